@@ -1,0 +1,13 @@
+package org.misecue.pantry;
+
+import org.misecue.quantity.Unit;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * The weight of one household measure or one piece of an ingredient.
+ *
+ * @param unit CUP, TABLESPOON, TEASPOON, STICK or EACH
+ * @param grams more than zero
+ * @param source where the figure comes from
+ */
+public record Weight(Unit unit, RationalNumber grams, String source) {}

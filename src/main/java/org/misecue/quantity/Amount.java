@@ -1,0 +1,84 @@
+package org.misecue.quantity;
+
+import java.util.Optional;
+import tech.units.indriya.function.RationalNumber;
+
+/** How much, without the unit: exact, a range, hedged, or not stated at all. */
+public sealed interface Amount {
+
+    /** One value, zero or more. */
+    record Exact(RationalNumber value) implements Amount {}
+
+    /** Between two values, both included; the lower comes first. */
+    record Range(RationalNumber from, RationalNumber to) implements Amount {
+        public Range {
+            if (from.compareTo(to) > 0) {
+                throw new IllegalArgumentException(
+                        "the lower end of a range, " + from + ", is above its upper end, " + to);
+            }
+        }
+    }
+
+    /** A hedged amount: "about 70". The hedge is kept as written or said. */
+    record Approximate(Amount about, String hedge) implements Amount {}
+
+    /** No number at all: "some", "a splash". */
+    record Unstated(String words) implements Amount {}
+
+    static Amount of(RationalNumber value) {
+        return new Exact(value);
+    }
+
+    static Amount of(long value) {
+        return new Exact(Rationals.of(value));
+    }
+
+    /** The two ends in either order; one value where they are equal. */
+    static Amount between(RationalNumber one, RationalNumber other) {
+        int order = one.compareTo(other);
+        if (order == 0) {
+            return new Exact(one);
+        }
+        return order < 0 ? new Range(one, other) : new Range(other, one);
+    }
+
+    /** The value, or the lower end of the range; empty where nothing is stated. */
+    default Optional<RationalNumber> least() {
+        if (this instanceof Exact exact) {
+            return Optional.of(exact.value());
+        }
+        if (this instanceof Range range) {
+            return Optional.of(range.from());
+        }
+        if (this instanceof Approximate approximate) {
+            return approximate.about().least();
+        }
+        return Optional.empty();
+    }
+
+    /** The value, or the upper end of the range; empty where nothing is stated. */
+    default Optional<RationalNumber> most() {
+        if (this instanceof Range range) {
+            return Optional.of(range.to());
+        }
+        return this instanceof Approximate approximate ? approximate.about().most() : least();
+    }
+
+    default boolean hedged() {
+        return this instanceof Approximate;
+    }
+
+    /** Every value times a factor; what is not stated stays so. */
+    default Amount times(RationalNumber factor) {
+        if (this instanceof Exact exact) {
+            return new Exact(exact.value().multiply(factor));
+        }
+        if (this instanceof Range range) {
+            return new Range(range.from().multiply(factor), range.to().multiply(factor));
+        }
+        if (this instanceof Approximate approximate) {
+            return new Approximate(approximate.about().times(factor), approximate.hedge());
+        }
+        return this;
+    }
+}
