@@ -1,0 +1,28 @@
+package org.misecue.compare;
+
+import java.util.List;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Everything written, held against everything said.
+ *
+ * @param title the recipe's
+ * @param factor how many written batches the speaker says are being made; 1 where nothing is announced
+ * @param written one verdict per ingredient line with a quantity, in recipe order
+ * @param settings one per written setting
+ * @param unwritten what was added without being written
+ */
+public record Comparison(
+        String title,
+        RationalNumber factor,
+        List<LineVerdict> written,
+        List<SettingVerdict> settings,
+        List<Unwritten> unwritten) {
+
+    /** Whether anything said differs from what is written, or is not written at all. */
+    public boolean differs() {
+        return !unwritten.isEmpty()
+                || written.stream().anyMatch(line -> line.verdict() == Verdict.DIFFERS)
+                || settings.stream().anyMatch(setting -> setting.verdict() == Verdict.DIFFERS);
+    }
+}

@@ -1,0 +1,22 @@
+package org.misecue.scale;
+
+import java.util.Optional;
+import org.misecue.quantity.Quantity;
+import org.misecue.recipe.IngredientLine;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * One ingredient line as it is weighed for the batch.
+ *
+ * @param component the name of its component
+ * @param written the line of the recipe, unscaled
+ * @param exact the scaled quantity before rounding; empty where the line states none
+ * @param weighed the quantity to weigh out: rounded to the scale's resolution, to spoons or to whole eggs
+ * @param grams the weight of it, exact for masses, through the pantry for measures; empty where unknown
+ */
+public record WeighedLine(
+        String component,
+        IngredientLine written,
+        Optional<Quantity> exact,
+        Optional<Quantity> weighed,
+        Optional<RationalNumber> grams) {}
