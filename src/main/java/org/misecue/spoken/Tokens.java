@@ -65,12 +65,22 @@ final class Tokens {
         }
     }
 
+    private static boolean isNumber(String word) {
+        return word.matches("\\d+")
+                || NumberWords.UNITS.containsKey(word)
+                || NumberWords.TEENS.containsKey(word)
+                || NumberWords.TENS.containsKey(word);
+    }
+
     /** "butter's" is "butter is": what follows may be its amount. */
     private static void addWord(String part, List<String> texts) {
         if (part.isEmpty()) {
             return;
         }
-        if (part.endsWith("'s") && part.length() > 2 && !part.equals("let's") && !part.equals("baker's")) {
+        if (part.endsWith("ish") && isNumber(part.substring(0, part.length() - 3))) {
+            texts.add(part.substring(0, part.length() - 3));
+            texts.add("ish");
+        } else if (part.endsWith("'s") && part.length() > 2 && !part.equals("let's") && !part.equals("baker's")) {
             texts.add(part.substring(0, part.length() - 2));
             texts.add("is");
         } else {

@@ -103,7 +103,7 @@ final class UnitWords {
             return Optional.of(new Heard(Unit.MILLILITRE, start + 2));
         }
         if (word.equals("degrees") || word.equals("degree")) {
-            return Optional.of(degrees(next, start + 1));
+            return degrees(next, start + 2);
         }
         Unit unit = WORDS.get(word);
         return unit == null ? Optional.empty() : Optional.of(new Heard(unit, start + 1));
@@ -114,11 +114,12 @@ final class UnitWords {
         return SPOONS.contains(word);
     }
 
-    private static Heard degrees(String next, int at) {
-        if (next.equals("f") || next.equals("fahrenheit")) {
-            return new Heard(Unit.FAHRENHEIT, at + 1);
-        }
-        boolean named = next.equals("c") || next.equals("celsius") || next.equals("centigrade");
-        return new Heard(Unit.CELSIUS, named ? at + 1 : at);
+    /** "degrees" alone names no scale: then the number stays without a unit. */
+    private static Optional<Heard> degrees(String next, int end) {
+        return switch (next) {
+            case "f", "fahrenheit" -> Optional.of(new Heard(Unit.FAHRENHEIT, end));
+            case "c", "celsius", "centigrade" -> Optional.of(new Heard(Unit.CELSIUS, end));
+            default -> Optional.empty();
+        };
     }
 }
