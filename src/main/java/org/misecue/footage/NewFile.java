@@ -26,7 +26,9 @@ final class NewFile {
         try {
             Path folder = target.getParent();
             Files.createDirectories(folder);
-            unfinished = Files.createTempFile(folder, ".unfinished-", ".tmp");
+            String name = ".%s.unfinished-%d"
+                    .formatted(target.getFileName(), ProcessHandle.current().pid());
+            unfinished = target.resolveSibling(name);
             content.writeTo(unfinished);
             Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException | FilmFault e) {
