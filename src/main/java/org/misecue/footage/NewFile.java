@@ -1,6 +1,7 @@
 package org.misecue.footage;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -31,7 +32,7 @@ final class NewFile {
             unfinished = target.resolveSibling(name);
             content.writeTo(unfinished);
             Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException | FilmFault e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new BadInput(
                     Place.of(file.toString()),
                     "this file cannot be written; check the folder's permissions and space",
