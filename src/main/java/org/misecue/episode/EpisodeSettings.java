@@ -1,0 +1,59 @@
+package org.misecue.episode;
+
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+
+/**
+ * What {@code episode.yaml} says; every setting may be left out.
+ *
+ * @param title of the episode; empty for the recipe's own
+ * @param language spoken and written, such as en-GB
+ * @param batch the size that is baked; the recipe's own where nothing is said
+ * @param takes how often each bowl is filled, from 1 to 9
+ * @param kitchen what the film kitchen has
+ * @param publish how the description is written
+ * @param firstShot when the camera rolls; empty where jobs are counted back from an unnamed hour
+ */
+public record EpisodeSettings(
+        Optional<String> title,
+        Locale language,
+        Batch batch,
+        int takes,
+        Kitchen kitchen,
+        Publish publish,
+        Optional<LocalTime> firstShot) {
+
+    /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
+    public static final EpisodeSettings DEFAULT = new EpisodeSettings(
+            Optional.empty(),
+            Locale.UK,
+            Batch.written(),
+            1,
+            new Kitchen(1, Quantity.of(1, Unit.GRAM)),
+            new Publish(OptionalInt.empty(), Household.US_CUSTOMARY, LabelCase.CAPITALS),
+            Optional.empty());
+
+    /**
+     * @param ovens from 1 to 9
+     * @param scale the smallest step that the scale shows, a mass of 0.01 g to 100 g
+     */
+    public record Kitchen(int ovens, Quantity scale) {}
+
+    /**
+     * @param maxLength of the description in characters, from 100; empty for no limit
+     * @param household whose cups and spoons are given beside the grams
+     * @param allergens how allergens stand out
+     */
+    public record Publish(OptionalInt maxLength, Household household, LabelCase allergens) {}
+
+    /** How an allergen is made to stand out in a line of ingredients. */
+    public enum LabelCase {
+        CAPITALS,
+        BOLD
+    }
+}
