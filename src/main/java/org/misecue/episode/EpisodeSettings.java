@@ -1,6 +1,6 @@
 package org.misecue.episode;
 
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,7 +17,7 @@ import org.misecue.quantity.Unit;
  * @param takes how often each bowl is filled, from 1 to 9
  * @param kitchen what the film kitchen has
  * @param publish how the description is written
- * @param firstShot when the camera rolls; empty where jobs are counted back from an unnamed hour
+ * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
  */
 public record EpisodeSettings(
         Optional<String> title,
@@ -26,7 +26,7 @@ public record EpisodeSettings(
         int takes,
         Kitchen kitchen,
         Publish publish,
-        Optional<LocalTime> firstShot) {
+        Optional<LocalDateTime> firstShot) {
 
     /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
     public static final EpisodeSettings DEFAULT = new EpisodeSettings(
@@ -35,7 +35,7 @@ public record EpisodeSettings(
             Batch.written(),
             1,
             new Kitchen(1, Quantity.of(1, Unit.GRAM)),
-            new Publish(OptionalInt.empty(), Household.US_CUSTOMARY, LabelCase.CAPITALS),
+            new Publish(OptionalInt.empty(), Household.US_CUSTOMARY, true, true, Optional.empty(), Batch.written()),
             Optional.empty());
 
     /**
@@ -45,15 +45,18 @@ public record EpisodeSettings(
     public record Kitchen(int ovens, Quantity scale) {}
 
     /**
-     * @param maxLength of the description in characters, from 100; empty for no limit
+     * @param maxLength of the description in characters, from 100; empty for what hosts usually take
      * @param household whose cups and spoons are given beside the grams
-     * @param allergens how allergens stand out
+     * @param metricFirst whether grams come before cups
+     * @param method whether the description has the method, shortened
+     * @param film the narration on the film's clock, such as narration/main.vtt; empty where there is only one
+     * @param batch the size that viewers get; the recipe's own where nothing is said
      */
-    public record Publish(OptionalInt maxLength, Household household, LabelCase allergens) {}
-
-    /** How an allergen is made to stand out in a line of ingredients. */
-    public enum LabelCase {
-        CAPITALS,
-        BOLD
-    }
+    public record Publish(
+            OptionalInt maxLength,
+            Household household,
+            boolean metricFirst,
+            boolean method,
+            Optional<String> film,
+            Batch batch) {}
 }

@@ -22,14 +22,16 @@ public final class NewEpisode {
             #batch:
             #  times: 2             # or  makes: 24  or  tin: 23 cm round
             #takes: 1              # how often each bowl is filled
-            #first-shot: 10:00     # jobs are counted back from here
+            #first-shot: 2026-05-04 10:00    # jobs are counted back from here
             #kitchen:
             #  ovens: 1
             #  scale: 1 g          # the smallest step that the scale shows
             #publish:
             #  max-length: 5000    # characters in the description
             #  household: us       # or metric, us-label, uk, australia
-            #  case: capitals      # or bold: how allergens stand out
+            #  first: metric       # or household: which measure stands first
+            #  method: yes         # or no
+            #  film: narration/main.vtt    # whose clock the chapters follow
             """;
 
     private NewEpisode() {}

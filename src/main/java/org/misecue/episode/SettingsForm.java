@@ -1,9 +1,10 @@
 package org.misecue.episode;
 
 import java.math.BigDecimal;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.episode.EpisodeSettings.Kitchen;
-import org.misecue.episode.EpisodeSettings.LabelCase;
 import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -26,6 +26,10 @@ final class SettingsForm {
     private static final List<String> KEYS =
             List.of("title", "language", "batch", "takes", "kitchen", "publish", "first-shot");
     private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd[' ']['T']H:mm", Locale.ROOT)
+            .withResolverStyle(ResolverStyle.STRICT);
+    private static final List<String> PUBLISH = List.of("max-length", "household", "first", "method", "film", "batch");
     private static final Map<String, Household> HOUSEHOLDS = Map.of(
             "metric", Household.METRIC,
             "us", Household.US_CUSTOMARY,
@@ -49,9 +53,7 @@ final class SettingsForm {
                 top.section("kitchen", List.of("ovens", "scale"))
                         .map(SettingsForm::kitchen)
                         .orElse(usual.kitchen()),
-                top.section("publish", List.of("max-length", "household", "case"))
-                        .map(SettingsForm::publish)
-                        .orElse(usual.publish()),
+                top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
                 firstShot());
     }
 
@@ -67,12 +69,12 @@ final class SettingsForm {
         return locale;
     }
 
-    private Optional<LocalTime> firstShot() {
-        Optional<String> text = top.text("first-shot", "first-shot: 10:00");
+    private Optional<LocalDateTime> firstShot() {
+        Optional<String> text = top.text("first-shot", "first-shot: 2026-05-04 10:00");
         try {
-            return text.map(time -> LocalTime.parse(time, DateTimeFormatter.ofPattern("H:mm", Locale.ROOT)));
+            return text.map(time -> LocalDateTime.parse(time, DAY_AND_TIME));
         } catch (DateTimeParseException e) {
-            throw top.wrong("first-shot", "a time of day", "first-shot: 10:00");
+            throw top.wrong("first-shot", "a day and a time", "first-shot: 2026-05-04 10:00");
         }
     }
 
@@ -102,9 +104,10 @@ final class SettingsForm {
                 map.text("household", "household: us")
                         .map(text -> household(map, text))
                         .orElse(usual.household()),
-                map.text("case", "case: capitals")
-                        .map(text -> labelCase(map, text))
-                        .orElse(usual.allergens()));
+                map.choice("first", "metric", "household", usual.metricFirst()),
+                map.choice("method", "yes", "no", usual.method()),
+                map.text("film", "film: narration/main.vtt").filter(film -> !film.isEmpty()),
+                map.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()));
     }
 
     private static Household household(StrictMap map, String text) {
@@ -113,13 +116,5 @@ final class SettingsForm {
             throw map.wrong("household", "one of metric, us, us-label, uk, australia", "household: us");
         }
         return household;
-    }
-
-    private static LabelCase labelCase(StrictMap map, String text) {
-        return switch (text) {
-            case "capitals" -> LabelCase.CAPITALS;
-            case "bold" -> LabelCase.BOLD;
-            default -> throw map.wrong("case", "capitals or bold", "case: capitals");
-        };
     }
 }

@@ -73,6 +73,15 @@ final class StrictMap {
         throw wrong(key, "a whole number from " + least + " to " + most, key + ": " + usual);
     }
 
+    /** Whether the first of two words is given, or what is usual where the key is left out. */
+    boolean choice(String key, String yes, String no, boolean usual) {
+        String text = text(key, key + ": " + yes).orElse(usual ? yes : no);
+        if (text.equals(yes) || text.equals(no)) {
+            return text.equals(yes);
+        }
+        throw wrong(key, yes + " or " + no, key + ": " + (usual ? yes : no));
+    }
+
     /** The mapping under a key, read as strictly; empty where the key is left out or left blank. */
     Optional<StrictMap> section(String key, List<String> known) {
         Node node = values.get(key);

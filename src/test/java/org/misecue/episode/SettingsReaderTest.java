@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Objects;
@@ -42,8 +42,11 @@ class SettingsReaderTest {
                 publish:
                   max-length: 4000
                   household: metric
-                  case: bold
-                first-shot: 9:30
+                  first: household
+                  method: no
+                  film: narration/main.vtt
+                  batch: {makes: 12}
+                first-shot: 2026-05-04 9:30
                 """);
         assertThat(settings)
                 .isEqualTo(new EpisodeSettings(
@@ -53,8 +56,13 @@ class SettingsReaderTest {
                         2,
                         new EpisodeSettings.Kitchen(2, Quantity.of(Rationals.of(1, 10), Unit.GRAM)),
                         new EpisodeSettings.Publish(
-                                OptionalInt.of(4000), Household.METRIC, EpisodeSettings.LabelCase.BOLD),
-                        Optional.of(LocalTime.of(9, 30))));
+                                OptionalInt.of(4000),
+                                Household.METRIC,
+                                false,
+                                false,
+                                Optional.of("narration/main.vtt"),
+                                new Batch.Makes(12)),
+                        Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30))));
     }
 
     @Test
