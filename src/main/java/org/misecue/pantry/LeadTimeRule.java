@@ -1,0 +1,52 @@
+package org.misecue.pantry;
+
+import java.io.InputStream;
+import java.time.Duration;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** One row of {@code lead-times.yaml}. */
+record LeadTimeRule(
+        String job,
+        List<String> ingredients,
+        List<List<String>> words,
+        String what,
+        Duration ahead,
+        String why,
+        String source) {
+
+    private static final Set<String> KEYS = Set.of("job", "for", "words", "do", "ahead", "why", "source");
+
+    /** @throws org.misecue.notice.BadInput with file and line at the first bad row */
+    static List<LeadTimeRule> read(String file, InputStream in) {
+        return YamlRows.read(file, in, KEYS).stream()
+                .map(row -> new LeadTimeRule(
+                        row.text("job"),
+                        row.texts("for"),
+                        row.texts("words").stream().map(Names::words).toList(),
+                        row.text("do"),
+                        row.duration("ahead"),
+                        row.text("why"),
+                        row.text("source")))
+                .toList();
+    }
+
+    /** @param said the comparable words of the ingredient line */
+    boolean fits(Optional<Ingredient> ingredient, List<String> said) {
+        return isFor(ingredient) && words.stream().anyMatch(phrase -> Collections.indexOfSubList(said, phrase) >= 0);
+    }
+
+    private boolean isFor(Optional<Ingredient> ingredient) {
+        return ingredients.contains("any")
+                || ingredient
+                        .filter(one ->
+                                ingredients.contains(one.name()) || (one.chilled() && ingredients.contains("chilled")))
+                        .isPresent();
+    }
+
+    LeadTime leadTime(String name) {
+        return new LeadTime(what.replace("{it}", name), ahead, why, source);
+    }
+}

@@ -1,0 +1,52 @@
+package org.misecue.pantry;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Finds the ingredient whose name is the longest one in a text, word by word. */
+final class NameIndex {
+
+    /** What stands after these is said about the ingredient, or is another one. */
+    private static final Pattern ASIDE = Pattern.compile("[,;(\\[]|\\s+(?:or|plus|for|to)\\s+|\\s+[–—-]\\s+");
+
+    private final Map<List<String>, Ingredient> byWords = new HashMap<>();
+    private int longest;
+
+    /** The first ingredient to claim a name keeps it. */
+    Optional<Ingredient> add(String name, Ingredient ingredient) {
+        List<String> words = Names.words(name);
+        longest = Math.max(longest, words.size());
+        return Optional.ofNullable(byWords.putIfAbsent(words, ingredient));
+    }
+
+    Optional<Ingredient> exactly(String name) {
+        return Optional.ofNullable(byWords.get(Names.words(name)));
+    }
+
+    /** Part by part: the name itself first, then what is said after it. */
+    Optional<Ingredient> within(String text) {
+        for (String part : ASIDE.split(text)) {
+            Optional<Ingredient> found = longestIn(Names.words(part));
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Of two names of the same length the later one counts: "vanilla yoghurt" is a yoghurt. */
+    private Optional<Ingredient> longestIn(List<String> words) {
+        for (int length = Math.min(longest, words.size()); length > 0; length--) {
+            for (int from = words.size() - length; from >= 0; from--) {
+                Ingredient found = byWords.get(words.subList(from, from + length));
+                if (found != null) {
+                    return Optional.of(found);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

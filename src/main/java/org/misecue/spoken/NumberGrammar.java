@@ -1,0 +1,162 @@
+package org.misecue.spoken;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Rationals;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Numbers as people say them: cardinals, fractions, mixed numbers, groups ("a couple", "half a dozen") and ranges ("two
+ * or three", "twenty five to thirty", "between two and three").
+ */
+public final class NumberGrammar {
+
+    private static final Set<String> BETWEEN = Set.of("to", "or", "till", "until");
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4}) ?)?([½⅓⅔¼¾⅛⅜⅝⅞])|(\\d{1,3})/(\\d{1,3})");
+
+    private final WordStream words;
+    private final Cardinals cardinals;
+
+    public NumberGrammar(WordStream words) {
+        this.words = words;
+        this.cardinals = new Cardinals(words);
+    }
+
+    /** The longest number that begins at the index, if one does. */
+    public Optional<SpokenNumber> at(int start) {
+        if (words.text(start).equals("between")) {
+            return between(start);
+        }
+        Optional<SpokenNumber> first = one(start);
+        if (first.isEmpty() || !BETWEEN.contains(words.text(first.get().end()))) {
+            return first;
+        }
+        Optional<SpokenNumber> range = range(start, first.get(), first.get().end() + 1);
+        return range.isPresent() ? range : first;
+    }
+
+    private Optional<SpokenNumber> between(int start) {
+        return one(start + 1)
+                .filter(low -> words.text(low.end()).equals("and"))
+                .flatMap(low -> range(start, low, low.end() + 1));
+    }
+
+    /** A range rises: "ten to twelve" is one, "two or one" and "ten to two" are not. */
+    private Optional<SpokenNumber> range(int start, SpokenNumber low, int next) {
+        return one(next)
+                .filter(high -> value(high).compareTo(value(low)) > 0)
+                .map(high -> new SpokenNumber(
+                        start, high.end(), Amount.between(value(low), value(high)), low.fraction() && high.fraction()));
+    }
+
+    private static RationalNumber value(SpokenNumber number) {
+        return number.amount().least().orElse(Rationals.ZERO);
+    }
+
+    private Optional<SpokenNumber> one(int start) {
+        return group(start).or(() -> written(start)).or(() -> fraction(start)).or(() -> cardinals
+                .at(start)
+                .map(read -> mixed(start, read)));
+    }
+
+    /** "a couple", "a dozen", "half a dozen", "two dozen", "a baker's dozen". */
+    private Optional<SpokenNumber> group(int start) {
+        int at = start;
+        RationalNumber times = Rationals.ONE;
+        if (words.text(at).equals("half")) {
+            times = Rationals.of(1, 2);
+            at++;
+        } else if (NumberWords.UNITS.containsKey(words.text(at))) {
+            times = Rationals.of(NumberWords.UNITS.getOrDefault(words.text(at), 1));
+            at++;
+        }
+        if (words.text(at).equals("a")) {
+            at++;
+        }
+        if (words.text(at).equals("baker's") && words.text(at + 1).equals("dozen")) {
+            return Optional.of(new SpokenNumber(start, at + 2, Amount.of(13), false));
+        }
+        Integer size = NumberWords.GROUPS.get(words.text(at));
+        if (size == null || at == start) {
+            return Optional.empty();
+        }
+        int end = words.text(at + 1).equals("of") ? at + 2 : at + 1;
+        return Optional.of(
+                new SpokenNumber(start, end, Amount.of(Rationals.of(size).multiply(times)), false));
+    }
+
+    /** Fractions in figures: "½", "1½", "1/2", "1 1/2". */
+    private Optional<SpokenNumber> written(int start) {
+        Optional<RationalNumber> here = figures(words.text(start));
+        if (here.isPresent()) {
+            return Optional.of(new SpokenNumber(
+                    start, start + 1, Amount.of(here.get()), here.get().compareTo(Rationals.ONE) < 0));
+        }
+        Optional<RationalNumber> after = figures(words.text(start + 1)).filter(f -> f.compareTo(Rationals.ONE) < 0);
+        return words.text(start).matches("\\d{1,3}") && after.isPresent()
+                ? Optional.of(new SpokenNumber(
+                        start,
+                        start + 2,
+                        Amount.of(
+                                Rationals.of(new BigDecimal(words.text(start))).add(after.get())),
+                        false))
+                : Optional.empty();
+    }
+
+    private static Optional<RationalNumber> figures(String text) {
+        Matcher match = FRACTION.matcher(text);
+        if (!match.matches()) {
+            return Optional.empty();
+        }
+        if (match.group(3) != null) {
+            long below = Long.parseLong(match.group(4));
+            return below == 0 ? Optional.empty() : Optional.of(Rationals.of(Long.parseLong(match.group(3)), below));
+        }
+        long[] vulgar = NumberWords.VULGAR.getOrDefault(match.group(2).charAt(0), new long[] {0, 1});
+        RationalNumber part = Rationals.of(vulgar[0], vulgar[1]);
+        return Optional.of(match.group(1) == null ? part : part.add(Rationals.of(Long.parseLong(match.group(1)))));
+    }
+
+    /** "half", "a quarter", "three quarters", "one third". A lone "third" or "fifth" counts a place, not an amount. */
+    private Optional<SpokenNumber> fraction(int start) {
+        String word = words.text(start);
+        if (word.equals("half") || (word.equals("quarter") && startsPart(start + 1))) {
+            return Optional.of(part(start, start + 1, 1, NumberWords.part(word)));
+        }
+        boolean article = word.equals("a") || word.equals("an") || word.equals("one");
+        long count = article ? 1 : NumberWords.UNITS.getOrDefault(word, 0);
+        int divisor = NumberWords.part(words.text(start + 1));
+        boolean fits = count > 0
+                && divisor > 0
+                && (count == 1) != words.text(start + 1).endsWith("s");
+        return fits ? Optional.of(part(start, start + 2, count, divisor)) : Optional.empty();
+    }
+
+    private boolean startsPart(int at) {
+        String word = words.text(at);
+        return word.equals("of")
+                || word.equals("a")
+                || word.equals("an")
+                || UnitWords.at(words, at).isPresent();
+    }
+
+    private static SpokenNumber part(int start, int end, long count, int divisor) {
+        return new SpokenNumber(start, end, Amount.of(Rationals.of(count, divisor)), true);
+    }
+
+    /** "two and a half", "one and three quarters", "2 and a half". */
+    private SpokenNumber mixed(int start, Cardinals.Read whole) {
+        SpokenNumber alone = new SpokenNumber(start, whole.end(), Amount.of(whole.value()), false);
+        if (!words.text(whole.end()).equals("and")) {
+            return alone;
+        }
+        return fraction(whole.end() + 1)
+                .map(part -> new SpokenNumber(
+                        start, part.end(), Amount.of(whole.value().add(value(part))), false))
+                .orElse(alone);
+    }
+}

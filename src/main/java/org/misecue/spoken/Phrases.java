@@ -1,0 +1,138 @@
+package org.misecue.spoken;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/** The phrases of {@code phrases.txt}, found around an index of the stream. */
+public final class Phrases {
+
+    /** The kinds of phrase, each a heading in the file. */
+    public enum Kind {
+        HEDGE_BEFORE,
+        HEDGE_AFTER,
+        REPAIR,
+        LATE_REPAIR,
+        ADDS,
+        FIRST_PART,
+        DENIES,
+        OTHER_TIME,
+        OTHER_PEOPLE,
+        ALTERNATIVE,
+        VIEWER,
+        MINE,
+        VIEWER_FOLLOWS,
+        DOUBLE,
+        TRIPLE,
+        HALF_BATCH,
+        NOT_DOUBLED,
+        DRINKS,
+        FILLER
+    }
+
+    private static final Map<Kind, List<List<String>>> TABLE = load();
+
+    private final WordStream words;
+
+    public Phrases(WordStream words) {
+        this.words = words;
+    }
+
+    /** Where a phrase of the kind that begins at the index ends; empty if none begins there. */
+    public OptionalInt endAt(Kind kind, int start) {
+        for (List<String> phrase : TABLE.getOrDefault(kind, List.of())) {
+            if (matches(phrase, start)) {
+                return OptionalInt.of(start + phrase.size());
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** Whether a phrase of the kind ends right before the index, fillers between allowed. */
+    public boolean endsBefore(Kind kind, int index) {
+        int at = index;
+        for (int skipped = 0; skipped < 4; skipped++) {
+            for (List<String> phrase : TABLE.getOrDefault(kind, List.of())) {
+                if (matches(phrase, at - phrase.size())) {
+                    return true;
+                }
+            }
+            if (endAt(Kind.FILLER, at - 1).isEmpty()) {
+                return false;
+            }
+            at--;
+        }
+        return false;
+    }
+
+    /** The start of the last phrase of the kind that lies wholly in {@code [from, to)}; empty if none does. */
+    public OptionalInt lastWithin(Kind kind, int from, int to) {
+        for (int at = to - 1; at >= Math.max(0, from); at--) {
+            OptionalInt end = endAt(kind, at);
+            if (end.isPresent() && end.getAsInt() <= to) {
+                return OptionalInt.of(at);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    public boolean within(Kind kind, int from, int to) {
+        return lastWithin(kind, from, to).isPresent();
+    }
+
+    private boolean matches(List<String> phrase, int start) {
+        if (start < 0) {
+            return false;
+        }
+        for (int i = 0; i < phrase.size(); i++) {
+            if (!phrase.get(i).equals(words.text(start + i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Map<Kind, List<List<String>>> load() {
+        Map<Kind, List<List<String>>> table = new EnumMap<>(Kind.class);
+        Kind kind = Kind.FILLER;
+        for (String line : lines()) {
+            if (line.startsWith("[")) {
+                kind = Kind.valueOf(line.substring(1, line.length() - 1)
+                        .toUpperCase(Locale.ROOT)
+                        .replace(' ', '_'));
+            } else if (!line.isBlank() && !line.startsWith("#")) {
+                table.computeIfAbsent(kind, k -> new ArrayList<>()).add(tokens(line));
+            }
+        }
+        table.values()
+                .forEach(list ->
+                        list.sort(Comparator.comparing(List<String>::size).reversed()));
+        return table;
+    }
+
+    /** Phrases are read by the stream's own rules, so that "that's" is the same in both. */
+    private static List<String> tokens(String phrase) {
+        return java.util.Arrays.stream(phrase.strip().split(" "))
+                .flatMap(word -> Tokens.split(word).texts().stream())
+                .toList();
+    }
+
+    private static List<String> lines() {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                java.util.Objects.requireNonNull(Phrases.class.getResourceAsStream("phrases.txt")),
+                StandardCharsets.UTF_8))) {
+            return in.lines().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("phrases.txt cannot be read", e);
+        }
+    }
+}

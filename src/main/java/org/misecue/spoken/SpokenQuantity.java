@@ -1,0 +1,49 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+
+/**
+ * An amount heard in {@code [start, end)} of the stream, before anyone knows what it is an amount of.
+ *
+ * @param amount the number, hedged where the speaker hedges
+ * @param unit the unit said; empty for a bare number
+ * @param manner how it was said
+ * @param aside why it measures nothing that matters here ("years", "a price"); empty where it may
+ */
+public record SpokenQuantity(int start, int end, Amount amount, Optional<Unit> unit, Manner manner, String aside) {
+
+    /** How an amount was put. */
+    public enum Manner {
+        /** A number with its unit: "75 grams", "a teaspoon". */
+        MEASURED,
+        /** A number and no unit: "three of them", "a hundred and fifty". */
+        BARE,
+        /** A number of degrees, or one that follows "gas" or "fan": an oven's. */
+        HEAT,
+        /** Spoons of no stated size. */
+        SPOONS,
+        /** Tins, packets, jars: as sold. */
+        PACKED,
+        /** A share of something: "half of it". */
+        SHARE
+    }
+
+    public boolean isAside() {
+        return !aside.isEmpty();
+    }
+
+    public Optional<Quantity> quantity() {
+        return unit.map(known -> new Quantity(amount, known));
+    }
+
+    public SpokenQuantity with(Amount other) {
+        return new SpokenQuantity(start, end, other, unit, manner, aside);
+    }
+
+    public SpokenQuantity asideBecause(String reason) {
+        return new SpokenQuantity(start, end, amount, unit, manner, reason);
+    }
+}

@@ -1,0 +1,125 @@
+package org.misecue.spoken;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Unit;
+
+/** Units as they are said, and as recognisers write them. */
+final class UnitWords {
+
+    /** A unit heard in {@code [start, end)}. */
+    record Heard(Unit unit, int end) {}
+
+    private static final Map<String, Unit> WORDS = Map.ofEntries(
+            entry("g", Unit.GRAM),
+            entry("gram", Unit.GRAM),
+            entry("grams", Unit.GRAM),
+            entry("gramme", Unit.GRAM),
+            entry("grammes", Unit.GRAM),
+            entry("kg", Unit.KILOGRAM),
+            entry("kilo", Unit.KILOGRAM),
+            entry("kilos", Unit.KILOGRAM),
+            entry("kilogram", Unit.KILOGRAM),
+            entry("kilograms", Unit.KILOGRAM),
+            entry("ml", Unit.MILLILITRE),
+            entry("mls", Unit.MILLILITRE),
+            entry("mil", Unit.MILLILITRE),
+            entry("mils", Unit.MILLILITRE),
+            entry("mill", Unit.MILLILITRE),
+            entry("mills", Unit.MILLILITRE),
+            entry("millilitre", Unit.MILLILITRE),
+            entry("millilitres", Unit.MILLILITRE),
+            entry("milliliter", Unit.MILLILITRE),
+            entry("milliliters", Unit.MILLILITRE),
+            entry("l", Unit.LITRE),
+            entry("litre", Unit.LITRE),
+            entry("litres", Unit.LITRE),
+            entry("liter", Unit.LITRE),
+            entry("liters", Unit.LITRE),
+            entry("tsp", Unit.TEASPOON),
+            entry("teaspoon", Unit.TEASPOON),
+            entry("teaspoons", Unit.TEASPOON),
+            entry("teaspoonful", Unit.TEASPOON),
+            entry("teaspoonfuls", Unit.TEASPOON),
+            entry("tbsp", Unit.TABLESPOON),
+            entry("tablespoon", Unit.TABLESPOON),
+            entry("tablespoons", Unit.TABLESPOON),
+            entry("tablespoonful", Unit.TABLESPOON),
+            entry("tablespoonfuls", Unit.TABLESPOON),
+            entry("cup", Unit.CUP),
+            entry("cups", Unit.CUP),
+            entry("cupful", Unit.CUP),
+            entry("cupfuls", Unit.CUP),
+            entry("pint", Unit.PINT),
+            entry("pints", Unit.PINT),
+            entry("oz", Unit.OUNCE),
+            entry("ounce", Unit.OUNCE),
+            entry("ounces", Unit.OUNCE),
+            entry("lb", Unit.POUND),
+            entry("lbs", Unit.POUND),
+            entry("pound", Unit.POUND),
+            entry("pounds", Unit.POUND),
+            entry("stick", Unit.STICK),
+            entry("sticks", Unit.STICK),
+            entry("pinch", Unit.PINCH),
+            entry("pinches", Unit.PINCH),
+            entry("celsius", Unit.CELSIUS),
+            entry("centigrade", Unit.CELSIUS),
+            entry("fahrenheit", Unit.FAHRENHEIT),
+            entry("minute", Unit.MINUTE),
+            entry("minutes", Unit.MINUTE),
+            entry("min", Unit.MINUTE),
+            entry("mins", Unit.MINUTE),
+            entry("hour", Unit.HOUR),
+            entry("hours", Unit.HOUR),
+            entry("hr", Unit.HOUR),
+            entry("hrs", Unit.HOUR),
+            entry("cm", Unit.CENTIMETRE),
+            entry("centimetre", Unit.CENTIMETRE),
+            entry("centimetres", Unit.CENTIMETRE),
+            entry("centimeter", Unit.CENTIMETRE),
+            entry("centimeters", Unit.CENTIMETRE),
+            entry("inch", Unit.INCH),
+            entry("inches", Unit.INCH));
+
+    private static final Set<String> SPOONS = Set.of("spoon", "spoons", "spoonful", "spoonfuls");
+
+    private UnitWords() {}
+
+    /** The unit at an index; a unit heard as two words ("tea spoon", "fluid ounces", "degrees c") is one. */
+    static Optional<Heard> at(WordStream words, int start) {
+        String word = words.text(start);
+        String next = words.text(start + 1);
+        if (SPOONS.contains(next) && (word.equals("tea") || word.equals("table"))) {
+            return Optional.of(new Heard(word.equals("tea") ? Unit.TEASPOON : Unit.TABLESPOON, start + 2));
+        }
+        if ((word.equals("fluid") || word.equals("fl")) && (next.startsWith("ounce") || next.equals("oz"))) {
+            return Optional.of(new Heard(Unit.FLUID_OUNCE, start + 2));
+        }
+        if (word.equals("milli") && next.startsWith("lit")) {
+            return Optional.of(new Heard(Unit.MILLILITRE, start + 2));
+        }
+        if (word.equals("degrees") || word.equals("degree")) {
+            return degrees(next, start + 2);
+        }
+        Unit unit = WORDS.get(word);
+        return unit == null ? Optional.empty() : Optional.of(new Heard(unit, start + 1));
+    }
+
+    /** A spoon of no stated size: "a spoonful". */
+    static boolean isSpoon(String word) {
+        return SPOONS.contains(word);
+    }
+
+    /** "degrees" alone names no scale: then the number stays without a unit. */
+    private static Optional<Heard> degrees(String next, int end) {
+        return switch (next) {
+            case "f", "fahrenheit" -> Optional.of(new Heard(Unit.FAHRENHEIT, end));
+            case "c", "celsius", "centigrade" -> Optional.of(new Heard(Unit.CELSIUS, end));
+            default -> Optional.empty();
+        };
+    }
+}
