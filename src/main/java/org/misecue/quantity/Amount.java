@@ -1,12 +1,17 @@
 package org.misecue.quantity;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tech.units.indriya.function.RationalNumber;
 
-/** How much, without the unit: exact, a range, hedged, or not stated at all. */
+/**
+ * How much, without the unit: exact, a range, hedged, or not stated at all. Equality is of what is written, by value: ½
+ * equals 0.5. A range of one value is not the exact value, so make ranges by {@link #between}; nor is a hedged amount
+ * equal to the same without its hedge, so compare {@link #least} and {@link #most} where only the size counts.
+ */
 public sealed interface Amount {
 
-    /** One value, zero or more. */
+    /** One value; below zero only for a temperature. */
     record Exact(RationalNumber value) implements Amount {}
 
     /** Between two values, both included; the lower comes first. */
@@ -68,16 +73,21 @@ public sealed interface Amount {
         return this instanceof Approximate;
     }
 
-    /** Every value times a factor; what is not stated stays so. */
+    /** Every value times a factor, zero or more; what is not stated stays so. */
     default Amount times(RationalNumber factor) {
+        return map(value -> value.multiply(factor));
+    }
+
+    /** Every value changed by a function, the ends of a range put in order; what is not stated stays so. */
+    default Amount map(UnaryOperator<RationalNumber> change) {
         if (this instanceof Exact exact) {
-            return new Exact(exact.value().multiply(factor));
+            return new Exact(change.apply(exact.value()));
         }
         if (this instanceof Range range) {
-            return new Range(range.from().multiply(factor), range.to().multiply(factor));
+            return between(change.apply(range.from()), change.apply(range.to()));
         }
         if (this instanceof Approximate approximate) {
-            return new Approximate(approximate.about().times(factor), approximate.hedge());
+            return new Approximate(approximate.about().map(change), approximate.hedge());
         }
         return this;
     }

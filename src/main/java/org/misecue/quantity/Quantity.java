@@ -1,9 +1,15 @@
 package org.misecue.quantity;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tech.units.indriya.function.RationalNumber;
 
-/** An amount with its unit. Equality is of value and unit: {@code 1 kg} and {@code 1000 g} are the same size only by {@link #sameSize}. */
+/**
+ * An amount with its unit. Two quantities are equal if they are written alike, in the same unit and with the same hedge
+ * ({@code 0.5 tsp} equals {@code ½ tsp}); {@code 1 kg} and {@code 1000 g} are the same size, which {@link #sameSize}
+ * asks, but not equal.
+ */
 public record Quantity(Amount amount, Unit unit) {
 
     public static Quantity of(long value, Unit unit) {
@@ -40,29 +46,21 @@ public record Quantity(Amount amount, Unit unit) {
     public Quantity in(Unit other, Household household) {
         if (other.dimension() != dimension()) {
             throw new IllegalArgumentException("%s is a %s and cannot become %s, a %s"
-                    .formatted(this, dimension(), other.code(), other.dimension()));
+                    .formatted(QuantityWriter.text(this), named(dimension()), other.code(), named(other.dimension())));
         }
-        return new Quantity(convert(amount, other, household), other);
+        return new Quantity(amount.map(value -> other.fromBase(unit.toBase(value, household), household)), other);
     }
 
-    private Amount convert(Amount from, Unit other, Household household) {
-        if (from instanceof Amount.Exact exact) {
-            return Amount.of(converted(exact.value(), other, household));
-        }
-        if (from instanceof Amount.Range range) {
-            return Amount.between(converted(range.from(), other, household), converted(range.to(), other, household));
-        }
-        if (from instanceof Amount.Approximate about) {
-            return new Amount.Approximate(convert(about.about(), other, household), about.hedge());
-        }
-        return from;
+    /** Every value changed by a function; the unit stays. */
+    public Quantity map(UnaryOperator<RationalNumber> change) {
+        return new Quantity(amount.map(change), unit);
     }
 
-    private RationalNumber converted(RationalNumber value, Unit other, Household household) {
-        return other.fromBase(unit.toBase(value, household), household);
+    private static String named(Dimension dimension) {
+        return dimension.name().toLowerCase(Locale.ROOT);
     }
 
-    /** Whether both ends are equal after exact conversion. */
+    /** Whether both ends are equal after exact conversion; hedges do not count, and two that state nothing are the same. */
     public boolean sameSize(Quantity other, Household household) {
         return dimension() == other.dimension()
                 && leastInBase(household).equals(other.leastInBase(household))

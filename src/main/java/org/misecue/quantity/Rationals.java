@@ -39,13 +39,16 @@ public final class Rationals {
         return value.getDivisor().equals(BigInteger.ONE);
     }
 
-    /** Rounded to so many decimal places, half away from zero, trailing zeros kept off. */
+    /** The largest whole number that is not above the value. */
+    public static RationalNumber floor(RationalNumber value) {
+        BigInteger[] parts = value.getDividend().divideAndRemainder(value.getDivisor());
+        return RationalNumber.of(parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0], BigInteger.ONE);
+    }
+
+    /** Rounded to so many decimal places, none or more, half away from zero, trailing zeros kept off. */
     public static BigDecimal rounded(RationalNumber value, int places) {
-        BigDecimal exact = new BigDecimal(value.getDividend())
-                .divide(new BigDecimal(value.getDivisor()), Math.max(places, 0) + 2, RoundingMode.HALF_UP);
-        BigDecimal quotient = new BigDecimal(value.getDividend())
-                .divide(new BigDecimal(value.getDivisor()), places, RoundingMode.HALF_UP);
-        return exact.signum() == 0 ? BigDecimal.ZERO : plain(quotient);
+        return plain(new BigDecimal(value.getDividend())
+                .divide(new BigDecimal(value.getDivisor()), places, RoundingMode.HALF_UP));
     }
 
     /** As a decimal with at most twelve digits: for JSON and for reading, never for further sums. */

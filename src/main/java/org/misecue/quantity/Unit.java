@@ -61,7 +61,9 @@ public enum Unit {
 
     /**
      * The value in the base unit of its dimension: gram, millilitre, each, pinch, degree Celsius, minute or centimetre.
-     * Exact for all but nothing: even degrees Fahrenheit and gas marks are rational.
+     * Always exact: every size is rational, and so are the scales of temperature.
+     *
+     * @param household whose cups, spoons, fluid ounces and pints; other units do not ask
      */
     public RationalNumber toBase(RationalNumber value, Household household) {
         return switch (this) {
@@ -72,7 +74,10 @@ public enum Unit {
         };
     }
 
-    /** The inverse of {@link #toBase}. */
+    /**
+     * The inverse of {@link #toBase}, exact. Only gas marks below 1 are steps: what is cooler than mark 1 becomes ½, what
+     * is cooler than that ¼.
+     */
     public RationalNumber fromBase(RationalNumber base, Household household) {
         return switch (this) {
             case TEASPOON, TABLESPOON, CUP, FLUID_OUNCE, PINT -> base.divide(household.millilitres(this));
@@ -80,5 +85,10 @@ public enum Unit {
             case GAS_MARK -> UnitSizes.gasMarkOfCelsius(base);
             default -> base.divide(UnitSizes.inBase(this));
         };
+    }
+
+    /** The value in another unit, where neither size depends on a household. */
+    RationalNumber inFixed(RationalNumber value, Unit other) {
+        return value.multiply(UnitSizes.inBase(this)).divide(UnitSizes.inBase(other));
     }
 }

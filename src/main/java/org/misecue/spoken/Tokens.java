@@ -24,6 +24,20 @@ final class Tokens {
     private Tokens() {}
 
     static Split split(String word) {
+        return isPlain(word) ? new Split(List.of(word), false, false) : splitUp(word);
+    }
+
+    /** Most words of a recogniser are small letters only and need no work. */
+    private static boolean isPlain(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) < 'a' || word.charAt(i) > 'z') {
+                return false;
+            }
+        }
+        return !word.isEmpty() && !word.endsWith("ish");
+    }
+
+    private static Split splitUp(String word) {
         String lower = word.toLowerCase(Locale.ROOT)
                 .replace('’', '\'')
                 .replace('\u00a0', ' ')

@@ -1,0 +1,126 @@
+package org.misecue.quantity;
+
+import java.util.List;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Rounds as a person weighs and measures: masses to the scale's resolution, spoons and cups to the sets that are sold,
+ * pinches to whole ones, pieces to whole ones or halves. Nothing that is more than zero is rounded to zero.
+ * Temperatures, times and lengths are left alone.
+ *
+ * @param resolution what the scale shows, a mass above zero: 1 g, 5 g, 0.1 g; liquids are taken to be weighed too, to
+ *     1 ml at the finest
+ * @param household whose spoons and cups
+ */
+public record KitchenRounding(Quantity resolution, Household household) {
+
+    private static final RationalNumber HALF = Rationals.of(1, 2);
+    private static final RationalNumber QUARTER = Rationals.of(1, 4);
+    private static final RationalNumber EIGHTH = Rationals.of(1, 8);
+    private static final RationalNumber FEW = Rationals.of(5);
+
+    /** The fractions of a set of teaspoons; ⅛ is the smallest spoon. */
+    private static final List<RationalNumber> TEASPOONS = fractions("⅛¼⅓½⅔¾");
+
+    private static final List<RationalNumber> CUPS = fractions("¼⅓½⅔¾");
+
+    /** @throws IllegalArgumentException if the resolution is no exact mass above zero */
+    public KitchenRounding {
+        if (resolution.dimension() != Dimension.MASS
+                || !(resolution.amount() instanceof Amount.Exact exact)
+                || exact.value().signum() <= 0) {
+            throw new IllegalArgumentException(
+                    "a scale's resolution is a mass above zero, such as 1 g, not " + QuantityWriter.text(resolution));
+        }
+    }
+
+    /** A scale that shows grams, and metric spoons. */
+    public static KitchenRounding toTheGram() {
+        return new KitchenRounding(Quantity.of(1, Unit.GRAM), Household.METRIC);
+    }
+
+    /**
+     * A rounded quantity.
+     *
+     * @param quantity what to weigh or measure
+     * @param relativeError (rounded − exact) ÷ exact, of the end of a range that is worst off; 0 where nothing changed
+     */
+    public record Rounded(Quantity quantity, RationalNumber relativeError) {}
+
+    /** Rounded; pieces to halves up to 5, to whole ones beyond. */
+    public Rounded round(Quantity exact) {
+        return round(exact, exact.dimension() == Dimension.COUNT && isFew(exact) ? HALF : Rationals.ONE);
+    }
+
+    /** Rounded; pieces to whole ones: eggs. */
+    public Rounded roundWhole(Quantity exact) {
+        return round(exact, Rationals.ONE);
+    }
+
+    private Rounded round(Quantity exact, RationalNumber piece) {
+        Unit unit = measuredIn(exact);
+        Quantity measured = unit == exact.unit() ? exact : exact.in(unit, household);
+        Quantity rounded = measured.map(value -> value.signum() == 0 ? value : rounded(value, unit, piece));
+        RationalNumber low = error(
+                measured.amount().least().orElse(Rationals.ONE),
+                rounded.amount().least().orElse(Rationals.ONE));
+        RationalNumber high = error(
+                measured.amount().most().orElse(Rationals.ONE),
+                rounded.amount().most().orElse(Rationals.ONE));
+        return new Rounded(rounded, low.abs().compareTo(high.abs()) > 0 ? low : high);
+    }
+
+    private static boolean isFew(Quantity exact) {
+        return exact.amount().most().filter(most -> most.compareTo(FEW) <= 0).isPresent();
+    }
+
+    /** Too little for the smallest cup is measured in tablespoons, too little for half of those in teaspoons. */
+    private Unit measuredIn(Quantity exact) {
+        RationalNumber least = exact.amount().least().orElse(Rationals.ONE);
+        if (exact.unit() == Unit.CUP && least.compareTo(QUARTER) < 0) {
+            return measuredIn(exact.in(Unit.TABLESPOON, household));
+        }
+        return exact.unit() == Unit.TABLESPOON && least.compareTo(HALF) < 0 ? Unit.TEASPOON : exact.unit();
+    }
+
+    private RationalNumber rounded(RationalNumber value, Unit unit, RationalNumber piece) {
+        return switch (unit) {
+            case GRAM, KILOGRAM -> stepped(value, grams().divide(unit.toBase(Rationals.ONE, household)));
+            case MILLILITRE, LITRE -> stepped(value, millilitres().divide(unit.toBase(Rationals.ONE, household)));
+            case TEASPOON -> atLeast(EIGHTH, Vulgar.nearest(value, TEASPOONS));
+            case TABLESPOON, CUP -> atLeast(QUARTER, Vulgar.nearest(value, CUPS));
+            case OUNCE, FLUID_OUNCE, STICK -> stepped(value, EIGHTH);
+            case POUND, PINT -> stepped(value, Rationals.of(1, 16));
+            case EACH -> stepped(value, piece);
+            case PINCH -> stepped(value, Rationals.ONE);
+            default -> value;
+        };
+    }
+
+    private RationalNumber grams() {
+        return resolution.leastInBase(household).orElseThrow();
+    }
+
+    private RationalNumber millilitres() {
+        return atLeast(Rationals.ONE, grams());
+    }
+
+    private static RationalNumber stepped(RationalNumber value, RationalNumber step) {
+        return atLeast(step, Rationals.nearest(value, step));
+    }
+
+    private static RationalNumber atLeast(RationalNumber least, RationalNumber value) {
+        return value.compareTo(least) < 0 ? least : value;
+    }
+
+    private static RationalNumber error(RationalNumber exact, RationalNumber rounded) {
+        return exact.signum() == 0 ? Rationals.ZERO : rounded.subtract(exact).divide(exact);
+    }
+
+    private static List<RationalNumber> fractions(String glyphs) {
+        return Vulgar.EIGHTHS_AND_THIRDS.stream()
+                .filter(vulgar -> glyphs.contains(vulgar.glyph()))
+                .map(Vulgar::value)
+                .toList();
+    }
+}

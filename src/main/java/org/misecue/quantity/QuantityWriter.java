@@ -1,0 +1,88 @@
+package org.misecue.quantity;
+
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Quantities as a recipe prints them: "125 g", "1½ tsp", "2–3 tbsp", "180 °C", "45–50 minutes", "a pinch", "about 70 g".
+ * The same in every locale. Spoons, cups, ounces, inches, pieces and times are written to the nearest eighth or third;
+ * metric sizes as decimals with at most two places, in kilograms and litres from 1000 g and 1000 ml, with three.
+ */
+public final class QuantityWriter {
+
+    private static final RationalNumber THOUSAND = Rationals.of(1000);
+
+    private QuantityWriter() {}
+
+    public static String text(Quantity quantity) {
+        return written(quantity.amount(), quantity.unit(), QuantityWriter::withUnit);
+    }
+
+    /** As a person says it: "one hundred and twenty-five grams", "half a teaspoon". */
+    public static String words(Quantity quantity) {
+        return written(quantity.amount(), quantity.unit(), SpokenWriter::words);
+    }
+
+    /** Writes two ends with their unit. */
+    private interface EndsWriter {
+        String write(RationalNumber from, RationalNumber to, Unit unit);
+    }
+
+    private static String written(Amount amount, Unit unit, EndsWriter writer) {
+        if (amount instanceof Amount.Unstated unstated) {
+            return unstated.words();
+        }
+        if (amount instanceof Amount.Approximate approximate) {
+            String hedge = approximate.hedge().isBlank() ? "about" : approximate.hedge();
+            return hedge + " " + written(approximate.about(), unit, writer);
+        }
+        RationalNumber from = amount.least().orElseThrow();
+        RationalNumber to = amount.most().orElseThrow();
+        Unit shown = shownIn(unit, from);
+        return shown == unit
+                ? writer.write(from, to, unit)
+                : writer.write(unit.inFixed(from, shown), unit.inFixed(to, shown), shown);
+    }
+
+    /** Kilograms and litres only where the amount is at least one. */
+    private static Unit shownIn(Unit unit, RationalNumber least) {
+        boolean large = least.compareTo(THOUSAND) >= 0;
+        boolean small = least.compareTo(Rationals.ONE) < 0 && least.signum() > 0;
+        return switch (unit) {
+            case GRAM -> large ? Unit.KILOGRAM : unit;
+            case MILLILITRE -> large ? Unit.LITRE : unit;
+            case KILOGRAM -> small ? Unit.GRAM : unit;
+            case LITRE -> small ? Unit.MILLILITRE : unit;
+            default -> unit;
+        };
+    }
+
+    private static String withUnit(RationalNumber from, RationalNumber to, Unit unit) {
+        if (unit == Unit.PINCH && from.equals(to) && from.equals(Rationals.ONE)) {
+            return "a pinch";
+        }
+        String low = number(from, unit);
+        String high = number(to, unit);
+        String numbers = low.equals(high) ? low : low + "–" + high;
+        UnitText text = UnitText.of(unit);
+        String name = to.compareTo(Rationals.ONE) <= 0 ? text.one() : text.many();
+        if (unit == Unit.GAS_MARK) {
+            return name + " " + numbers;
+        }
+        return name.isEmpty() ? numbers : numbers + " " + name;
+    }
+
+    /** The number alone, in the manner of its unit: "1½" of a spoon, "1.5" of a gram. */
+    public static String number(RationalNumber value, Unit unit) {
+        if (!UnitText.of(unit).fractions()) {
+            int places = unit == Unit.KILOGRAM || unit == Unit.LITRE ? 3 : 2;
+            return Rationals.rounded(value, places).toPlainString();
+        }
+        RationalNumber near = Vulgar.nearest(value);
+        if (near.signum() == 0) {
+            return Rationals.rounded(value, 2).toPlainString();
+        }
+        RationalNumber whole = Rationals.floor(near);
+        String glyph = Vulgar.of(near.subtract(whole)).glyph();
+        return whole.signum() == 0 ? glyph : Rationals.decimal(whole).toPlainString() + glyph;
+    }
+}
