@@ -1,5 +1,12 @@
 /**
- * What the camera files hold: streams, frames, moments cut out. {@code Footage} is the way in; it needs no system package.
+ * What the camera files hold. The ways in: {@link org.misecue.footage.Footage#probe} tells length, tracks, frame rate
+ * and time code; {@link org.misecue.footage.Still} takes one frame as PNG; {@link org.misecue.footage.Clip} cuts a
+ * moment out as a film of its own; {@link org.misecue.footage.Timecode} counts frames as editing systems do.
+ *
+ * <p>A film's clock starts at zero with its first frame, as does the narration's. Times are half-open:
+ * {@code [from, to)}. The work is done by FFmpeg's libraries, which are loaded when the first film is opened. Inside:
+ * {@code Reel} opens a film, {@code Decoder} reads one track's frames, {@code Filter} turns and trims them,
+ * {@code Encoder} and {@code FilmWriter} write them, {@code Lane} is that whole way for one track of a clip.
  */
 @NullMarked
 package org.misecue.footage;

@@ -1,0 +1,72 @@
+package org.misecue.footage;
+
+import static org.bytedeco.ffmpeg.avformat.AVFormatContext.AVFMT_FLAG_BITEXACT;
+import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_from_context;
+import static org.bytedeco.ffmpeg.global.avformat.AVIO_FLAG_WRITE;
+import static org.bytedeco.ffmpeg.global.avformat.av_interleaved_write_frame;
+import static org.bytedeco.ffmpeg.global.avformat.av_write_trailer;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_alloc_output_context2;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_free_context;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_new_stream;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_write_header;
+import static org.bytedeco.ffmpeg.global.avformat.avio_closep;
+import static org.bytedeco.ffmpeg.global.avformat.avio_open;
+import static org.bytedeco.ffmpeg.global.avutil.av_dict_free;
+import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
+
+import java.nio.file.Path;
+import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
+import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVIOContext;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.bytedeco.ffmpeg.avutil.AVDictionary;
+
+/** An MP4 file being written: all streams first, then {@link #begin}, packets, {@link #finish}. */
+final class FilmWriter implements AutoCloseable {
+
+    private final AVFormatContext context = new AVFormatContext(null);
+    private final AVIOContext file = new AVIOContext(null);
+
+    FilmWriter(Path path) {
+        String url = "file:" + path.toAbsolutePath();
+        Ffmpeg.done(avformat_alloc_output_context2(context, null, "mp4", url), "preparing an MP4 file");
+        Ffmpeg.done(avio_open(file, url, AVIO_FLAG_WRITE), "opening the file");
+        context.pb(file);
+        context.flags(context.flags() | AVFMT_FLAG_BITEXACT);
+    }
+
+    AVStream newStream(AVCodecContext codec) {
+        AVStream stream = avformat_new_stream(context, null);
+        avcodec_parameters_from_context(stream.codecpar(), codec);
+        stream.time_base(codec.time_base());
+        stream.avg_frame_rate(codec.framerate());
+        return stream;
+    }
+
+    void begin() {
+        AVDictionary options = new AVDictionary(null);
+        // The index goes to the front, so that a browser can begin before it has the whole file.
+        av_dict_set(options, "movflags", "+faststart", 0);
+        int code = avformat_write_header(context, options);
+        av_dict_free(options);
+        Ffmpeg.done(code, "writing the film's head");
+    }
+
+    void write(AVPacket packet) {
+        Ffmpeg.done(av_interleaved_write_frame(context, packet), "writing the film");
+    }
+
+    void finish() {
+        Ffmpeg.done(av_write_trailer(context), "writing the film's index");
+        Ffmpeg.done(avio_closep(file), "closing the film");
+    }
+
+    @Override
+    public void close() {
+        if (!file.isNull()) {
+            avio_closep(file);
+        }
+        avformat_free_context(context);
+    }
+}
