@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.misecue.episode.Episode;
+import org.misecue.episode.OutFolder;
 import org.misecue.episode.WholeFile;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
@@ -76,10 +77,25 @@ abstract class MisecueCommand implements Callable<Integer> {
     }
 
     private static boolean isInput(Episode episode, Path target) {
-        Path folder = episode.folder();
-        return target.equals(episode.recipe())
+        Path folder = episode.folder().toAbsolutePath();
+        boolean within = target.startsWith(folder.resolve("narration")) || target.startsWith(folder.resolve("footage"));
+        return target.equals(episode.recipe().toAbsolutePath())
                 || target.equals(folder.resolve("episode.yaml"))
-                || (target.startsWith(folder.resolve("narration")) || target.startsWith(folder.resolve("footage")))
-                        && Files.exists(target);
+                || within && Files.exists(target);
+    }
+
+    /** Writes a result into the episode and says where it lies. */
+    void made(OutFolder out, String file, byte[] bytes) {
+        tellMade(out.write(file, bytes));
+    }
+
+    void made(OutFolder out, String file, String text) {
+        tellMade(out.write(file, text));
+    }
+
+    void tellMade(Path file) {
+        if (!common.quiet) {
+            stage.err().println("made " + file);
+        }
     }
 }

@@ -25,6 +25,11 @@ public record Stage(PrintStream out, PrintStream err, Path folder, boolean termi
         return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
     }
 
+    /** Whether words may be shown in bold. */
+    boolean colour() {
+        return terminal && System.getenv("NO_COLOR") == null;
+    }
+
     Path resolve(Path named) {
         return folder.resolve(named);
     }

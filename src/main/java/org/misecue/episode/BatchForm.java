@@ -1,10 +1,9 @@
 package org.misecue.episode;
 
-import java.math.BigDecimal;
 import java.util.List;
 import org.misecue.notice.BadInput;
-import org.misecue.quantity.Rationals;
-import tech.units.indriya.function.RationalNumber;
+import org.misecue.notice.Place;
+import org.misecue.scale.Batch;
 
 /** The size that is baked: one of {@code times}, {@code makes} and {@code tin}. */
 final class BatchForm {
@@ -20,25 +19,16 @@ final class BatchForm {
                     map.place(given.get(1)),
                     "batch: “" + given.get(0) + "” already sets the size; keep only one of times, makes and tin.");
         }
-        return given.isEmpty() ? Batch.written() : one(map, given.get(0));
+        return given.isEmpty() ? Batch.WRITTEN : one(map, given.get(0));
     }
 
     private static Batch one(StrictMap map, String key) {
+        Place place = map.place(key);
+        String words = map.text(key, key + ": 2").orElse("");
         return switch (key) {
-            case "times" -> new Batch.Times(times(map));
-            case "makes" -> new Batch.Makes(map.whole("makes", 1, 10_000, 24));
-            default -> new Batch.Tin(map.text("tin", "tin: 23 cm round").orElse(""));
+            case "times" -> Batch.times(place, words);
+            case "makes" -> Batch.makes(place, words);
+            default -> Batch.tin(place, words);
         };
-    }
-
-    private static RationalNumber times(StrictMap map) {
-        String text = map.text("times", "times: 2").orElse("");
-        if (text.matches("\\d{1,3}(\\.\\d{1,4})?")) {
-            RationalNumber factor = Rationals.of(new BigDecimal(text));
-            if (factor.compareTo(Rationals.of(1, 100)) >= 0 && factor.compareTo(Rationals.of(100)) <= 0) {
-                return factor;
-            }
-        }
-        throw map.wrong("times", "a number from 0.01 to 100", "times: 2");
     }
 }

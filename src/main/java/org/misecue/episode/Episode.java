@@ -8,7 +8,7 @@ import org.misecue.notice.Note;
 /**
  * One episode's folder.
  *
- * @param folder absolute
+ * @param folder as the person named it, absolute or not
  * @param recipe the one recipe file
  * @param narration the files of {@code narration/} that are narrations, by name
  * @param footage the files of {@code footage/} that are films, by name

@@ -29,7 +29,7 @@ final class EpisodeFinder {
     private final List<Note> notes = new ArrayList<>();
 
     EpisodeFinder(Path folder) {
-        this.folder = folder.toAbsolutePath().normalize();
+        this.folder = folder.normalize();
         this.shown = folder.toString().isEmpty() ? "." : folder.toString();
     }
 

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
+import org.misecue.scale.Batch;
 
 /**
  * What {@code episode.yaml} says; every setting may be left out.
@@ -32,10 +33,10 @@ public record EpisodeSettings(
     public static final EpisodeSettings DEFAULT = new EpisodeSettings(
             Optional.empty(),
             Locale.UK,
-            Batch.written(),
+            Batch.WRITTEN,
             1,
             new Kitchen(1, Quantity.of(1, Unit.GRAM)),
-            new Publish(OptionalInt.empty(), Household.US_CUSTOMARY, true, true, Optional.empty(), Batch.written()),
+            new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
             Optional.empty());
 
     /**
@@ -48,6 +49,7 @@ public record EpisodeSettings(
      * @param maxLength of the description in characters, from 100; empty for what hosts usually take
      * @param household whose cups and spoons are given beside the grams
      * @param metricFirst whether grams come before cups
+     * @param stars whether allergens stand between stars, which some hosts print in bold, and not in capitals
      * @param method whether the description has the method, shortened
      * @param film the narration on the film's clock, such as narration/main.vtt; empty where there is only one
      * @param batch the size that viewers get; the recipe's own where nothing is said
@@ -56,6 +58,7 @@ public record EpisodeSettings(
             OptionalInt maxLength,
             Household household,
             boolean metricFirst,
+            boolean stars,
             boolean method,
             Optional<String> film,
             Batch batch) {}

@@ -28,8 +28,9 @@ public final class NewEpisode {
             #  scale: 1 g          # the smallest step that the scale shows
             #publish:
             #  max-length: 5000    # characters in the description
-            #  household: us       # or metric, us-label, uk, australia
+            #  household: us-label # whose cups: or us, metric, uk, australia
             #  first: metric       # or household: which measure stands first
+            #  case: capitals      # or bold: how allergens stand out
             #  method: yes         # or no
             #  film: narration/main.vtt    # whose clock the chapters follow
             """;

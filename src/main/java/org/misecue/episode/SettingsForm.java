@@ -29,7 +29,8 @@ final class SettingsForm {
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
                     "uuuu-MM-dd[' ']['T']H:mm", Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
-    private static final List<String> PUBLISH = List.of("max-length", "household", "first", "method", "film", "batch");
+    private static final List<String> PUBLISH =
+            List.of("max-length", "household", "first", "case", "method", "film", "batch");
     private static final Map<String, Household> HOUSEHOLDS = Map.of(
             "metric", Household.METRIC,
             "us", Household.US_CUSTOMARY,
@@ -105,6 +106,7 @@ final class SettingsForm {
                         .map(text -> household(map, text))
                         .orElse(usual.household()),
                 map.choice("first", "metric", "household", usual.metricFirst()),
+                map.choice("case", "bold", "capitals", usual.stars()),
                 map.choice("method", "yes", "no", usual.method()),
                 map.text("film", "film: narration/main.vtt").filter(film -> !film.isEmpty()),
                 map.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()));

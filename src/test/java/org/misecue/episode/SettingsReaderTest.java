@@ -21,6 +21,7 @@ import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.scale.Batch;
 
 class SettingsReaderTest {
 
@@ -43,6 +44,7 @@ class SettingsReaderTest {
                   max-length: 4000
                   household: metric
                   first: household
+                  case: bold
                   method: no
                   film: narration/main.vtt
                   batch: {makes: 12}
@@ -52,16 +54,17 @@ class SettingsReaderTest {
                 .isEqualTo(new EpisodeSettings(
                         Optional.of("Plum plait: the long cut"),
                         Locale.UK,
-                        new Batch.Times(Rationals.of(3, 2)),
+                        new Batch.Factor(Rationals.of(3, 2)),
                         2,
                         new EpisodeSettings.Kitchen(2, Quantity.of(Rationals.of(1, 10), Unit.GRAM)),
                         new EpisodeSettings.Publish(
                                 OptionalInt.of(4000),
                                 Household.METRIC,
                                 false,
+                                true,
                                 false,
                                 Optional.of("narration/main.vtt"),
-                                new Batch.Makes(12)),
+                                new Batch.Makes(Rationals.of(12), "")),
                         Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30))));
     }
 
