@@ -10,49 +10,13 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** Numbers that measure nothing in this recipe, each with the reason. */
 final class Asides {
 
-    private static final Set<String> TIME_SPANS = Set.of(
-            "year", "years", "day", "days", "week", "weeks", "month", "months", "second", "seconds", "o'clock", "am",
-            "pm", "night", "nights", "century");
-    private static final Set<String> PEOPLE = Set.of(
-            "people",
-            "kids",
-            "children",
-            "guests",
-            "folk",
-            "viewers",
-            "subscribers",
-            "comments",
-            "friends",
-            "mates",
-            "hens",
-            "grandchildren",
-            "cousins",
-            "sisters",
-            "brothers",
-            "women",
-            "men",
-            "videos",
-            "episodes");
+    private static final Set<String> TIME_SPANS = Set.of("year", "years", "day", "days", "week", "weeks", "month", "months", "second", "seconds", "o'clock", "am", "pm", "night", "nights", "century");
+    private static final Set<String> PEOPLE = Set.of("people", "kids", "children", "guests", "folk", "viewers", "subscribers", "comments", "friends", "mates", "hens", "grandchildren", "cousins", "sisters", "brothers", "women", "men", "videos", "episodes");
     private static final Set<String> MONEY =
             Set.of("quid", "pence", "p", "dollars", "dollar", "euros", "bucks", "cents", "rupees");
     private static final Set<String> PERCENT = Set.of("percent", "per", "%");
-    private static final Set<String> NAMED_NUMBERS = Set.of(
-            "speed", "shelf", "number", "page", "setting", "camera", "take", "level", "step", "episode", "chapter",
-            "series", "channel", "top", "age", "aged", "about't");
-    private static final Set<String> AFTER_COUNT = Set.of(
-            "times",
-            "goes",
-            "minutes'",
-            "hands",
-            "ways",
-            "things",
-            "turns",
-            "layers",
-            "seasons",
-            "way",
-            "more",
-            "or",
-            "half's");
+    private static final Set<String> NAMED_NUMBERS = Set.of("speed", "shelf", "number", "page", "setting", "camera", "take", "level", "step", "episode", "chapter", "series", "channel", "top", "age", "aged", "about't");
+    private static final Set<String> AFTER_COUNT = Set.of("times", "goes", "minutes'", "hands", "ways", "things", "turns", "layers", "seasons", "way", "more", "or", "half's");
 
     private static final int CLAUSE = 9;
 
@@ -105,6 +69,13 @@ final class Asides {
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
         String next = words.text(said.end());
         return pounds && (NumberWords.TENS.containsKey(next) || next.matches("\\d\\d") || next.equals("for"));
+    }
+
+    /** Where the scan goes on: behind the pence of a price. */
+    int end(SpokenQuantity said) {
+        String next = words.text(said.end());
+        boolean pence = isMoney(said) && (NumberWords.TENS.containsKey(next) || next.matches("\\d\\d"));
+        return pence ? said.end() + 1 : said.end();
     }
 
     private boolean isYear(SpokenQuantity said) {
