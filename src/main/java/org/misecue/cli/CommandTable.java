@@ -1,9 +1,7 @@
 package org.misecue.cli;
 
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,10 +18,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "misecue COMMAND --help tells more about one command."})
 final class CommandTable implements Runnable {
 
-    private static final Map<String, Function<Stage, Object>> COMMANDS = new LinkedHashMap<>();
-
-    static {
-    }
+    private static final List<String> NAMES = List.of("new", "prep", "index", "find", "compare");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -37,11 +32,8 @@ final class CommandTable implements Runnable {
     static int run(String[] args, Stage stage) {
         CommandLine line = new CommandLine(new CommandTable());
         String asked = args.length == 0 ? "" : args[0];
-        if (COMMANDS.containsKey(asked)) {
-            add(line, asked, stage);
-        } else {
-            COMMANDS.keySet().forEach(name -> add(line, name, stage));
-        }
+        List<String> needed = NAMES.contains(asked) ? List.of(asked) : NAMES;
+        needed.forEach(name -> line.addSubcommand(name, command(name, stage)));
         Faults faults = new Faults(stage);
         line.setOut(new PrintWriter(stage.out(), true));
         line.setErr(new PrintWriter(stage.err(), true));
@@ -58,11 +50,15 @@ final class CommandTable implements Runnable {
         }
     }
 
-    private static void add(CommandLine line, String name, Stage stage) {
-        Function<Stage, Object> maker = COMMANDS.get(name);
-        if (maker != null) {
-            line.addSubcommand(name, maker.apply(stage));
-        }
+    private static Object command(String name, Stage stage) {
+        return switch (name) {
+            case "new" -> new NewCommand(stage);
+            case "prep" -> new PrepCommand(stage);
+            case "index" -> new IndexCommand(stage);
+            case "find" -> new FindCommand(stage);
+            case "compare" -> new CompareCommand(stage);
+            default -> throw new IllegalArgumentException("there is no command " + name);
+        };
     }
 
     /** For {@code --version} beside other options. */
