@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.misecue.quantity.Unit;
 
 /** One line of text for each thing of the plan, the same on every sheet. */
 public final class PrepWords {
@@ -34,10 +35,17 @@ public final class PrepWords {
         return Measures.text(content.weighed()) + (besides.isEmpty() ? "" : " (" + besides + ")");
     }
 
+    /** The amount as it stands before the name: "225 g", "a pinch of". */
+    public static String quantity(Content content) {
+        boolean pinch = content.weighed().unit() == Unit.PINCH;
+        return Measures.text(content.weighed()) + (pinch ? " of" : "");
+    }
+
     /** "225 g caster sugar, sifted". */
     public static String content(Content content) {
         String preparation = content.preparation().isEmpty() ? "" : ", " + content.preparation();
-        return amount(content) + " " + content.label() + preparation;
+        String besides = Measures.besides(content);
+        return quantity(content) + (besides.isEmpty() ? " " : " (" + besides + ") ") + content.label() + preparation;
     }
 
     /** "Contains MILK; check the label: NUTS"; empty where nothing is known or open. */
