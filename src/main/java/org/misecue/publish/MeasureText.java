@@ -1,0 +1,64 @@
+package org.misecue.publish;
+
+import java.util.Optional;
+import org.misecue.pantry.HouseholdMeasure;
+import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.KitchenRounding;
+import org.misecue.quantity.MeasureSystem;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+import org.misecue.scale.WeighedLine;
+import tech.units.indriya.function.RationalNumber;
+
+/** The amount of a line in metric and household measures: the recipe's own second measure first, then the pantry's. */
+final class MeasureText {
+
+    private final Pantry pantry;
+    private final KitchenRounding rounding;
+
+    MeasureText(Pantry pantry, Household household) {
+        this.pantry = pantry;
+        this.rounding = new KitchenRounding(Quantity.of(1, Unit.GRAM), household);
+    }
+
+    /** @param factor of the published batch, by which a second measure that the recipe writes is multiplied too */
+    String text(WeighedLine line, Quantity weighed, RationalNumber factor, Measures wanted) {
+        if (weighed.unit().system() == MeasureSystem.SHARED) {
+            return Amounts.text(weighed);
+        }
+        Optional<Quantity> other = other(line, weighed, factor);
+        boolean metricFirst = wanted.only() == Measures.METRIC_ONLY;
+        boolean asWritten = (weighed.unit().system() == MeasureSystem.METRIC) == metricFirst;
+        Quantity first = asWritten ? weighed : other.orElse(weighed);
+        Optional<Quantity> second = asWritten ? other : other.map(any -> weighed);
+        return wanted == wanted.only() || second.isEmpty()
+                ? Amounts.text(first)
+                : Amounts.text(first) + " (" + Amounts.text(second.get()) + ")";
+    }
+
+    private Optional<Quantity> other(WeighedLine line, Quantity weighed, RationalNumber factor) {
+        boolean metric = weighed.unit().system() == MeasureSystem.METRIC;
+        return line.written()
+                .alternative()
+                .filter(written -> (written.unit().system() == MeasureSystem.METRIC) != metric)
+                .map(written -> rounding.round(written.times(factor)).quantity())
+                .or(() -> metric ? household(line, weighed) : metric(line, weighed));
+    }
+
+    private Optional<Quantity> household(WeighedLine line, Quantity weighed) {
+        return pantry.find(line.written().ingredient())
+                .flatMap(known -> HouseholdMeasure.of(weighed, known, rounding.household()))
+                .or(() -> HouseholdMeasure.of(weighed, rounding.household()));
+    }
+
+    /** Grams where the weight is known, millilitres of other volumes. */
+    private Optional<Quantity> metric(WeighedLine line, Quantity weighed) {
+        Quantity exact = line.grams()
+                .map(grams -> Quantity.of(grams, Unit.GRAM))
+                .orElseGet(() -> weighed.in(
+                        weighed.dimension() == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE, rounding.household()));
+        return Optional.of(rounding.round(exact).quantity());
+    }
+}
