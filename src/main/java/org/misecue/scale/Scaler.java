@@ -31,7 +31,7 @@ public final class Scaler {
         this.factor = factor;
         this.rules = rules;
         this.pantry = pantry;
-        this.warnings = new ScaleWarnings(recipe, factor);
+        this.warnings = new ScaleWarnings(recipe, factor, rules);
     }
 
     /**

@@ -104,8 +104,8 @@ class ScalerTest {
                         "recipe.md:3: from 20 cm round to 23 cm round by the area of the base: the tin is filled as high"
                                 + " as the recipe fills its own.",
                         "recipe.md: baking time and temperature are not scaled; watch the bake, not the clock.",
-                        "recipe.md:10: 3 for 2.65 of large eggs, which is 13.4 % more. To keep the proportions, weigh"
-                                + " out 132 g of beaten egg instead, at 50 g each. The batch for 3 whole ones is × 1.5.");
+                        "recipe.md:10: large eggs: 2.65 rounded to 3, which is 13% more. To keep the proportions, weigh"
+                                + " out 132 g of beaten egg (50 g each), or make the recipe × 1.5, which takes 3.");
     }
 
     @Test
@@ -127,7 +127,7 @@ class ScalerTest {
         Recipe recipe = Recipes.of(Recipes.lines("0.25 tsp salt"));
         assertThat(scaled(recipe, times("0.25")).warnings())
                 .extracting(Note::toString)
-                .contains("recipe.md:10: ⅛ tsp of salt is rounded from 0.06 tsp, which is 100 % more.");
+                .contains("recipe.md:10: salt: 0.06 tsp rounded to ⅛ tsp, which is 100% more.");
     }
 
     @Test
@@ -137,7 +137,7 @@ class ScalerTest {
                 Recipes.setting(Setting.Kind.PAN, Quantity.of(20, Unit.CENTIMETRE), "square tin", 1));
         assertThat(scaled(recipe, times("2")).warnings())
                 .extracting(Note::toString)
-                .contains("recipe.md:3: tins are not scaled: this batch needs × 2 the tin's area, or more tins.");
+                .contains("recipe.md:3: tins are not scaled: this batch needs × 2 the tin's area, or as many tins.");
     }
 
     @Test
