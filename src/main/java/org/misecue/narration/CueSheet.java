@@ -22,7 +22,7 @@ final class CueSheet {
     private static final int MOST_NOTES = 20;
 
     private final String source;
-    private final List<Draft> drafts = new ArrayList<>();
+    private List<Draft> drafts = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
     private int uncounted;
 
@@ -36,7 +36,12 @@ final class CueSheet {
      * @param line where it stands in the file, from 1
      * @param end where the file has one; it may lie before the start
      */
-    record Draft(int line, Duration start, Optional<Duration> end, Optional<String> speaker, List<SpokenWord> words) {}
+    record Draft(int line, Duration start, Optional<Duration> end, Optional<String> speaker, List<SpokenWord> words) {
+
+        Draft withWords(List<SpokenWord> others) {
+            return new Draft(line, start, end, speaker, others);
+        }
+    }
 
     /** A cue without words is nothing to find or compare, and is dropped. */
     void add(Draft draft) {
@@ -71,6 +76,10 @@ final class CueSheet {
                     "no cue with words can be read as " + format.name() + "; expected one such as " + format.example());
         }
         putInOrder();
+        if (RollUp.isIn(drafts)) {
+            note(new Note(Place.of(source), "the captions roll up, each line shown twice; it was read once"));
+            drafts = RollUp.undone(drafts);
+        }
         List<Cue> cues = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             cues.add(finished(i));
