@@ -155,7 +155,7 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     static IngredientNames of(String ingredient) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
-        for (String each : sides(ingredient)) {
+        for (String each : sides(ingredient.replaceFirst("\\h(?:in|with|from)\\h.*", ""))) {
             add(each, strong, weak);
         }
         weak.removeAll(strong);

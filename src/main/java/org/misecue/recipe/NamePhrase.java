@@ -183,7 +183,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         if (sides.length == 1) {
             return text;
         }
-        String noun = Nouns.last(sides[sides.length - 1]);
+        String other = sides[sides.length - 1].strip();
+        String noun = other.contains(" ") ? Nouns.last(other) : "";
         for (int at = 1; at < sides.length; at++) {
             alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : ""));
         }
