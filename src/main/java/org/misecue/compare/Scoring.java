@@ -19,22 +19,15 @@ final class Scoring {
     private static final int REACH_BACK = 45;
     private static final int REACH_ON = 9;
 
-    private static final Set<String> GLUE = Set.of(
-            "of", "the", "that", "this", "your", "my", "some", "our", "these", "those", "good", "nice", "lovely",
-            "best", "um", "uh", "er", "erm", "like", "really", "very", "just", "big", "our", "its", "you", "know",
-            "sort", "kind", "fresh", "plain", "a", "an", "each", "is", "more");
+    private static final Set<String> GLUE = Set.of("of", "the", "that", "this", "your", "my", "some", "our", "these", "those", "good", "nice", "lovely", "best", "um", "uh", "er", "erm", "like", "really", "very", "just", "big", "its", "you", "know", "sort", "kind", "fresh", "plain", "a", "an", "each", "is", "more");
 
     /** Words that begin another thought: a name behind them seldom belongs to the amount before them. */
-    private static final Set<String> TURNS = Set.of(
-            "and", "then", "so", "now", "in", "into", "goes", "with", "for", "but", "because", "which", "if", "to",
-            "till", "until", "on", "or", "while", "right", "okay", "from", "before", "after", "than");
+    private static final Set<String> TURNS = Set.of("and", "then", "so", "now", "in", "into", "goes", "with", "for", "but", "because", "which", "if", "to", "till", "until", "on", "or", "while", "right", "okay", "from", "before", "after", "than");
 
     private static final Set<String> POINTING = Set.of("that", "those", "these", "them", "it", "this");
     private static final Set<String> COPULA = Set.of("is", "are", "was", "want", "need", "take", "use", "have", "got");
-    private static final Set<String> OPENS = Set.of(
-            "now", "then", "next", "right", "okay", "and", "the", "your", "some", "so", "with", "for", "my", "our");
-    private static final Set<String> FOLLOWS_TOPIC = Set.of(
-            "now", "so", "is", "um", "then", "well", "right", "these", "this", "okay", "are", "and", "you", "it");
+    private static final Set<String> OPENS = Set.of("now", "then", "next", "right", "okay", "and", "the", "your", "some", "so", "with", "for", "my", "our");
+    private static final Set<String> FOLLOWS_TOPIC = Set.of("now", "so", "is", "um", "then", "well", "right", "these", "this", "okay", "are", "and", "you", "it");
 
     private Scoring() {}
 
@@ -73,7 +66,7 @@ final class Scoring {
         if (distance > REACH_BACK) {
             return Double.NEGATIVE_INFINITY;
         }
-        double score = 8 - 0.2 * distance;
+        double score = 8 - 0.2 * distance + (distance == 0 ? 2.5 : 0);
         int borders = 0;
         for (int at = name.end(); at < said.start() && borders < 3; at++) {
             borders += heard.words.border(at) ? 1 : 0;
@@ -82,6 +75,7 @@ final class Scoring {
         score -= 1.4 * namesBetween(name, said.start(), heard);
         score += COPULA.contains(heard.words.text(said.start() - 1)) ? 0.7 : 0;
         score += isTopic(name, heard) ? 0.8 : 0;
+        score -= isInPassing(name, heard) ? 3 : 0;
         boolean pointsBack =
                 heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
         return pointsBack ? score + 2.5 : score;
@@ -90,6 +84,12 @@ final class Scoring {
     private static boolean isTopic(NameHit name, Hearing heard) {
         return FOLLOWS_TOPIC.contains(heard.words.text(name.end()))
                 && (heard.words.border(name.start()) || OPENS.contains(heard.words.text(name.start() - 1)));
+    }
+
+    /** "You don't need that with self-raising", "it goes with the cream": named, but not what is being measured. */
+    private static boolean isInPassing(NameHit name, Hearing heard) {
+        String before = heard.words.text(name.start() - 1);
+        return before.equals("with") || before.equals("without") || before.equals("like") || before.equals("than");
     }
 
     private static int namesBetween(NameHit name, int until, Hearing heard) {
