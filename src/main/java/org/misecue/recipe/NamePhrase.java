@@ -149,7 +149,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static boolean onlyAdjectives(String text) {
-        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+")) {
+        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
             if (!word.isEmpty() && !ADJECTIVES.contains(word)) {
                 return false;
             }
@@ -179,7 +179,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static String takeAlternatives(String text, List<String> alternatives) {
-        String[] sides = OR.split(text);
+        String[] sides = OR.split(text, -1);
         if (sides.length == 1) {
             return text;
         }

@@ -24,6 +24,8 @@ class WholeRecipesTest {
                 "two-part-roll.md",
                 "odd-lines.md",
                 "plum-slice.html",
+                "bare-headings.txt",
+                "quoted-mail.txt",
                 "oat-bars.html",
                 "shared-words.md"
             })
