@@ -1,23 +1,36 @@
 package org.misecue.page;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+import java.util.EnumSet;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Prints a page as PDF. The page must be well-formed XML; nothing it names is fetched. */
 public final class Pdf {
 
+    /** Comes with PDFBox; has the eighths and arrows that the built-in fonts of PDF lack. */
+    private static final String SPARE_FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    private static final Pattern NOT_XML =
+            Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
+
     private Pdf() {}
 
     public static byte[] of(String page) {
-        Logger.getLogger("com.openhtmltopdf").setLevel(Level.OFF);
+        XRLog.setLoggingEnabled(false);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useUriResolver((base, uri) -> null);
-        builder.withHtmlContent(page, null);
+        builder.useFont(Pdf::spareFont, "Spare", 400, FontStyle.NORMAL, true, EnumSet.of(FSFontUseCase.FALLBACK_FINAL));
+        builder.withHtmlContent(printable(page), null);
         builder.toStream(out);
         try {
             builder.run();
@@ -25,5 +38,15 @@ public final class Pdf {
             throw new UncheckedIOException("the page could not be printed", e);
         }
         return out.toByteArray();
+    }
+
+    /** Thirds are in neither font; control characters are not XML. */
+    private static String printable(String page) {
+        String spelled = page.replace("⅓", " 1/3").replace("⅔", " 2/3");
+        return NOT_XML.matcher(spelled).replaceAll("");
+    }
+
+    private static InputStream spareFont() {
+        return Objects.requireNonNull(PDDocument.class.getResourceAsStream(SPARE_FONT), SPARE_FONT);
     }
 }

@@ -33,7 +33,7 @@ public final class QuantityListener {
             }
             SpokenQuantity said = hedged(found.get());
             all.add(asides.reason(said).map(said::asideBecause).orElse(said));
-            at = found.get().end();
+            at = asides.end(found.get());
         }
         return List.copyOf(all);
     }

@@ -1,0 +1,140 @@
+package org.misecue.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.align.Aligner;
+import org.misecue.align.Alignment;
+import org.misecue.compare.Comparer;
+import org.misecue.compare.Comparison;
+import org.misecue.episode.Episode;
+import org.misecue.episode.EpisodeSettings;
+import org.misecue.narration.Narration;
+import org.misecue.narration.NarrationReader;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
+import org.misecue.prep.PrepPlan;
+import org.misecue.prep.PrepPlanner;
+import org.misecue.prep.PrepSettings;
+import org.misecue.quantity.Household;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.RecipeReader;
+import org.misecue.scale.Batch;
+import org.misecue.scale.ScaleRules;
+import org.misecue.scale.ScaledRecipe;
+import org.misecue.scale.Scaler;
+
+/** One episode with everything that is worked out from it, each thing once and only when it is asked for. */
+final class Worktop {
+
+    private final Episode episode;
+    private final EpisodeSettings settings;
+    private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
+    private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
+    private final Lazy<Alignment> alignment = Lazy.of(this::align);
+    private final Lazy<Comparison> comparison = Lazy.of(this::compare);
+    private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
+    private final Lazy<ScaledRecipe> published =
+            Lazy.of(() -> scale(settings().publish().batch()));
+    private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
+
+    Worktop(Episode episode) {
+        this.episode = episode;
+        this.settings = episode.settings();
+    }
+
+    Episode episode() {
+        return episode;
+    }
+
+    EpisodeSettings settings() {
+        return settings;
+    }
+
+    Pantry pantry() {
+        return Pantry.standard();
+    }
+
+    Recipe recipe() {
+        return recipe.get();
+    }
+
+    /** The batch that is baked on camera. */
+    ScaledRecipe scaled() {
+        return scaled.get();
+    }
+
+    /** The batch that viewers get. */
+    ScaledRecipe published() {
+        return published.get();
+    }
+
+    PrepPlan prep() {
+        return prep.get();
+    }
+
+    /** Empty where nobody has spoken yet. */
+    List<Narration> narrations() {
+        return narrations.get();
+    }
+
+    Alignment alignment() {
+        return alignment.get();
+    }
+
+    /** @throws BadInput if there is no narration to compare with */
+    Comparison comparison() {
+        return comparison.get();
+    }
+
+    private Recipe readRecipe() {
+        return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()));
+    }
+
+    private List<Narration> readNarrations() {
+        return episode.narration().stream()
+                .map(file -> NarrationReader.read(file, episode.name(file)))
+                .toList();
+    }
+
+    private Alignment align() {
+        return Aligner.align(recipe(), narrations(), pantry());
+    }
+
+    private Comparison compare() {
+        if (narrations().isEmpty()) {
+            throw new BadInput(
+                    Place.of(episode.folder().resolve("narration").toString()),
+                    "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
+        }
+        return Comparer.compare(recipe(), narrations(), pantry());
+    }
+
+    private ScaledRecipe scale(Batch batch) {
+        ScaleRules rules = new ScaleRules(settings.kitchen().scale(), Household.METRIC);
+        return Scaler.scale(recipe(), batch, rules, pantry());
+    }
+
+    private PrepPlan planPrep() {
+        return PrepPlanner.plan(
+                scaled(), pantry(), new PrepSettings(settings.takes(), Household.METRIC, settings.firstShot()));
+    }
+
+    /** The film on whose clock a narration runs: of the same name, or the only one there is. */
+    Optional<Path> filmOf(String narration) {
+        return episode.footage().stream()
+                .filter(film -> stem(episode.name(film)).equals(stem(narration)))
+                .findFirst()
+                .or(() -> episode.footage().stream()
+                        .filter(film -> episode.footage().size() == 1
+                                && episode.narration().size() == 1)
+                        .findFirst());
+    }
+
+    private static String stem(String name) {
+        String file = name.substring(name.lastIndexOf('/') + 1);
+        int dot = file.lastIndexOf('.');
+        return dot < 0 ? file : file.substring(0, dot);
+    }
+}

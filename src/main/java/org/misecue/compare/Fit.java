@@ -1,0 +1,125 @@
+package org.misecue.compare;
+
+import java.util.Optional;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+import tech.units.indriya.function.RationalNumber;
+
+/** Whether an amount could be one of an ingredient line at all, by its dimension and its order of magnitude. */
+final class Fit {
+
+    /** Beyond this ratio, said to written, the amount is of something else: a slip of the tongue is smaller. */
+    private static final double FARTHEST_RATIO = 6.5;
+
+    private static final double IMPOSSIBLE = -20;
+    private static final RationalNumber SMALLEST_BARE_WEIGHT = Rationals.of(5);
+
+    private Fit() {}
+
+    /** More than zero speaks for the line, less against it. */
+    static double of(SpokenQuantity said, IngredientLine line, Hearing heard) {
+        if (line.quantity().isEmpty()) {
+            return said.unit().isPresent() ? -2 : IMPOSSIBLE;
+        }
+        Quantity written = line.quantity().get();
+        Optional<Quantity> quantity = inUnits(said, line);
+        if (quantity.isEmpty()) {
+            return IMPOSSIBLE;
+        }
+        double manner = byManner(said, written);
+        Quantity nearest = nearestWritten(quantity.get(), line);
+        if (nearest.dimension() != quantity.get().dimension()) {
+            double crossing = crossing(quantity.get().dimension(), nearest.dimension());
+            return manner + (crossing == 0 ? magnitude(quantity.get(), nearest, heard) : crossing);
+        }
+        return manner + 1.5 + magnitude(quantity.get(), nearest, heard);
+    }
+
+    private static double byManner(SpokenQuantity said, Quantity written) {
+        if (said.manner() != Manner.BARE) {
+            return 0;
+        }
+        boolean small = said.amount()
+                .least()
+                .filter(value -> value.compareTo(SMALLEST_BARE_WEIGHT) < 0)
+                .isPresent();
+        return switch (written.unit()) {
+            case EACH -> 0.5;
+            case GRAM, MILLILITRE -> small ? -6 : 0;
+            case PINCH -> IMPOSSIBLE;
+            default -> small ? -1.5 : -4;
+        };
+    }
+
+    private static double crossing(Dimension said, Dimension written) {
+        boolean measures = (said == Dimension.MASS || said == Dimension.VOLUME)
+                && (written == Dimension.MASS || written == Dimension.VOLUME);
+        if (measures) {
+            return 0;
+        }
+        boolean smidgen = said == Dimension.SMIDGEN || written == Dimension.SMIDGEN;
+        return smidgen ? -0.5 : -6;
+    }
+
+    /** A gram and a millilitre are near enough to each other for an order of magnitude. */
+    private static double magnitude(Quantity said, Quantity written, Hearing heard) {
+        double a = base(said, heard);
+        double b = base(written, heard);
+        if (a <= 0 || b <= 0) {
+            return -5;
+        }
+        double ratio = Math.max(a / b, b / a);
+        return ratio > FARTHEST_RATIO ? -5 : 0;
+    }
+
+    private static double base(Quantity quantity, Hearing heard) {
+        return quantity.leastInBase(heard.household)
+                .map(RationalNumber::doubleValue)
+                .orElse(0.0);
+    }
+
+    /** What was said as a quantity: with its own unit, or with the line's where only a number was said. */
+    static Optional<Quantity> inUnits(SpokenQuantity said, IngredientLine line) {
+        if (said.unit().isPresent()) {
+            return said.quantity();
+        }
+        return line.quantity().flatMap(written -> switch (said.manner()) {
+            case BARE -> Optional.of(new Quantity(said.amount(), written.unit()));
+            case SPOONS ->
+                written.unit() == Unit.TEASPOON || written.unit() == Unit.TABLESPOON
+                        ? Optional.of(new Quantity(said.amount(), written.unit()))
+                        : Optional.empty();
+            case PACKED ->
+                line.packing().isEmpty()
+                        ? Optional.empty()
+                        : said.amount().least().map(count -> written.times(count.divide(packs(line))));
+            default -> Optional.empty();
+        });
+    }
+
+    /** How many packs the line is written for: the 2 of "2 x 400 g tins". */
+    private static RationalNumber packs(IngredientLine line) {
+        java.util.regex.Matcher count =
+                java.util.regex.Pattern.compile("^\\W*(\\d+)\\s*[x×]").matcher(line.text());
+        return count.find() ? Rationals.of(Long.parseLong(count.group(1))) : Rationals.ONE;
+    }
+
+    /** The written figure of the same dimension and system where the line has two. */
+    static Quantity nearestWritten(Quantity said, IngredientLine line) {
+        Quantity written = line.quantity().orElseThrow();
+        if (line.alternative().isEmpty()) {
+            return written;
+        }
+        Quantity other = line.alternative().get();
+        boolean otherFits = other.dimension() == said.dimension()
+                && (written.dimension() != said.dimension()
+                        || (Hearing.sameSystem(other.unit(), said.unit())
+                                && !Hearing.sameSystem(written.unit(), said.unit())));
+        return otherFits ? other : written;
+    }
+}

@@ -1,0 +1,155 @@
+package org.misecue.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.compare.Mention.Role;
+import org.misecue.pantry.Ingredient;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Folds what was said of one line, in time order, into what the speaker finally commits to. An amount stated again
+ * confirms, a corrected one replaces, an added one adds; two that contradict each other without a repair both stand.
+ */
+final class Ledger {
+
+    private static final RationalNumber SAME = Rationals.of(2, 100);
+
+    /** A doubtful second amount does not contradict a sure first one. */
+    private static final double DOUBTFUL_BY = 2.5;
+
+    private static final double NEAR_IN_SIZE = 1.6;
+
+    /** One amount that stands at the end, with the mentions that made it. */
+    record Entry(Quantity quantity, List<Mention> mentions) {}
+
+    private final Household household;
+    private final Optional<Ingredient> ingredient;
+    private final List<Entry> standing = new ArrayList<>();
+
+    Ledger(Household household, Optional<Ingredient> ingredient) {
+        this.household = household;
+        this.ingredient = ingredient;
+    }
+
+    /** One entry when the speaker is of one mind, more when not; never empty for mentions that are not. */
+    static List<Entry> fold(List<Mention> mentions, Household household, Optional<Ingredient> ingredient) {
+        Ledger ledger = new Ledger(household, ingredient);
+        mentions.forEach(ledger::take);
+        return ledger.settled();
+    }
+
+    private void take(Mention mention) {
+        if (standing.isEmpty()) {
+            standing.add(new Entry(mention.quantity(), List.of(mention)));
+            return;
+        }
+        Entry last = standing.get(standing.size() - 1);
+        if (mention.role() == Role.ADDS) {
+            Optional<Quantity> sum = sum(last.quantity(), mention.quantity());
+            if (sum.isPresent()) {
+                replace(last, new Entry(sum.get(), plus(last.mentions(), mention)));
+                return;
+            }
+        }
+        Optional<Entry> same = standing.stream()
+                .filter(entry -> same(entry.quantity(), mention.quantity()))
+                .findFirst();
+        if (mention.role() == Role.CORRECTS) {
+            standing.clear();
+            standing.add(new Entry(
+                    mention.quantity(),
+                    same.map(entry -> plus(entry.mentions(), mention)).orElse(List.of(mention))));
+        } else if (same.isPresent()) {
+            replace(same.get(), confirmed(same.get(), mention));
+        } else {
+            standing.add(new Entry(mention.quantity(), List.of(mention)));
+        }
+    }
+
+    /** Said twice, once plainly: the plain amount is the one that counts. */
+    private static Entry confirmed(Entry entry, Mention mention) {
+        boolean plainer = entry.quantity().amount().hedged()
+                && !mention.quantity().amount().hedged();
+        return new Entry(plainer ? mention.quantity() : entry.quantity(), plus(entry.mentions(), mention));
+    }
+
+    /** A doubtful stray of another size is left out; one of nearly the same size may be the slip that is looked for. */
+    private List<Entry> settled() {
+        Entry surest = standing.stream()
+                .max(Comparator.comparingDouble(Ledger::score))
+                .orElseThrow();
+        return standing.stream()
+                .filter(entry -> score(entry) >= score(surest) - DOUBTFUL_BY || nearInSize(entry, surest))
+                .toList();
+    }
+
+    private boolean nearInSize(Entry one, Entry other) {
+        double a = base(one.quantity());
+        double b = base(other.quantity());
+        return one.quantity().dimension() == other.quantity().dimension()
+                && a > 0
+                && b > 0
+                && Math.max(a / b, b / a) <= NEAR_IN_SIZE;
+    }
+
+    private double base(Quantity quantity) {
+        return quantity.leastInBase(household).map(RationalNumber::doubleValue).orElse(0.0);
+    }
+
+    private static double score(Entry entry) {
+        return entry.mentions().stream().mapToDouble(Mention::score).max().orElse(0);
+    }
+
+    private void replace(Entry old, Entry by) {
+        standing.set(standing.indexOf(old), by);
+    }
+
+    private static List<Mention> plus(List<Mention> mentions, Mention mention) {
+        List<Mention> all = new ArrayList<>(mentions);
+        all.add(mention);
+        return List.copyOf(all);
+    }
+
+    private boolean same(Quantity one, Quantity other) {
+        if (one.dimension() != other.dimension() || one.unit().system() != other.unit().system()) {
+            return new Judge(household).of(one, other, ingredient) != Verdict.DIFFERS;
+        }
+        Optional<RationalNumber> a = one.leastInBase(household);
+        Optional<RationalNumber> b = other.leastInBase(household);
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.equals(b);
+        }
+        RationalNumber gap = a.get().subtract(b.get()).abs();
+        return gap.compareTo(a.get().abs().multiply(SAME)) <= 0
+                && one.mostInBase(household).isPresent()
+                        == other.mostInBase(household).isPresent();
+    }
+
+    /** The sum in the first one's unit; empty where the dimensions differ. */
+    Optional<Quantity> sum(Quantity one, Quantity other) {
+        if (one.dimension() != other.dimension()) {
+            return Optional.empty();
+        }
+        Quantity converted = other.in(one.unit(), household);
+        Optional<RationalNumber> least =
+                add(one.amount().least(), converted.amount().least());
+        Optional<RationalNumber> most =
+                add(one.amount().most(), converted.amount().most());
+        if (least.isEmpty() || most.isEmpty()) {
+            return Optional.empty();
+        }
+        Amount total = Amount.between(least.get(), most.get());
+        boolean hedged = one.amount().hedged() || converted.amount().hedged();
+        return Optional.of(new Quantity(hedged ? new Amount.Approximate(total, "in parts") : total, one.unit()));
+    }
+
+    private static Optional<RationalNumber> add(Optional<RationalNumber> one, Optional<RationalNumber> other) {
+        return one.flatMap(a -> other.map(a::add));
+    }
+}

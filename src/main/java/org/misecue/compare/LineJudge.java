@@ -1,0 +1,122 @@
+package org.misecue.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityWriter;
+import org.misecue.recipe.IngredientLine;
+
+/** The verdict on one ingredient line, from what the ledger says stands at the end. */
+final class LineJudge {
+
+    private final Hearing heard;
+    private final Judge judge;
+
+    LineJudge(Hearing heard) {
+        this.heard = heard;
+        this.judge = new Judge(heard.household);
+    }
+
+    LineVerdict of(int line, List<Mention> mentions) {
+        String component =
+                heard.recipe.components().get(heard.componentOfLine.get(line)).name();
+        IngredientLine written = heard.lines.get(line);
+        if (mentions.isEmpty()) {
+            return new LineVerdict(
+                    component,
+                    written,
+                    Verdict.UNSPOKEN,
+                    "Nobody says how much: it must be in the description.",
+                    List.of());
+        }
+        List<Ledger.Entry> standing = inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
+        List<Evidence> evidence = evidence(standing);
+        if (standing.size() > 1) {
+            return new LineVerdict(component, written, Verdict.DIFFERS, contradiction(standing), evidence);
+        }
+        Ledger.Entry entry = standing.get(0);
+        Verdict verdict = verdict(line, written, entry);
+        return new LineVerdict(component, written, verdict, reason(verdict, written, entry), evidence);
+    }
+
+    /** "One stick, so that's half a cup": one amount in two measures is judged by the one that is written. */
+    private Verdict verdict(int line, IngredientLine written, Ledger.Entry entry) {
+        Verdict verdict = verdict(line, written, entry.quantity());
+        if (entry.mentions().stream().anyMatch(mention -> mention.role() == Role.ADDS)) {
+            return verdict;
+        }
+        return entry.mentions().stream()
+                .filter(mention -> mention.quantity().unit() != entry.quantity().unit())
+                .map(mention -> verdict(line, written, mention.quantity()))
+                .filter(other -> other.compareTo(verdict) < 0)
+                .findFirst()
+                .orElse(verdict);
+    }
+
+    private Verdict verdict(int line, IngredientLine written, Quantity said) {
+        List<Quantity> figures = new ArrayList<>(written.quantity().stream().toList());
+        written.alternative().ifPresent(figures::add);
+        return figures.stream()
+                .map(figure -> judge.of(figure, said, heard.ingredientOfLine.get(line)))
+                .min(Comparator.naturalOrder())
+                .orElse(Verdict.DIFFERS);
+    }
+
+    /** Amounts that contradict each other but add up to what is written were said in parts. */
+    private List<Ledger.Entry> inParts(IngredientLine written, List<Ledger.Entry> standing) {
+        if (standing.size() != 2 || written.quantity().isEmpty()) {
+            return standing;
+        }
+        Optional<Quantity> sum = new Ledger(heard.household, Optional.empty())
+                .sum(standing.get(0).quantity(), standing.get(1).quantity());
+        boolean adds = sum.filter(total -> !total.amount().hedged())
+                .filter(total -> judge.of(written.quantity().get(), total, Optional.empty()) == Verdict.AGREES)
+                .isPresent();
+        if (!adds) {
+            return standing;
+        }
+        List<Mention> all = new ArrayList<>(standing.get(0).mentions());
+        all.addAll(standing.get(1).mentions());
+        return List.of(new Ledger.Entry(sum.get(), all));
+    }
+
+    private List<Evidence> evidence(List<Ledger.Entry> standing) {
+        Set<Evidence> evidence = new LinkedHashSet<>();
+        standing.stream()
+                .flatMap(entry -> entry.mentions().stream())
+                .sorted(Comparator.comparing(Mention::start))
+                .forEach(mention ->
+                        evidence.add(heard.evidence(mention.start(), mention.end(), Optional.of(mention.quantity()))));
+        return List.copyOf(evidence);
+    }
+
+    private static String contradiction(List<Ledger.Entry> standing) {
+        List<String> amounts = standing.stream()
+                .map(entry -> QuantityWriter.text(entry.quantity()))
+                .toList();
+        return "Two amounts are said and neither is taken back: " + String.join(" and ", amounts) + ".";
+    }
+
+    private static String reason(Verdict verdict, IngredientLine written, Ledger.Entry entry) {
+        String said = QuantityWriter.text(entry.quantity());
+        String figure = written.quantity().map(QuantityWriter::text).orElse("no amount");
+        boolean assumed = entry.mentions().stream().allMatch(Mention::assumedUnit);
+        String unit = assumed ? " Only the number is said; the unit is the recipe's." : "";
+        String how = entry.mentions().stream().anyMatch(mention -> mention.role() == Role.ADDS)
+                ? " in parts"
+                : entry.mentions().stream().anyMatch(mention -> mention.role() == Role.CORRECTS)
+                        ? " after a correction"
+                        : "";
+        return switch (verdict) {
+            case AGREES -> "Said as written" + how + ": " + said + "." + unit;
+            case APPROXIMATE -> "Said as " + said + how + ", close to the written " + figure + "." + unit;
+            case DIFFERS -> "Said as " + said + how + "; " + figure + " is written." + unit;
+            case UNSPOKEN -> "";
+        };
+    }
+}

@@ -1,0 +1,79 @@
+package org.misecue.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+
+/** Ingredients that went in with a stated amount and that no line of the recipe has. */
+final class UnwrittenFinder {
+
+    private static final Set<String> NOT_FOOD = Set.of("it", "that", "this", "those", "these", "them", "the", "a", "your", "my", "tea", "wine", "coffee", "time", "way", "what", "which", "everything", "mine", "yours", "each", "both", "all", "mixture", "batter", "dough", "ribbon", "space", "room", "overhang", "depth", "cake", "syrup's", "parchment", "paper", "foil", "you", "us", "one", "two");
+    private static final Set<String> ENDS_NAME = Set.of("in", "and", "on", "into", "as", "to", "goes", "for", "with", "that", "so", "because", "then", "now", "is", "at", "or", "but", "i", "you", "it", "just", "which", "if", "well", "um", "too", "please", "there", "here", "from", "over", "when", "we", "going", "went", "not", "like", "right", "okay", "of", "the", "a");
+
+    private final Hearing heard;
+
+    UnwrittenFinder(Hearing heard) {
+        this.heard = heard;
+    }
+
+    List<Unwritten> find(List<Attacher.Place> foreign, List<SpokenQuantity> homeless) {
+        List<Unwritten> found = new ArrayList<>();
+        for (Attacher.Place place : foreign) {
+            if (place.said().manner() != Manner.BARE || isNextTo(place)) {
+                add(found, place.name().name(), place.said());
+            }
+        }
+        for (SpokenQuantity said : homeless) {
+            nameAfter(said).ifPresent(name -> add(found, name, said));
+        }
+        return List.copyOf(found);
+    }
+
+    private static boolean isNextTo(Attacher.Place place) {
+        return place.name().start() == place.said().end();
+    }
+
+    private void add(List<Unwritten> found, String name, SpokenQuantity said) {
+        Quantity quantity = said.quantity().orElse(new Quantity(said.amount(), Unit.EACH));
+        boolean food = quantity.dimension() == Dimension.MASS
+                || quantity.dimension() == Dimension.VOLUME
+                || quantity.dimension() == Dimension.COUNT;
+        boolean again = found.stream().anyMatch(one -> one.ingredient().equals(name));
+        if (food && !again) {
+            found.add(new Unwritten(
+                    name, quantity, List.of(heard.evidence(said.start(), said.end(), Optional.of(quantity)))));
+        }
+    }
+
+    /** "a teaspoon of …": the words after "of", if they can name food. */
+    private Optional<String> nameAfter(SpokenQuantity said) {
+        boolean measured = said.manner() == Manner.MEASURED || said.manner() == Manner.SPOONS;
+        if (!measured || !heard.words.text(said.end()).equals("of")) {
+            return Optional.empty();
+        }
+        int from = said.end() + 1;
+        while (Set.of("the", "my", "your", "some", "this", "that").contains(heard.words.text(from))) {
+            from++;
+        }
+        int to = from;
+        while (to - from < 3
+                && !ENDS_NAME.contains(heard.words.text(to))
+                && to < heard.words.size()
+                && (to == from || !heard.words.border(to))) {
+            to++;
+        }
+        int until = from + 3;
+        String name = heard.words.normal(from, to);
+        boolean known = heard.names.stream()
+                .anyMatch(hit -> hit.inRecipe() && hit.start() >= said.end() && hit.start() < until);
+        return name.isEmpty() || known || NOT_FOOD.contains(heard.words.text(from))
+                ? Optional.empty()
+                : Optional.of(name);
+    }
+}

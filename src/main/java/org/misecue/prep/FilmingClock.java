@@ -1,0 +1,42 @@
+package org.misecue.prep;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.misecue.recipe.Step;
+
+/**
+ * When each step begins if the method is filmed in order without a break: hands-on time once per take, waiting once. The
+ * filming day proper is planned elsewhere; this is near enough to take butter out of the fridge by.
+ */
+final class FilmingClock {
+
+    private final Map<Integer, Duration> begins = new HashMap<>();
+    private final Optional<LocalDateTime> firstShot;
+
+    FilmingClock(List<Step> steps, int takes, Optional<LocalDateTime> firstShot) {
+        this.firstShot = firstShot;
+        Duration elapsed = Duration.ZERO;
+        for (Step step : steps) {
+            begins.put(step.number(), elapsed);
+            elapsed = elapsed.plus(step.handsOn().multipliedBy(takes)).plus(step.unattended());
+        }
+    }
+
+    /** From the first shot to the beginning of the step; zero for step 0. */
+    Duration begin(int step) {
+        return begins.getOrDefault(step, Duration.ZERO);
+    }
+
+    /** The latest moment to start something that must be ready when the step begins. */
+    Duration startBefore(int step, Duration ahead) {
+        return begin(step).minus(ahead);
+    }
+
+    Optional<LocalDateTime> clockTime(int step, Duration ahead) {
+        return firstShot.map(time -> time.plus(startBefore(step, ahead)));
+    }
+}

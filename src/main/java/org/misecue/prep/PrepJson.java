@@ -1,0 +1,128 @@
+package org.misecue.prep;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
+import java.time.LocalDateTime;
+import java.util.Collection;
+import java.util.Optional;
+import org.misecue.pantry.Allergen;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import tech.units.indriya.function.RationalNumber;
+
+/** The plan as the JSON document of {@code prep --json}. Keys may be added to it, never changed. */
+public final class PrepJson {
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private PrepJson() {}
+
+    /** Indented, with a line end at the end. */
+    public static String of(PrepPlan plan) {
+        ObjectNode root = MAPPER.createObjectNode();
+        root.put("title", plan.title());
+        root.put("factor", Rationals.decimal(plan.factor()));
+        root.put("takes", plan.takes());
+        ArrayNode bowls = root.putArray("bowls");
+        plan.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
+        ArrayNode toHand = root.putArray("toHand");
+        plan.toHand().forEach(thing -> write(thing, toHand.addObject()));
+        ArrayNode jobs = root.putArray("jobs");
+        plan.jobs().forEach(job -> write(job, jobs.addObject()));
+        ArrayNode kit = root.putArray("kit");
+        plan.kit().forEach(item -> kit.add(item.what()));
+        ArrayNode shopping = root.putArray("shopping");
+        plan.shopping().forEach(purchase -> write(purchase, shopping.addObject()));
+        ArrayNode cautions = root.putArray("cautions");
+        plan.cautions().forEach(caution -> cautions.addObject()
+                .put("what", caution.what())
+                .put("where", caution.where())
+                .put("source", caution.source()));
+        ArrayNode notes = root.putArray("notes");
+        plan.notes()
+                .forEach(note ->
+                        notes.addObject().put("line", note.place().line()).put("note", note.sentence()));
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void write(Bowl bowl, ObjectNode out) {
+        out.put("number", bowl.number());
+        out.put("name", bowl.name());
+        out.put("component", bowl.component());
+        out.put("step", bowl.step());
+        texts(out.putArray("laterSteps"), bowl.laterSteps());
+        out.put("take", bowl.take());
+        out.put("vessel", bowl.vessel().words());
+        ArrayNode contents = out.putArray("contents");
+        for (Content content : bowl.contents()) {
+            ObjectNode node = contents.addObject();
+            node.put("ingredient", content.ingredient());
+            write(Optional.of(content.weighed()), node);
+            number(node, "grams", content.grams());
+            node.put("preparation", content.preparation());
+        }
+        write(bowl.allergens(), out);
+    }
+
+    private static void write(ToHand thing, ObjectNode out) {
+        out.put("component", thing.component());
+        out.put("ingredient", thing.line().ingredient());
+        out.put("text", thing.line().text());
+        texts(out.putArray("steps"), thing.steps());
+        write(thing.allergens(), out);
+    }
+
+    private static void write(Carries allergens, ObjectNode out) {
+        texts(out.putArray("allergens"), allergens.certain());
+        texts(out.putArray("checkLabel"), allergens.checkLabel());
+        texts(out.putArray("unknown"), allergens.unknown());
+    }
+
+    private static void write(Job job, ObjectNode out) {
+        out.put("what", job.what());
+        out.put("before", job.before().toString());
+        out.put("for", job.forWhat());
+        out.put("step", job.step());
+        out.put("at", job.at().map(LocalDateTime::toString).orElse(null));
+        out.put("why", job.why());
+        out.put("source", job.source());
+    }
+
+    private static void write(Purchase purchase, ObjectNode out) {
+        out.put("aisle", purchase.aisle());
+        out.put("ingredient", purchase.ingredient());
+        write(purchase.quantity(), out);
+        texts(out.putArray("remarks"), purchase.remarks());
+    }
+
+    /** Amount, upper end where it is a range, unit; all null where nothing is stated. */
+    private static void write(Optional<Quantity> quantity, ObjectNode out) {
+        Optional<RationalNumber> least = quantity.map(Quantity::amount).flatMap(Amount::least);
+        Optional<RationalNumber> most = quantity.map(Quantity::amount).flatMap(Amount::most);
+        number(out, "amount", least);
+        number(out, "amountMax", most.equals(least) ? Optional.empty() : most);
+        out.put("unit", quantity.map(known -> known.unit().code()).orElse(null));
+    }
+
+    private static void number(ObjectNode out, String key, Optional<RationalNumber> value) {
+        out.put(key, value.map(Rationals::decimal).orElse(null));
+    }
+
+    private static void texts(ArrayNode out, Collection<?> values) {
+        for (Object value : values) {
+            if (value instanceof Integer number) {
+                out.add(number);
+            } else {
+                out.add(value instanceof Allergen allergen ? allergen.label() : value.toString());
+            }
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package org.misecue.prep;
+
+import java.util.List;
+import org.misecue.notice.Note;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * The mise en place of one filming day.
+ *
+ * @param title the dish
+ * @param factor the size of the batch, 1 as written
+ * @param takes how many sets of bowls stand ready
+ * @param bowls take by take, within a take in the order of the method; what no step names comes last
+ * @param toHand what the recipe lists without an amount
+ * @param jobs what must be started ahead, earliest first
+ * @param kit tins, tools and vessels
+ * @param shopping for all takes together, by aisle
+ * @param cautions where the work needs care
+ * @param notes what the method leaves open about the bowls
+ */
+public record PrepPlan(
+        String title,
+        RationalNumber factor,
+        int takes,
+        List<Bowl> bowls,
+        List<ToHand> toHand,
+        List<Job> jobs,
+        List<KitItem> kit,
+        List<Purchase> shopping,
+        List<Caution> cautions,
+        List<Note> notes) {
+
+    /** Stands under every list of cautions and allergens. */
+    public static final String LAW =
+            "These are reminders, not advice on the law: local food law and the label on the packet decide.";
+
+    /** The bowls of one take. */
+    public List<Bowl> bowlsOf(int take) {
+        return bowls.stream().filter(bowl -> bowl.take() == take).toList();
+    }
+}

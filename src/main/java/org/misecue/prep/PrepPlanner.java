@@ -1,0 +1,40 @@
+package org.misecue.prep;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.misecue.pantry.Pantry;
+import org.misecue.scale.ScaledRecipe;
+
+/** Makes the mise en place of a recipe at one batch size: the way into this package. */
+public final class PrepPlanner {
+
+    private PrepPlanner() {}
+
+    /**
+     * The same recipe, pantry and settings always give the same plan. The bowls of an ingredient line add up to the line,
+     * in every take.
+     */
+    public static PrepPlan plan(ScaledRecipe scaled, Pantry pantry, PrepSettings settings) {
+        BowlSetter setter = new BowlSetter(scaled, pantry, settings);
+        List<Bowl> oneTake = setter.set();
+        List<Bowl> bowls = IntStream.rangeClosed(2, settings.takes())
+                .boxed()
+                .reduce(
+                        oneTake,
+                        (sets, take) -> Stream.concat(sets.stream(), BowlSetter.again(oneTake, take))
+                                .toList(),
+                        (one, other) -> other);
+        return new PrepPlan(
+                scaled.recipe().title(),
+                scaled.factor(),
+                settings.takes(),
+                bowls,
+                List.copyOf(setter.toHand()),
+                new JobPlanner(scaled.recipe(), pantry, settings).plan(bowls, setter.toHand()),
+                KitList.of(scaled.recipe(), bowls, settings.takes()),
+                new ShoppingList(pantry, settings).of(scaled),
+                new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
+                List.copyOf(setter.notes()));
+    }
+}

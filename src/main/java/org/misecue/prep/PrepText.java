@@ -1,0 +1,105 @@
+package org.misecue.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.misecue.notice.Note;
+import org.misecue.quantity.Rationals;
+
+/** The plan as plain text, for a terminal or a message. */
+public final class PrepText {
+
+    private PrepText() {}
+
+    public static String of(PrepPlan plan) {
+        List<String> out = new ArrayList<>();
+        out.add(plan.title() + ": mise en place");
+        out.add(summary(plan));
+        section(
+                out,
+                "Start ahead, earliest first",
+                plan.jobs().stream().map(PrepText::job).toList());
+        for (int take = 1; take <= plan.takes(); take++) {
+            String heading = plan.takes() == 1 ? "Bowls" : "Bowls, take " + take;
+            section(
+                    out,
+                    heading,
+                    plan.bowlsOf(take).stream().map(PrepText::bowl).toList());
+        }
+        section(
+                out,
+                "To hand, not weighed",
+                plan.toHand().stream().map(PrepText::toHand).toList());
+        section(out, "Kit", plan.kit().stream().map(PrepText::kit).toList());
+        section(
+                out,
+                "Shopping, for all takes, rounded up",
+                plan.shopping().stream().map(PrepText::purchase).toList());
+        section(
+                out,
+                "Take care",
+                plan.cautions().stream().map(PrepText::caution).toList());
+        if (!plan.cautions().isEmpty()) {
+            out.add("  " + PrepPlan.LAW);
+        }
+        section(
+                out,
+                "The recipe leaves open",
+                plan.notes().stream().map(PrepText::note).toList());
+        return String.join("\n", out) + "\n";
+    }
+
+    /** "12 bowls for 1 take, batch × 2". */
+    public static String summary(PrepPlan plan) {
+        String batch = Wording.batch(Rationals.decimal(plan.factor()));
+        return Wording.count(plan.bowlsOf(1).size(), "bowl") + " for "
+                + (plan.takes() == 1 ? "one take" : "each of " + plan.takes() + " takes")
+                + (batch.isEmpty() ? "" : ", batch " + batch);
+    }
+
+    private static void section(List<String> out, String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            out.add("");
+            out.add(heading);
+            out.addAll(items);
+        }
+    }
+
+    private static String job(Job job) {
+        return "  [ ] " + PrepWords.when(job) + ": " + job.what() + "\n      for " + job.forWhat() + ". " + job.why()
+                + " (" + job.source() + ")";
+    }
+
+    private static String bowl(Bowl bowl) {
+        String head =
+                "  [ ] %2d  %s – %s".formatted(bowl.number(), Wording.upperFirst(bowl.name()), PrepWords.place(bowl));
+        List<String> lines = new ArrayList<>(List.of(head));
+        bowl.contents().forEach(content -> lines.add("          " + PrepWords.content(content)));
+        String allergens = PrepWords.allergens(bowl.allergens());
+        if (!allergens.isEmpty()) {
+            lines.add("          " + allergens);
+        }
+        return String.join("\n", lines);
+    }
+
+    private static String toHand(ToHand thing) {
+        String allergens = PrepWords.allergens(thing.allergens());
+        return "  [ ] " + thing.line().text() + (thing.steps().isEmpty() ? "" : " – " + Wording.steps(thing.steps()))
+                + (allergens.isEmpty() ? "" : "\n          " + allergens);
+    }
+
+    private static String kit(KitItem item) {
+        return "  [ ] " + item.what() + (item.steps().isEmpty() ? "" : " – " + Wording.steps(item.steps()));
+    }
+
+    private static String purchase(Purchase purchase) {
+        return "  [ ] " + purchase.aisle() + ": " + PrepWords.purchase(purchase);
+    }
+
+    private static String caution(Caution caution) {
+        return "  ! " + caution.where() + ": " + caution.what() + " (" + caution.source() + ")";
+    }
+
+    private static String note(Note note) {
+        return "  " + note;
+    }
+}

@@ -1,0 +1,83 @@
+package org.misecue.prep;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.misecue.quantity.Unit;
+
+/** One line of text for each thing of the plan, the same on every sheet. */
+public final class PrepWords {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.UK);
+
+    private PrepWords() {}
+
+    /** "Tue 07:30 (2 h ahead)" or "2 h ahead". */
+    public static String when(Job job) {
+        String ahead = Wording.duration(job.before()) + " ahead";
+        return job.at().map(time -> CLOCK.format(time) + " (" + ahead + ")").orElse(ahead);
+    }
+
+    /** "Tue 07:30"; empty where the first shot has no time. */
+    public static String clock(Job job) {
+        return job.at().map(CLOCK::format).orElse("");
+    }
+
+    /** "small bowl, sponge, step 2". */
+    public static String place(Bowl bowl) {
+        return bowl.vessel().words() + ", " + where(bowl);
+    }
+
+    /** "225 g", "1 tsp (5 g)". */
+    public static String amount(Content content) {
+        String besides = Measures.besides(content);
+        return Measures.text(content.weighed()) + (besides.isEmpty() ? "" : " (" + besides + ")");
+    }
+
+    /** The amount as it stands before the name: "225 g", "a pinch of". */
+    public static String quantity(Content content) {
+        boolean pinch = content.weighed().unit() == Unit.PINCH;
+        return Measures.text(content.weighed()) + (pinch ? " of" : "");
+    }
+
+    /** "225 g caster sugar, sifted". */
+    public static String content(Content content) {
+        String preparation = content.preparation().isEmpty() ? "" : ", " + content.preparation();
+        String besides = Measures.besides(content);
+        return quantity(content) + (besides.isEmpty() ? " " : " (" + besides + ") ") + content.label() + preparation;
+    }
+
+    /** "Contains MILK; check the label: NUTS"; empty where nothing is known or open. */
+    public static String allergens(Carries allergens) {
+        String certain = allergens.certainWords();
+        String open = allergens.openWords();
+        if (certain.isEmpty()) {
+            return Wording.upperFirst(open);
+        }
+        return "Contains " + certain + (open.isEmpty() ? "" : "; " + open);
+    }
+
+    /** "caster sugar, 350 g (and some for dusting)". */
+    public static String purchase(Purchase purchase) {
+        String amount = purchase.quantity()
+                .map(quantity -> ", " + Measures.text(quantity))
+                .orElse("");
+        String remarks = purchase.remarks().isEmpty() ? "" : " (" + String.join("; ", purchase.remarks()) + ")";
+        return purchase.ingredient() + amount + remarks;
+    }
+
+    /** "sponge, step 2". */
+    public static String where(Bowl bowl) {
+        return bowl.component().isEmpty() ? bowl.when() : bowl.component() + ", " + bowl.when();
+    }
+
+    /** The bowls in rows of so many, the last row perhaps shorter. */
+    public static List<List<Bowl>> rows(List<Bowl> bowls, int columns) {
+        List<List<Bowl>> rows = new ArrayList<>();
+        for (int start = 0; start < bowls.size(); start += columns) {
+            rows.add(bowls.subList(start, Math.min(start + columns, bowls.size())));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,55 @@
+package org.misecue.quantity;
+
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A place in a text that moves forward as things are read, and goes back where a reading fails. */
+final class Cursor {
+
+    private final String text;
+    private int at;
+
+    Cursor(String text, int at) {
+        this.text = text;
+        this.at = at;
+    }
+
+    int at() {
+        return at;
+    }
+
+    void backTo(int place) {
+        at = place;
+    }
+
+    String rest() {
+        return text.substring(at);
+    }
+
+    boolean sees(Pattern pattern) {
+        return matcher(pattern).lookingAt();
+    }
+
+    boolean skip(Pattern pattern) {
+        return take(pattern).isPresent();
+    }
+
+    /** Reads what the pattern matches here and moves behind it. */
+    Optional<MatchResult> take(Pattern pattern) {
+        Matcher matcher = matcher(pattern);
+        if (!matcher.lookingAt()) {
+            return Optional.empty();
+        }
+        at = matcher.end();
+        return Optional.of(matcher.toMatchResult());
+    }
+
+    private Matcher matcher(Pattern pattern) {
+        return pattern.matcher(text)
+                .region(at, text.length())
+                .useTransparentBounds(true)
+                .useAnchoringBounds(false);
+    }
+}

@@ -1,0 +1,29 @@
+package org.misecue.quantity;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Amounts without a measure: "a handful of", "a few", "a knob of". */
+final class LooseAmounts {
+
+    private static final Pattern LOOSE = Pattern.compile(
+            "(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*"
+                    + "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
+                    + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|several\\b|plenty\\b"
+                    + "|a\\h+lot\\b|lots\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:drops|sprigs|leaves|strands)\\b");
+
+    private LooseAmounts() {}
+
+    static Optional<Quantity> take(Cursor cursor) {
+        return cursor.take(LOOSE).map(found -> {
+            String words = found.group().toLowerCase(Locale.ROOT)
+                    + cursor.take(COUNTED_LOOSELY)
+                            .map(java.util.regex.MatchResult::group)
+                            .orElse("");
+            return new Quantity(new Amount.Unstated(words), Unit.PINCH);
+        });
+    }
+}

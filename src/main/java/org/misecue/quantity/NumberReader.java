@@ -1,0 +1,70 @@
+package org.misecue.quantity;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import tech.units.indriya.function.RationalNumber;
+
+/** A number in figures as recipes write it: whole, decimal, fraction, mixed, with the fraction signs of Unicode. */
+final class NumberReader {
+
+    private static final String SIGNS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
+    private static final String SLASH = "[/⁄∕]";
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(?<whole>\\d{1,4})(?:\\h+|\\h*-|\\h+(?:and|&|\\+)\\h+|(?=[" + SIGNS + "⁰¹²³⁴-⁹])))?"
+                    + "(?:(?<sign>[" + SIGNS + "])"
+                    + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈]))");
+    private static final Pattern DECIMAL = Pattern.compile(
+            "(?<thousands>\\d{1,3}(?:,\\d{3})+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
+    /** After a number these would make it another one, or none at all. */
+    private static final Pattern UNFINISHED =
+            Pattern.compile("[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|%|\\h*°?\\h*[:]\\d");
+
+    private static final List<Reading> READINGS = List.of(NumberReader::fraction, NumberReader::decimal);
+
+    private interface Reading {
+        Optional<RationalNumber> read(Cursor cursor);
+    }
+
+    private NumberReader() {}
+
+    /** Reads a number above zero that stands here; leaves the cursor alone where there is none. */
+    static Optional<RationalNumber> take(Cursor cursor) {
+        int start = cursor.at();
+        for (Reading reading : READINGS) {
+            Optional<RationalNumber> value = reading.read(cursor);
+            if (value.isPresent() && value.get().signum() > 0 && !cursor.sees(UNFINISHED)) {
+                return value;
+            }
+            cursor.backTo(start);
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<RationalNumber> fraction(Cursor cursor) {
+        return cursor.take(FRACTION).map(NumberReader::mixed);
+    }
+
+    private static RationalNumber mixed(MatchResult found) {
+        String whole = found.group(1);
+        String fraction = found.group(2) == null ? found.group(3) + "/" + found.group(4) : found.group(2);
+        String[] parts = Normalizer.normalize(fraction, Normalizer.Form.NFKC).split(SLASH, 2);
+        RationalNumber share = Rationals.of(Long.parseLong(parts[0]), Long.parseLong(parts[1]));
+        return whole == null ? share : share.add(Rationals.of(Long.parseLong(whole)));
+    }
+
+    private static Optional<RationalNumber> decimal(Cursor cursor) {
+        return cursor.take(DECIMAL).map(found -> {
+            if (found.group(1) != null) {
+                String part = found.group(2) == null ? "" : found.group(2);
+                return Rationals.of(found.group(1).replace(",", "") + part);
+            }
+            if (found.group(4) != null) {
+                return Rationals.of((found.group(3).isEmpty() ? "0" : found.group(3)) + "." + found.group(4));
+            }
+            return Rationals.of(found.group(5));
+        });
+    }
+}

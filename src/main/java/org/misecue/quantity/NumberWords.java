@@ -1,0 +1,76 @@
+package org.misecue.quantity;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import tech.units.indriya.function.RationalNumber;
+
+/** A number in words as recipes write it: "two", "half a", "three quarters of a", "one and a half", "a dozen". */
+final class NumberWords {
+
+    private static final List<String> COUNTED = List.of(
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+            "twenty");
+    private static final Map<String, Integer> PARTS =
+            Map.of("half", 2, "halve", 2, "third", 3, "quarter", 4, "eighth", 8);
+
+    private static final String COUNT = "(?:" + String.join("|", COUNTED.subList(1, COUNTED.size())) + "|an?)";
+    private static final String SHARE =
+            "(?:(?:(?:a|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
+    private static final Pattern SETS = word("(?:(" + COUNT + "|half\\h+a)\\h+)(dozen|couple|pair)(?:\\h+of)?");
+    private static final Pattern MIXED = word("(" + COUNT + ")\\h+and\\h+(" + SHARE + ")");
+    private static final Pattern PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
+    private static final Pattern WHOLE = word("(" + COUNT + ")");
+
+    private NumberWords() {}
+
+    /** Reads number words that stand here; leaves the cursor alone where there are none. */
+    static Optional<RationalNumber> take(Cursor cursor) {
+        return cursor.take(SETS)
+                .map(found -> count(found.group(1))
+                        .multiply(Rationals.of(found.group(2).startsWith("d") ? 12 : 2)))
+                .or(() -> cursor.take(MIXED).map(found -> count(found.group(1)).add(share(found.group(2)))))
+                .or(() -> cursor.take(PART).map(found -> share(found.group(1))))
+                .or(() -> cursor.take(WHOLE).map(found -> count(found.group(1))));
+    }
+
+    private static RationalNumber count(String word) {
+        String plain = word.toLowerCase(Locale.ROOT);
+        if (plain.startsWith("half")) {
+            return Rationals.of(1, 2);
+        }
+        return Rationals.of(Math.max(1, COUNTED.indexOf(plain)));
+    }
+
+    private static RationalNumber share(String words) {
+        String[] parts = words.toLowerCase(Locale.ROOT).split("[\\h-]+", 2);
+        String name = parts[parts.length - 1].replaceFirst("s$", "");
+        RationalNumber one = Rationals.of(1, PARTS.getOrDefault(name, 2));
+        return parts.length == 1 ? one : count(parts[0]).multiply(one);
+    }
+
+    private static Pattern word(String regex) {
+        return Pattern.compile(regex + "(?![\\p{L}\\d-]|\\h+(?:fat|and\\h+half))", Pattern.CASE_INSENSITIVE);
+    }
+}

@@ -1,0 +1,308 @@
+package org.misecue.quantity;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Reads an amount written at the start of a text: {@code 225 g}, {@code 1½ tsp}, {@code 2–3 tbsp}, {@code 1 x 400 g
+ * tin}, {@code 75g/2½oz}, {@code half a} lemon, {@code a pinch of}. Numbers above {@value #MOST} and those that are
+ * zero, negative or garbled are not read.
+ */
+public final class QuantityReader {
+
+    /** Nobody writes more than this of anything into a recipe. */
+    static final int MOST = 100_000;
+
+    /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
+    private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
+
+    private static final Pattern SPACE = Pattern.compile("\\h*");
+    private static final Pattern OF = Pattern.compile("\\h*\\bof\\b\\h*|\\h+");
+    private static final Pattern ARTICLE = Pattern.compile(
+            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|level|heap|pinch)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HEDGE = Pattern.compile(
+            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
+                    + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern TO =
+            Pattern.compile("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HANDLING = Pattern.compile(
+            "[\\h-]*(?:(heaped|heaping|rounded|scant|generous|good|level|flat|full|large|small|big|tiny|more|further|extra)\\h+)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern EXACT_HANDLING =
+            Pattern.compile("level|flat|full|large|small|big|tiny|more|further|extra");
+    private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OPEN = Pattern.compile("\\h*\\(");
+    private static final Pattern CLOSE = Pattern.compile(
+            "(?:\\h*[/,;|]\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BESIDE = Pattern.compile("\\h*[/|]\\h*");
+    private static final Pattern GAS = Pattern.compile("gas(?:\\h+mark)?\\h*(?=[\\d½¼])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DOZEN = Pattern.compile("\\h+dozen\\b(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern A_PINCH =
+            Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WORD_END = Pattern.compile("(?![\\p{L}])");
+    private static final Pattern NOT_BUTTER = Pattern.compile(
+            "\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern FIGURE = Pattern.compile("\\h*[-–−+]?\\h*[\\d½¼¾⅐-⅞.⁄]");
+
+    /** The amount that the text begins with; empty where it begins with none that can be used. */
+    public Optional<WrittenQuantity> read(String text) {
+        Cursor cursor = new Cursor(text, 0);
+        cursor.skip(SPACE);
+        Optional<Quantity> loose = LooseAmounts.take(cursor);
+        if (loose.isPresent()) {
+            return Optional.of(written(cursor, loose.get(), Optional.empty(), "", Optional.empty()));
+        }
+        String hedge = hedge(cursor);
+        return counted(cursor, hedge).or(() -> measured(cursor, hedge)).or(() -> pieces(cursor, hedge));
+    }
+
+    /** Whether the text begins with figures at all; where {@link #read} finds nothing then, they were refused. */
+    public boolean beginsWithFigures(String text) {
+        return FIGURE.matcher(text).lookingAt() && text.chars().anyMatch(Character::isLetterOrDigit);
+    }
+
+    /** "2 x 400 g tins", "1 (14 oz) can", "1 400g tin", "1 sachet (7 g)". */
+    private Optional<WrittenQuantity> counted(Cursor cursor, String hedge) {
+        int start = cursor.at();
+        Optional<RationalNumber> count = number(cursor).filter(QuantityReader::sane);
+        if (count.isPresent()) {
+            Optional<WrittenQuantity> found = eachHolding(cursor, count.get(), hedge);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        cursor.backTo(start);
+        return Optional.empty();
+    }
+
+    private Optional<WrittenQuantity> eachHolding(Cursor cursor, RationalNumber count, String hedge) {
+        boolean times = cursor.skip(TIMES);
+        boolean bracket = !times && cursor.skip(OPEN);
+        cursor.skip(SPACE);
+        String inner = hedge(cursor);
+        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) ? measure(cursor) : Optional.empty();
+        if (each.isPresent()) {
+            Optional<Quantity> other = beside(cursor, Rationals.ONE).map(quantity -> quantity.times(count));
+            if (bracket && !cursor.skip(CLOSE)) {
+                return Optional.empty();
+            }
+            cursor.skip(HANDLING);
+            Optional<String> packing = Packings.take(cursor);
+            if (packing.isPresent() || times) {
+                Quantity all = hedged(each.get().times(count), inner.isEmpty() ? hedge : inner);
+                Optional<Quantity> alternative = other.or(() -> beside(cursor, count));
+                return Optional.of(written(cursor, all, alternative, packing.orElse(""), Optional.of(count)));
+            }
+            return Optional.empty();
+        }
+        cursor.skip(HANDLING);
+        Optional<String> packing = Packings.take(cursor);
+        if (packing.isEmpty()) {
+            return times ? just(cursor, count, hedge) : Optional.empty();
+        }
+        Optional<Quantity> content = beside(cursor, count);
+        Quantity all = hedged(content.orElse(Quantity.of(count, Unit.EACH)), hedge);
+        return Optional.of(written(cursor, all, Optional.empty(), packing.get(), Optional.of(count)));
+    }
+
+    private Optional<WrittenQuantity> just(Cursor cursor, RationalNumber count, String hedge) {
+        Quantity all = hedged(Quantity.of(count, Unit.EACH), hedge);
+        return Optional.of(written(cursor, all, Optional.empty(), "", Optional.empty()));
+    }
+
+    /** "225 g", "1½ cups (190 g)", "75g/2½oz", "7g sachet", "a 2.5 cm piece of". */
+    private Optional<WrittenQuantity> measured(Cursor cursor, String hedge) {
+        int start = cursor.at();
+        Optional<Quantity> first = measure(cursor).or(() -> hedge.isEmpty() ? Optional.empty() : one(cursor));
+        if (first.isEmpty()) {
+            cursor.backTo(start);
+            return Optional.empty();
+        }
+        Quantity quantity = hedged(Sums.with(cursor, first.get(), this::measure), hedge);
+        Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        if (quantity.unit() == Unit.STICK && cursor.sees(NOT_BUTTER)) {
+            return Optional.of(written(
+                    cursor,
+                    new Quantity(quantity.amount(), Unit.EACH),
+                    alternative,
+                    "stick",
+                    quantity.amount().least()));
+        }
+        int before = cursor.at();
+        cursor.skip(HANDLING);
+        Optional<String> packing = SPOONS.contains(quantity.unit()) ? Optional.empty() : Packings.take(cursor);
+        if (packing.isEmpty()) {
+            cursor.backTo(before);
+        }
+        Optional<Quantity> late = alternative.or(() -> beside(cursor, Rationals.ONE));
+        return Optional.of(written(cursor, quantity, late, packing.orElse(""), packing.map(word -> Rationals.ONE)));
+    }
+
+    /** The "cup" of "a scant cup". */
+    private static Optional<Quantity> one(Cursor cursor) {
+        return UnitWords.take(cursor).map(found -> Quantity.of(found.times(), found.unit()));
+    }
+
+    /** "3" eggs, "2 to 3" lemons, "2 cloves". */
+    private Optional<WrittenQuantity> pieces(Cursor cursor, String hedge) {
+        Optional<Amount> amount = amount(cursor);
+        if (amount.isEmpty() || !cursor.sees(WORD_END)) {
+            return Optional.empty();
+        }
+        int before = cursor.at();
+        cursor.skip(HANDLING);
+        Optional<String> packing = Packings.take(cursor);
+        if (packing.isEmpty()) {
+            cursor.backTo(before);
+        }
+        Quantity quantity = hedged(new Quantity(amount.get(), Unit.EACH), hedge);
+        Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        return Optional.of(written(cursor, quantity, alternative, packing.orElse(""), Optional.empty()));
+    }
+
+    /** A number or range with its unit. */
+    private Optional<Quantity> measure(Cursor cursor) {
+        int start = cursor.at();
+        if (cursor.skip(GAS)) {
+            return amount(cursor).map(amount -> new Quantity(amount, Unit.GAS_MARK));
+        }
+        Optional<Amount> amount = amount(cursor);
+        if (amount.isEmpty() && cursor.sees(A_PINCH)) {
+            amount = Optional.of(Amount.of(1));
+        }
+        if (amount.isPresent()) {
+            String handling = handling(cursor);
+            Optional<UnitWords.Found> unit = UnitWords.take(cursor);
+            if (unit.isPresent()) {
+                Amount upTo =
+                        unit.get().unit() == Unit.PINCH ? amount.get() : upperEnd(cursor, amount.get(), unit.get());
+                return Optional.of(hedged(
+                        new Quantity(upTo.times(unit.get().times()), unit.get().unit()),
+                        unit.get().unit() == Unit.PINCH ? "" : handling));
+            }
+        }
+        cursor.backTo(start);
+        return Optional.empty();
+    }
+
+    /** The "120 g" of "100 g to 120 g". */
+    private Amount upperEnd(Cursor cursor, Amount lower, UnitWords.Found unit) {
+        int start = cursor.at();
+        if (lower instanceof Amount.Exact from && cursor.skip(TO)) {
+            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
+            cursor.skip(SPACE);
+            Optional<RationalNumber> upper = to.flatMap(value -> UnitWords.take(cursor)
+                    .filter(other -> other.unit().dimension() == unit.unit().dimension())
+                    .filter(other -> other.unit().system() == unit.unit().system())
+                    .flatMap(other -> inUnit(value, other, unit)));
+            if (upper.isPresent()) {
+                return Amount.between(from.value(), upper.get());
+            }
+        }
+        cursor.backTo(start);
+        return lower;
+    }
+
+    private static Optional<RationalNumber> inUnit(RationalNumber value, UnitWords.Found from, UnitWords.Found to) {
+        return Quantity.of(value.multiply(from.times()), from.unit())
+                .in(to.unit(), Household.METRIC)
+                .amount()
+                .least()
+                .map(converted -> converted.divide(to.times()));
+    }
+
+    private Optional<Amount> amount(Cursor cursor) {
+        int start = cursor.at();
+        Optional<RationalNumber> from = number(cursor).filter(QuantityReader::sane);
+        if (from.isEmpty()) {
+            cursor.backTo(start);
+            return Optional.empty();
+        }
+        int afterFirst = cursor.at();
+        if (cursor.skip(TO)) {
+            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
+            if (to.isPresent()) {
+                return Optional.of(Amount.between(from.get(), to.get()));
+            }
+        }
+        cursor.backTo(afterFirst);
+        return Optional.of(Amount.of(from.get()));
+    }
+
+    private Optional<RationalNumber> number(Cursor cursor) {
+        return NumberReader.take(cursor)
+                .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
+                .or(() -> NumberWords.take(cursor));
+    }
+
+    /** The other measure in brackets or behind a stroke; "each" multiplies it. */
+    private Optional<Quantity> beside(Cursor cursor, RationalNumber count) {
+        int start = cursor.at();
+        boolean bracket = cursor.skip(OPEN);
+        if (bracket || cursor.skip(BESIDE)) {
+            String hedge = hedge(cursor);
+            Optional<Quantity> other = measure(cursor).map(quantity -> hedged(quantity, hedge));
+            if (other.isPresent() && !bracket) {
+                while (cursor.skip(BESIDE) && measure(cursor).isPresent()) {
+                    start = cursor.at();
+                }
+                return other;
+            }
+            Optional<MatchResult> close = other.flatMap(quantity -> cursor.take(CLOSE));
+            if (close.isPresent()) {
+                boolean each =
+                        close.get().group(1) != null && close.get().group(1).matches("(?i)each|apiece");
+                return each ? other.map(quantity -> quantity.times(count)) : other;
+            }
+        }
+        cursor.backTo(start);
+        return Optional.empty();
+    }
+
+    private String hedge(Cursor cursor) {
+        cursor.skip(ARTICLE);
+        return cursor.take(HEDGE)
+                .map(found -> found.group(1).toLowerCase(Locale.ROOT))
+                .map(word -> {
+                    cursor.skip(ARTICLE);
+                    return word;
+                })
+                .orElse("");
+    }
+
+    private String handling(Cursor cursor) {
+        return cursor.take(HANDLING)
+                .map(found -> found.group(1))
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .filter(word -> !EXACT_HANDLING.matcher(word).matches())
+                .orElse("");
+    }
+
+    private static Quantity hedged(Quantity quantity, String hedge) {
+        return hedge.isEmpty() || quantity.amount().hedged() || quantity.unit() == Unit.PINCH
+                ? quantity
+                : new Quantity(new Amount.Approximate(quantity.amount(), hedge), quantity.unit());
+    }
+
+    private static boolean sane(RationalNumber value) {
+        return value.compareTo(Rationals.of(MOST)) <= 0;
+    }
+
+    private static WrittenQuantity written(
+            Cursor cursor,
+            Quantity quantity,
+            Optional<Quantity> alternative,
+            String packing,
+            Optional<RationalNumber> count) {
+        cursor.skip(OF);
+        return new WrittenQuantity(quantity, alternative, packing, count, cursor.at());
+    }
+}

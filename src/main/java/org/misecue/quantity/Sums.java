@@ -1,0 +1,43 @@
+package org.misecue.quantity;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/** Amounts written in two measures: "1 lb 4 oz", "1 cup plus 2 tbsp". */
+final class Sums {
+
+    private static final Pattern PLUS =
+            Pattern.compile("\\h*(?:\\bplus\\b|\\band\\b|[+&])\\h*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SPACE = Pattern.compile("\\h*");
+
+    private Sums() {}
+
+    /** Adds a second measure of the same dimension that follows at once; the sum is in the first unit. */
+    static Quantity with(Cursor cursor, Quantity first, Function<Cursor, Optional<Quantity>> measure) {
+        int start = cursor.at();
+        boolean plus = cursor.skip(PLUS);
+        cursor.skip(SPACE);
+        Optional<Quantity> second = measure.apply(cursor)
+                .filter(quantity -> quantity.dimension() == first.dimension())
+                .filter(quantity -> plus || follows(first.unit(), quantity.unit()));
+        if (second.isPresent()
+                && first.amount() instanceof Amount.Exact one
+                && second.get().amount() instanceof Amount.Exact) {
+            Household household = first.unit() == Unit.CUP ? Household.US_CUSTOMARY : Household.METRIC;
+            return second.get()
+                    .in(first.unit(), household)
+                    .amount()
+                    .least()
+                    .map(more -> Quantity.of(one.value().add(more), first.unit()))
+                    .orElse(first);
+        }
+        cursor.backTo(start);
+        return first;
+    }
+
+    /** Without a "plus" only pounds with ounces and hours with minutes are one amount. */
+    private static boolean follows(Unit first, Unit second) {
+        return (first == Unit.POUND && second == Unit.OUNCE) || (first == Unit.HOUR && second == Unit.MINUTE);
+    }
+}

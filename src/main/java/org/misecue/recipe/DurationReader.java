@@ -1,0 +1,72 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.quantity.WrittenQuantity;
+
+/** Reads durations in a step and what goes on meanwhile: "bake for 45–50 minutes", "prove for an hour and a half". */
+final class DurationReader {
+
+    private static final Pattern START = Pattern.compile(
+            "(?<![\\p{L}\\d.,/–-])(?:(?:about|around|approximately|roughly|at\\h+least|up\\h+to|another|a\\h+further)\\h+)?"
+                    + "(?=\\d|[½¼¾⅓⅔]|an?\\h+(?:half|quarter|hour|minute)|half\\h+an|three[\\h-]quarters|(?:one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty)\\b)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern AND_A_HALF =
+            Pattern.compile("^\\h*and\\h+(?:a\\h+)?(half|quarter|three[\\h-]quarters)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT_A_SETTING =
+            Pattern.compile("(?i)\\b(?:every|each|per|for\\h+the\\h+(?:first|last))\\h+$");
+
+    private static final QuantityReader QUANTITIES = new QuantityReader();
+
+    private DurationReader() {}
+
+    static List<Setting> read(String text, int step, int line) {
+        List<Setting> settings = new ArrayList<>();
+        Matcher start = START.matcher(text);
+        int from = 0;
+        while (from < text.length() && start.find(from)) {
+            String rest = hedgeOnly(text.substring(start.start()));
+            int skipped = text.length() - start.start() - rest.length();
+            Optional<WrittenQuantity> written =
+                    QUANTITIES.read(rest).filter(found -> found.quantity().dimension() == Dimension.DURATION);
+            if (written.isEmpty()) {
+                from = start.end() + 1;
+                continue;
+            }
+            int end = start.start() + skipped + written.get().end();
+            Matcher more = AND_A_HALF.matcher(text.substring(end));
+            Quantity quantity = more.find()
+                    ? longer(written.get().quantity(), more.group(1))
+                    : written.get().quantity();
+            if (!NOT_A_SETTING.matcher(text.substring(0, start.start())).find()) {
+                String what = Techniques.standard().around(text, start.start(), end);
+                settings.add(
+                        new Setting(Setting.Kind.DURATION, quantity, Optional.empty(), List.of(), what, 1, step, line));
+            }
+            from = end;
+        }
+        return settings;
+    }
+
+    /** "Another" and "a further" are no hedge and no number. */
+    private static String hedgeOnly(String text) {
+        return text.replaceFirst("^(?i)(?:another|a\\h+further)\\h+", "");
+    }
+
+    private static Quantity longer(Quantity hours, String share) {
+        long quarters = share.startsWith("h") ? 2 : share.startsWith("q") ? 1 : 3;
+        return hours.amount()
+                .least()
+                .filter(value -> hours.unit() == Unit.HOUR)
+                .map(value -> Quantity.of(value.add(Rationals.of(quarters, 4)), Unit.HOUR))
+                .orElse(hours);
+    }
+}

@@ -1,0 +1,50 @@
+package org.misecue.recipe;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/** Words by which a method calls several ingredients at once: "the spices", "the dry ingredients", "the nuts". */
+final class FoodGroups {
+
+    private static final String SPICES =
+            "cinnamon|ginger|nutmeg|cloves?|allspice|cardamom|mace|spice|anise|turmeric|paprika|cumin|coriander|saffron|chilli|fennel|caraway";
+    private static final String NUTS =
+            "almonds?|walnuts?|pecans?|hazelnuts?|pistachios?|cashews?|macadamias?|nuts?|peanuts?";
+    private static final String FRUIT =
+            "currants?|raisins?|sultanas?|dates?|apricots?|cherries|cranberries|figs?|peel|prunes?|fruit|blueberries|raspberries|apples?|pears?";
+    private static final Map<Pattern, Pattern> GROUPS = new LinkedHashMap<>();
+
+    static {
+        GROUPS.put(word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES));
+        GROUPS.put(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS));
+        GROUPS.put(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT));
+        GROUPS.put(
+                word(
+                        "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
+                word(
+                        "flours?|cornflour|semolina|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
+                                + SPICES));
+        GROUPS.put(
+                word(
+                        "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?wet\\h+(?:ingredients|mix|mixture)|the\\h+liquids?"),
+                word("milk|eggs?|oil|water|vanilla|buttermilk|yogh?urt|syrup|honey|juice|cream"));
+    }
+
+    private FoodGroups() {}
+
+    /** Each phrase that means a group, with what the names of its members hold. */
+    static Map<Pattern, Pattern> all() {
+        return GROUPS;
+    }
+
+    /** Whether a group names the bowl that its members were mixed in, once they were. */
+    static boolean isMixture(String phrase) {
+        return phrase.toLowerCase(Locale.ROOT).matches(".*\\b(?:dry|dries|wet|liquids?)\\b.*");
+    }
+
+    private static Pattern word(String regex) {
+        return Pattern.compile("\\b(?:" + regex + ")\\b", Pattern.CASE_INSENSITIVE);
+    }
+}

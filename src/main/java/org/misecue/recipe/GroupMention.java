@@ -1,0 +1,92 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Words of a step that mean several ingredients: "everything for the sponge except the walnuts", "the spices".
+ *
+ * @param start where the words begin
+ * @param end where they end, with any exception
+ * @param phrase the words without the exception
+ * @param members what the names of the members hold; matches all for "everything"
+ * @param except the words of the exception, or empty
+ */
+record GroupMention(int start, int end, String phrase, Pattern members, String except) {
+
+    private static final Pattern EVERYTHING = Pattern.compile(
+            "\\b(?:everything(?:\\h+else)?(?:\\h+for\\h+the\\h+[\\p{L}-]+(?:\\h+[\\p{L}-]+)?)?"
+                    + "|(?:all\\h+(?:of\\h+)?)?the\\h+(?:(?!dry|wet)[\\p{L}-]+\\h+){0,3}ingredients(?:\\h+for\\h+the\\h+[\\p{L}-]+)?"
+                    + "|all\\h+ingredients|the\\h+rest\\h+of\\h+the\\h+ingredients|(?:remaining|other)\\h+ingredients)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern EXCEPT = Pattern.compile(
+            "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|bar|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern ANY = Pattern.compile("");
+    private static final Pattern REST = Pattern.compile("(?i)\\b(?:rest|remaining|other|else)\\b");
+
+    static List<GroupMention> in(String text) {
+        List<GroupMention> mentions = new ArrayList<>();
+        collect(mentions, text, EVERYTHING, ANY);
+        for (Map.Entry<Pattern, Pattern> group : FoodGroups.all().entrySet()) {
+            collect(mentions, text, group.getKey(), group.getValue());
+        }
+        mentions.sort(Comparator.comparingInt(GroupMention::start));
+        return mentions;
+    }
+
+    private static void collect(List<GroupMention> mentions, String text, Pattern words, Pattern members) {
+        Matcher matcher = words.matcher(text);
+        while (matcher.find()) {
+            Matcher except = EXCEPT.matcher(text.substring(matcher.end()));
+            boolean excepting = except.find();
+            mentions.add(new GroupMention(
+                    matcher.start(),
+                    excepting ? matcher.end() + except.end() : matcher.end(),
+                    matcher.group(),
+                    members,
+                    excepting ? except.group(1) : ""));
+        }
+    }
+
+    /** The text with the words of groups blanked out, so that places stay. */
+    static String without(String text, List<GroupMention> mentions) {
+        StringBuilder plain = new StringBuilder(text);
+        for (GroupMention mention : mentions) {
+            for (int at = mention.start; at < mention.end; at++) {
+                plain.setCharAt(at, '.');
+            }
+        }
+        return plain.toString();
+    }
+
+    List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context) {
+        Set<String> excepted = exceptedNames();
+        boolean rest = REST.matcher(phrase).find();
+        boolean everywhere = components.size() == 1;
+        List<LineRef> meant = all.stream()
+                .filter(ref -> everywhere || ref.component() == context)
+                .filter(ref -> members == ANY
+                        || members.matcher(ref.line().ingredient()).find())
+                .filter(ref -> !rest || !used.contains(ref))
+                .filter(ref -> IngredientNames.of(ref.line().ingredient()).strong().stream()
+                        .noneMatch(excepted::contains))
+                .toList();
+        boolean mixedBefore = FoodGroups.isMixture(phrase) && meant.stream().anyMatch(used::contains);
+        return mixedBefore ? meant.stream().filter(ref -> !used.contains(ref)).toList() : meant;
+    }
+
+    private Set<String> exceptedNames() {
+        Set<String> names = new java.util.HashSet<>();
+        for (String each : except.toLowerCase(Locale.ROOT).split("\\h*(?:,|\\band\\b)\\h*")) {
+            names.add(Nouns.singular(each.replaceFirst("^the\\h+", "")));
+        }
+        return names;
+    }
+}

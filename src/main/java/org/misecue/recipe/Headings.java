@@ -1,0 +1,112 @@
+package org.misecue.recipe;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.recipe.manuscript.Line;
+
+/** Tells headings from other lines, and what a heading announces. */
+final class Headings {
+
+    /** What follows a heading. */
+    enum Announces {
+        INGREDIENTS,
+        METHOD,
+        /** Notes, storage, nutrition: nothing to cook. */
+        OTHER,
+        /** A part of the dish, by its name. */
+        PART
+    }
+
+    private static final Pattern INGREDIENTS = words(
+            "(?:the\\h+)?ingredients(?:\\h+list)?|what\\h+you(?:'ll|’ll|\\h+will)?\\h+need|you(?:'ll|’ll|\\h+will)\\h+need|shopping\\h+list");
+    private static final Pattern METHOD = words(
+            "(?:the\\h+)?(?:method|instructions?|directions?|steps|procedure|preparation)|how\\h+to(?:\\h+make)?(?:\\h+it|\\h+them)?"
+                    + "|what\\h+to\\h+do|to\\h+make(?:\\h+it|\\h+them)?|making\\h+(?:it|them)|method\\h+of\\h+preparation");
+    private static final Pattern OTHER = words(
+            "(?:cook'?’?s?\\h+|recipe\\h+)?(?:notes?|tips?|hints?)|(?:tips?|notes?)\\b.*|storage|storing|to\\h+store|nutrition(?:al)?\\b.*|equipment"
+                    + "|special\\h+equipment|variations?|substitutions?|comments|about\\b.*|allergens?|make\\h+ahead|leftovers");
+    private static final Pattern FOR = Pattern.compile(
+            "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
+    private static final Pattern INGREDIENTS_OF = Pattern.compile(
+            "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$", Pattern.CASE_INSENSITIVE);
+    private static final int LONGEST = 8;
+
+    private static final QuantityReader QUANTITIES = new QuantityReader();
+
+    private Headings() {}
+
+    /** What the line announces if it is a heading; a line without marks must look like one. */
+    static Optional<Announces> of(Line line, boolean amongIngredients) {
+        String text = bare(line.text());
+        if (line.is(Line.Kind.HEADING) || line.is(Line.Kind.TEXT)) {
+            Optional<Announces> known = known(text);
+            if (known.isPresent()) {
+                return known;
+            }
+        }
+        return line.is(Line.Kind.HEADING) || looksLikeOne(line, text, amongIngredients)
+                ? Optional.of(Announces.PART)
+                : Optional.empty();
+    }
+
+    /** The name of a part: "sponge" for "For the sponge:", "glaze" for "Glaze ingredients". */
+    static String partName(String heading) {
+        String text = bare(heading);
+        var of = INGREDIENTS_OF.matcher(text);
+        if (of.matches()) {
+            text = of.group(1) == null ? of.group(2) : of.group(1);
+        }
+        var aFor = FOR.matcher(text);
+        if (aFor.matches()) {
+            String name = aFor.group(1) == null ? text : aFor.group(1);
+            return name.equals(name.toUpperCase(Locale.ROOT)) ? name.toLowerCase(Locale.ROOT) : decapitalised(name);
+        }
+        boolean shouted = text.equals(text.toUpperCase(Locale.ROOT));
+        return (shouted ? text.toLowerCase(Locale.ROOT) : decapitalised(text)).replaceFirst("^the\\h+", "");
+    }
+
+    private static Optional<Announces> known(String text) {
+        if (INGREDIENTS.matcher(text).matches()) {
+            return Optional.of(Announces.INGREDIENTS);
+        }
+        if (METHOD.matcher(text).matches()) {
+            return Optional.of(Announces.METHOD);
+        }
+        return OTHER.matcher(text).matches() ? Optional.of(Announces.OTHER) : Optional.empty();
+    }
+
+    private static boolean looksLikeOne(Line line, String text, boolean amongIngredients) {
+        String whole = line.text().strip();
+        if (line.is(Line.Kind.NUMBERED) || text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
+            return false;
+        }
+        boolean colon = whole.endsWith(":");
+        boolean isFor = FOR.matcher(text).matches() && !text.matches(".*[.,;:].*");
+        if (line.is(Line.Kind.ITEM)) {
+            return amongIngredients && colon;
+        }
+        boolean shouted = line.gap()
+                && whole.length() > 3
+                && whole.equals(whole.toUpperCase(Locale.ROOT))
+                && whole.matches(".*\\p{L}.*");
+        return isFor || (amongIngredients && (colon || shouted));
+    }
+
+    private static String bare(String text) {
+        return TAIL.matcher(text.strip()).replaceFirst("");
+    }
+
+    private static String decapitalised(String name) {
+        boolean allCapitals = name.matches("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
+        return allCapitals
+                ? name.toLowerCase(Locale.ROOT)
+                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private static Pattern words(String regex) {
+        return Pattern.compile(regex, Pattern.CASE_INSENSITIVE);
+    }
+}

@@ -1,0 +1,122 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.quantity.WrittenQuantity;
+import org.misecue.recipe.manuscript.Line;
+
+/** Reads one line of the ingredient list: amount, name, preparation, alternatives. */
+final class IngredientLineParser {
+
+    private static final Pattern OPTIONAL = Pattern.compile(
+            "\\h*[,;–-]?\\h*\\(?\\b(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired))\\b:?\\h*\\)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh";
+    private static final Pattern PART_OF = Pattern.compile(
+            "^(?:the\\h+)?(?<how>(?:(?:finely|coarsely|freshly)\\h+)?(?:(?:grated|pared|squeezed|sieved|strained)\\h+)?)"
+                    + "(?<part>(?:" + FRUIT_PART + ")(?:\\h+(?:and|&)\\h+(?:(?:finely|grated)\\h+)*(?:" + FRUIT_PART
+                    + "))?)\\h+(?:of|from)\\h+(?<rest>.+)$",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
+
+    private final QuantityReader quantities = new QuantityReader();
+
+    IngredientLine parse(Line line) {
+        String text = line.text();
+        boolean optional = OPTIONAL.matcher(text).find();
+        String plain =
+                OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†]+$", "").strip();
+        Matcher partOf = PART_OF.matcher(plain);
+        if (partOf.matches()) {
+            return ofPart(line, partOf, optional);
+        }
+        Optional<WrittenQuantity> written = quantities.read(plain).filter(IngredientLineParser::measuresFood);
+        String rest = written.map(each -> plain.substring(each.end())).orElse(plain);
+        Optional<Quantity> alternative =
+                written.flatMap(WrittenQuantity::alternative).or(() -> inBrackets(rest));
+        NamePhrase phrase = NamePhrase.of(
+                withoutAmounts(rest), written.map(WrittenQuantity::packing).orElse(""));
+        return new IngredientLine(
+                text,
+                line.number(),
+                written.map(WrittenQuantity::quantity),
+                alternative,
+                written.map(WrittenQuantity::packing).orElse(""),
+                phrase.name(),
+                phrase.preparation(),
+                optional,
+                phrase.alternatives());
+    }
+
+    /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
+    boolean refuses(IngredientLine line) {
+        return line.quantity().isEmpty()
+                && quantities.beginsWithFigures(line.text())
+                && !line.text().matches("\\h*\\d+\\h?%.*");
+    }
+
+    /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
+    private IngredientLine ofPart(Line line, Matcher partOf, boolean optional) {
+        String rest = partOf.group("rest");
+        Optional<WrittenQuantity> written = quantities.read(rest).filter(IngredientLineParser::measuresFood);
+        NamePhrase fruit =
+                NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "");
+        String part = partOf.group("part").toLowerCase(Locale.ROOT).replaceAll("(?:finely|grated)\\h+", "");
+        List<String> preparation =
+                new ArrayList<>(List.of(partOf.group("how").strip().toLowerCase(Locale.ROOT), fruit.preparation()));
+        preparation.removeIf(String::isEmpty);
+        return new IngredientLine(
+                line.text(),
+                line.number(),
+                written.map(WrittenQuantity::quantity),
+                written.flatMap(WrittenQuantity::alternative),
+                written.map(WrittenQuantity::packing).orElse(""),
+                Nouns.singular(fruit.name()) + " " + part,
+                String.join(", ", preparation),
+                optional,
+                fruit.alternatives());
+    }
+
+    private Optional<Quantity> inBrackets(String rest) {
+        return BRACKET.matcher(rest)
+                .results()
+                .map(MatchResult::group)
+                .map(this::onlyAnAmount)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private String withoutAmounts(String rest) {
+        return BRACKET.matcher(rest)
+                .replaceAll(found ->
+                        onlyAnAmount(found.group()).isPresent() ? "" : Matcher.quoteReplacement(found.group()));
+    }
+
+    /** The quantity of a bracket that holds nothing else, as in "3 eggs (about 150 g)". */
+    private Optional<Quantity> onlyAnAmount(String bracket) {
+        String inner = bracket.strip()
+                .replaceAll("^\\(|\\)$", "")
+                .replaceAll("(?i)\\h+(?:in total|total|in all|altogether)$", "")
+                .strip();
+        return quantities
+                .read(inner)
+                .filter(written -> written.end() == inner.length())
+                .map(WrittenQuantity::quantity)
+                .filter(quantity -> quantity.dimension() == Dimension.MASS || quantity.dimension() == Dimension.VOLUME);
+    }
+
+    private static boolean measuresFood(WrittenQuantity written) {
+        return switch (written.quantity().dimension()) {
+            case MASS, VOLUME, COUNT, SMIDGEN, LENGTH -> true;
+            case TEMPERATURE, DURATION -> false;
+        };
+    }
+}

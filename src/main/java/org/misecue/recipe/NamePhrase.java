@@ -1,0 +1,208 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What stands behind the amount of an ingredient line.
+ *
+ * @param name the ingredient with the adjectives that tell what to buy
+ * @param preparation what is done to it, and notes; empty where there are none
+ * @param alternatives what the line offers instead, with "or"
+ */
+record NamePhrase(String name, String preparation, List<String> alternatives) {
+
+    private static final Pattern BRACKET = Pattern.compile("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
+    private static final Pattern OR_FIRST = Pattern.compile("^(?:or|alternatively)\\h+(.+)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TAIL = Pattern.compile(
+            "\\h+(?:[–—-]\\h+|(?=(?:plus|for\\h+(?:the\\h+)?(?:dusting|greasing|frying|brushing|rolling|sprinkling|decorating|decoration|serving|drizzling|kneading|glazing|topping|tins?|pan|work)"
+                    + "|to\\h+(?:serve|finish|taste|decorate|dust|garnish|sprinkle|grease|glaze|scatter|brush)|at\\h+room\\h+temperature|as\\h+needed|cut\\h+into|such\\h+as)\\b))",
+            Pattern.CASE_INSENSITIVE);
+    private static final String ADVERB =
+            "(?:very|finely|roughly|coarsely|freshly|lightly|firmly|loosely|thinly|thickly|well|gently)";
+    private static final Pattern DONE_FIRST = Pattern.compile(
+            "^((?:" + ADVERB
+                    + "\\h+)*(?:chopped|snipped|packed|sifted|grated|sliced|diced|minced|crushed|softened|melted|beaten"
+                    + "|mashed|drained|peeled|cubed|squeezed|sieved|shredded|crumbled|warmed|chilled|cooled|halved|pitted|stoned|torn|slivered|heaped"
+                    + "|levelled)(?:\\h+(?:and|&)\\h+(?:" + ADVERB + "\\h+)*\\p{L}+ed)?)\\h+(?=\\p{L})",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
+    /** Words before a comma that describe what comes behind it: "large, ripe bananas". */
+    private static final Set<String> ADJECTIVES = Set.of(
+            "large",
+            "small",
+            "medium",
+            "ripe",
+            "soft",
+            "cold",
+            "fresh",
+            "unsalted",
+            "salted",
+            "fine",
+            "plain",
+            "dark",
+            "light",
+            "very",
+            "warm",
+            "whole",
+            "free-range",
+            "organic",
+            "cool",
+            "thick",
+            "firm",
+            "good-quality",
+            "unwaxed",
+            "dry",
+            "dried");
+    /** Words that need the noun of the other side of an "or": "vegetable or sunflower oil". */
+    private static final Set<String> HALF_NAMES = Set.of(
+            "vegetable",
+            "sunflower",
+            "olive",
+            "rapeseed",
+            "dark",
+            "light",
+            "milk",
+            "white",
+            "black",
+            "plain",
+            "caster",
+            "brown",
+            "salted",
+            "unsalted",
+            "strong",
+            "golden",
+            "whole",
+            "skimmed",
+            "red",
+            "green",
+            "cow's",
+            "oat",
+            "self-raising",
+            "double",
+            "whipping",
+            "granulated",
+            "muscovado",
+            "demerara",
+            "icing",
+            "apple",
+            "cider",
+            "fine",
+            "sea",
+            "almond");
+
+    private static final Pattern PROPER = Pattern.compile(
+            "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}).*");
+
+    static NamePhrase of(String rest, String packing) {
+        List<String> preparation = new ArrayList<>();
+        List<String> alternatives = new ArrayList<>();
+        String text = takeBrackets(rest, preparation, alternatives);
+        int comma = comma(text);
+        if (comma >= 0) {
+            addPreparation(text.substring(comma + 1).strip(), preparation, alternatives);
+            text = text.substring(0, comma).strip();
+        }
+        text = takeTail(text, preparation);
+        if (packing.isEmpty() || packing.equals("piece")) {
+            text = takeDoneFirst(text, preparation);
+        }
+        String name = takeAlternatives(text, alternatives);
+        return new NamePhrase(tidy(name), String.join(", ", preparation), List.copyOf(alternatives));
+    }
+
+    private static String takeBrackets(String rest, List<String> preparation, List<String> alternatives) {
+        Matcher brackets = BRACKET.matcher(rest);
+        List<String> inner = new ArrayList<>();
+        String text = brackets.replaceAll(found -> {
+            inner.add(found.group(1).strip());
+            return "";
+        });
+        inner.stream().filter(each -> !each.isEmpty()).forEach(each -> addPreparation(each, preparation, alternatives));
+        return text.strip();
+    }
+
+    private static void addPreparation(String words, List<String> preparation, List<String> alternatives) {
+        Matcher or = OR_FIRST.matcher(words);
+        if (or.matches()) {
+            alternatives.add(or.group(1).strip());
+        } else if (!words.isEmpty()) {
+            preparation.add(words);
+        }
+    }
+
+    /** The first comma that does not stand between adjectives; −1 where there is none. */
+    private static int comma(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) == ';') {
+                return at;
+            }
+            if (text.charAt(at) == ',' && !onlyAdjectives(text.substring(0, at))) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private static boolean onlyAdjectives(String text) {
+        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+")) {
+            if (!word.isEmpty() && !ADJECTIVES.contains(word)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String takeTail(String text, List<String> preparation) {
+        Matcher tail = TAIL.matcher(text);
+        if (!tail.find() || tail.start() == 0) {
+            return text;
+        }
+        String words = text.substring(tail.end()).strip();
+        if (!words.isEmpty()) {
+            preparation.add(0, words);
+        }
+        return text.substring(0, tail.start()).strip();
+    }
+
+    private static String takeDoneFirst(String text, List<String> preparation) {
+        Matcher done = DONE_FIRST.matcher(text);
+        if (!done.find()) {
+            return text;
+        }
+        preparation.add(0, done.group(1).toLowerCase(Locale.ROOT));
+        return text.substring(done.end());
+    }
+
+    private static String takeAlternatives(String text, List<String> alternatives) {
+        String[] sides = OR.split(text);
+        if (sides.length == 1) {
+            return text;
+        }
+        String noun = Nouns.last(sides[sides.length - 1]);
+        for (int at = 1; at < sides.length; at++) {
+            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : ""));
+        }
+        return completed(sides[0], noun);
+    }
+
+    private static String completed(String side, String noun) {
+        String last = Nouns.last(side).toLowerCase(Locale.ROOT);
+        return !noun.isEmpty() && HALF_NAMES.contains(last) ? side.strip() + " " + noun : side.strip();
+    }
+
+    private static String tidy(String name) {
+        String text = name.strip()
+                .replaceFirst("(?i)^(?:of|the)\\h+", "")
+                .replaceAll("\\h{2,}", " ")
+                .replaceAll("[\\s.:;,–-]+$", "");
+        if (text.isEmpty() || PROPER.matcher(text).matches()) {
+            return text;
+        }
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,117 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.quantity.WrittenQuantity;
+
+/** Reads oven temperatures with their fan, °F and gas figures: "180 °C (160 °C fan, gas 4)". */
+final class OvenReader {
+
+    private record Figure(Quantity quantity, boolean fan, int start, int end) {}
+
+    private static final Pattern FIGURE = Pattern.compile(
+            "(?:(?<before>fan|convection)(?:\\h+oven)?\\h*:?\\h*(?:at\\h+)?)?"
+                    + "(?:gas(?:\\h+mark)?\\h*(?<gas>\\d{1,2}|[½¼])"
+                    + "|(?<low>\\d{2,3})(?:\\h*[–-]\\h*(?<high>\\d{2,3}))?\\h*(?:(?<degree>°|º|degrees?|deg\\.?)\\h*)?(?<unit>celsius|fahrenheit|centigrade|[CF])?)"
+                    + "(?![\\p{L}\\d])(?:\\h*[(,]?\\h*(?<after>fan|convection)(?:\\h*[-–]?\\h*(?:oven|forced|assisted|bake))?\\b\\)?(?!\\h*\\d))?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern BETWEEN = Pattern.compile(
+            "[\\h/|,;()\\[\\]–-]*(?:or|and|then|if\\h+using|conventional)?[\\h/|,;()\\[\\]–:-]*",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern OF_AN_OVEN = Pattern.compile(
+            "(?i)\\boven|\\bpre-?heat|\\bbak(?:e|ing)\\b|\\broast|\\bturn\\b.*\\b(?:down|up)\\b|\\btemperature\\b|\\bgas\\b");
+    private static final Pattern OF_SOMETHING_ELSE = Pattern.compile(
+            "(?i)\\bsyrup|\\bsugar|thermometer|caramel|\\binternal|\\bcore\\b|\\breads?\\b|\\breach|\\boil\\b|\\bmelt|\\bmilk\\b|\\bchocolate");
+    private static final int COOLEST_C = 50;
+    private static final int HOTTEST_BARE_C = 260;
+
+    private static final QuantityReader QUANTITIES = new QuantityReader();
+
+    private OvenReader() {}
+
+    static List<Setting> read(String text, int step, int line) {
+        List<Setting> settings = new ArrayList<>();
+        List<Figure> group = new ArrayList<>();
+        for (Figure figure : figures(text)) {
+            if (!group.isEmpty()
+                    && !BETWEEN.matcher(
+                                    text.substring(group.get(group.size() - 1).end(), figure.start()))
+                            .matches()) {
+                setting(text, group, step, line).ifPresent(settings::add);
+                group.clear();
+            }
+            group.add(figure);
+        }
+        setting(text, group, step, line).ifPresent(settings::add);
+        return settings;
+    }
+
+    private static List<Figure> figures(String text) {
+        List<Figure> figures = new ArrayList<>();
+        Matcher matcher = FIGURE.matcher(text);
+        while (matcher.find()) {
+            boolean fan = matcher.group("before") != null || matcher.group("after") != null;
+            boolean startsWord = matcher.start() == 0 || !Character.isLetterOrDigit(text.charAt(matcher.start() - 1));
+            if (startsWord) {
+                quantity(matcher)
+                        .ifPresent(quantity -> figures.add(new Figure(quantity, fan, matcher.start(), matcher.end())));
+            }
+        }
+        return figures;
+    }
+
+    private static Optional<Quantity> quantity(Matcher figure) {
+        if (figure.group("gas") != null) {
+            return QUANTITIES.read("gas " + figure.group("gas")).map(WrittenQuantity::quantity);
+        }
+        long low = Long.parseLong(figure.group("low"));
+        Unit unit;
+        if (figure.group("unit") != null) {
+            unit = figure.group("unit").toUpperCase(Locale.ROOT).startsWith("F") ? Unit.FAHRENHEIT : Unit.CELSIUS;
+        } else if (figure.group("degree") != null) {
+            unit = low > HOTTEST_BARE_C ? Unit.FAHRENHEIT : Unit.CELSIUS;
+        } else {
+            return Optional.empty();
+        }
+        Amount amount = figure.group("high") == null
+                ? Amount.of(low)
+                : Amount.between(Rationals.of(low), Rationals.of(Long.parseLong(figure.group("high"))));
+        return low < COOLEST_C ? Optional.empty() : Optional.of(new Quantity(amount, unit));
+    }
+
+    private static Optional<Setting> setting(String text, List<Figure> group, int step, int line) {
+        if (group.isEmpty()) {
+            return Optional.empty();
+        }
+        String sentence = Sentences.around(text, group.get(0).start());
+        Optional<Quantity> fan =
+                group.stream().filter(Figure::fan).map(Figure::quantity).findFirst();
+        boolean gas = group.stream().anyMatch(figure -> figure.quantity().unit() == Unit.GAS_MARK);
+        boolean oven = fan.isPresent()
+                || gas
+                || (OF_AN_OVEN.matcher(sentence).find()
+                        && !OF_SOMETHING_ELSE.matcher(sentence).find())
+                || Pattern.compile("(?i)\\boven\\b").matcher(sentence).find();
+        if (!oven) {
+            return Optional.empty();
+        }
+        Figure first =
+                group.stream().filter(figure -> !figure.fan()).findFirst().orElse(group.get(0));
+        List<Quantity> also = group.stream()
+                .filter(figure -> figure != first && !figure.fan())
+                .map(Figure::quantity)
+                .toList();
+        String what = sentence.matches("(?is).*\\bbak(?:e|ing)\\b.*") ? "bake" : "heat the oven";
+        return Optional.of(
+                new Setting(Setting.Kind.OVEN_TEMPERATURE, first.quantity(), fan, also, what, 1, step, line));
+    }
+}

@@ -1,0 +1,120 @@
+package org.misecue.recipe;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
+final class Techniques {
+
+    /** One row of the table. */
+    record Technique(String key, Pattern words, boolean alone, Duration hands, boolean listed) {}
+
+    private record Sighting(Technique technique, int start, int end) {}
+
+    private static final class Standard {
+        static final Techniques TABLE = load();
+    }
+
+    private final List<Technique> rows;
+
+    private Techniques(List<Technique> rows) {
+        this.rows = rows;
+    }
+
+    static Techniques standard() {
+        return Standard.TABLE;
+    }
+
+    /** The techniques of a step in the order of its words, each once. */
+    List<Technique> in(String text) {
+        List<Technique> found = new ArrayList<>();
+        for (Sighting sighting : sightings(text)) {
+            if (sighting.technique.listed && !found.contains(sighting.technique)) {
+                found.add(sighting.technique);
+            }
+        }
+        return found;
+    }
+
+    /** What goes on during a time that stands at a place of the text: the nearest words before it in its sentence, else after. */
+    String around(String text, int start, int end) {
+        int from = Sentences.start(text, start);
+        int to = Sentences.end(text, end);
+        List<Sighting> sightings = sightings(text);
+        return sightings.stream()
+                .filter(sighting -> sighting.start >= from && sighting.start < start)
+                .max(Comparator.comparingInt(Sighting::start))
+                .or(() -> sightings.stream()
+                        .filter(sighting -> sighting.start >= end && sighting.start < to)
+                        .findFirst())
+                .or(() -> sightings.stream()
+                        .filter(sighting -> sighting.start < from)
+                        .reduce((one, other) -> other))
+                .map(sighting -> sighting.technique.key.toLowerCase(Locale.ROOT))
+                .orElse("");
+    }
+
+    /** Whether what goes on needs nobody; a time without words about it is one of waiting. */
+    boolean runsAlone(String key) {
+        return rows.stream()
+                .filter(row -> row.key.equals(key))
+                .findFirst()
+                .map(Technique::alone)
+                .orElse(true);
+    }
+
+    private List<Sighting> sightings(String text) {
+        List<Sighting> sightings = new ArrayList<>();
+        for (Technique row : rows) {
+            Matcher words = row.words.matcher(text);
+            while (words.find()) {
+                sightings.add(new Sighting(row, words.start(), words.end()));
+            }
+        }
+        sightings.sort(Comparator.comparingInt(Sighting::start).thenComparing(sighting -> -sighting.end));
+        return sightings;
+    }
+
+    private static Techniques load() {
+        try (InputStream stream = Objects.requireNonNull(Techniques.class.getResourceAsStream("techniques.csv"));
+                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+            return new Techniques(lines.lines()
+                    .filter(line -> !line.startsWith("#") && !line.isBlank())
+                    .map(Techniques::row)
+                    .toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException("techniques.csv cannot be read", e);
+        }
+    }
+
+    private static Technique row(String line) {
+        // The stroke also divides regular expressions; columns have blanks around it.
+        String[] cells = line.split(" \\| ");
+        String key = cells[0].strip();
+        StringBuilder words = new StringBuilder();
+        for (String word : cells[1].split(" ; ")) {
+            words.append(words.isEmpty() ? "" : "|")
+                    .append("(?<![\\p{L}-])(?:")
+                    .append(word.strip().replace(" ", "\\h+"))
+                    .append(")");
+        }
+        return new Technique(
+                key.toLowerCase(Locale.ROOT),
+                Pattern.compile(words.toString(), Pattern.CASE_INSENSITIVE),
+                cells[2].strip().equals("alone"),
+                Duration.ofMinutes(Long.parseLong(cells[3].strip())),
+                !key.equals(key.toUpperCase(Locale.ROOT)));
+    }
+}

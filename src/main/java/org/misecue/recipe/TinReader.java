@@ -1,0 +1,103 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.WrittenQuantity;
+import tech.units.indriya.function.RationalNumber;
+
+/** Reads tins with their sizes: "two 20 cm round cake tins", "9 x 13 inch tin", "2 lb loaf tin", "12-hole muffin tin". */
+final class TinReader {
+
+    private static final String NUMBER = "(?:\\d+(?:[.,]\\d+)?\\h?[½¼¾]?|[½¼¾])";
+    private static final String UNIT =
+            "(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″|g|kg|lb|ml|litre|-?hole|-?cup|-?hole)";
+    private static final String SIZE =
+            NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT + ")?){0,2}";
+    private static final Pattern TIN = Pattern.compile(
+            "(?:(?<count>\\d{1,2}|an?|one|two|three|four|five|six)\\h+(?:[x×]\\h*)?(?:deep\\h+|shallow\\h+)?)?"
+                    + "(?<size>" + NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT
+                    + ")?){0,2})(?<=[\\p{L}\"”″.])"
+                    + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
+                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?)\\b)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern MEASURE =
+            Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BREAK = Pattern.compile("(?i)\\b(?:of|the|in|into|with|and|on|over)\\b");
+    private static final QuantityReader QUANTITIES = new QuantityReader();
+
+    private TinReader() {}
+
+    /** Every tin with a size, in the order of the text; the second side of a rectangle comes first in {@code also}. */
+    static List<Setting> read(String text, int step, int line) {
+        List<Setting> tins = new ArrayList<>();
+        Matcher tin = TIN.matcher(text);
+        while (tin.find()) {
+            String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
+            List<Quantity> sides = sides(tin.group("size"));
+            if (sides.isEmpty() || BREAK.matcher(what).find()) {
+                continue;
+            }
+            List<Quantity> also = new ArrayList<>(sides.subList(1, sides.size()));
+            if (tin.group("other") != null) {
+                also.addAll(sides(tin.group("other")));
+            }
+            tins.add(new Setting(
+                    Setting.Kind.PAN,
+                    sides.get(0),
+                    Optional.empty(),
+                    List.copyOf(also),
+                    Nouns.singular(what),
+                    count(tin.group("count")),
+                    step,
+                    line));
+        }
+        return tins;
+    }
+
+    /** The sides, all in the unit that is written behind the last of them. */
+    private static List<Quantity> sides(String size) {
+        Matcher measure = MEASURE.matcher(size);
+        List<String> numbers = new ArrayList<>();
+        String unit = "";
+        while (measure.find()) {
+            numbers.add(measure.group(1));
+            unit = measure.group(2) == null ? unit : measure.group(2);
+        }
+        List<Quantity> sides = new ArrayList<>();
+        for (String number : numbers) {
+            quantity(number, unit).ifPresent(sides::add);
+        }
+        return sides;
+    }
+
+    private static Optional<Quantity> quantity(String number, String unit) {
+        String plain = unit.toLowerCase(Locale.ROOT).replace("-", "");
+        if (plain.equals("hole")) {
+            return QUANTITIES.read(number).map(WrittenQuantity::quantity);
+        }
+        String spelled = plain.startsWith("in") ? "inch" : plain;
+        return plain.isEmpty()
+                ? Optional.empty()
+                : QUANTITIES.read(number + " " + spelled).map(WrittenQuantity::quantity);
+    }
+
+    private static int count(@org.jspecify.annotations.Nullable String word) {
+        if (word == null) {
+            return 1;
+        }
+        return QUANTITIES
+                .read(word + " tins")
+                .flatMap(written ->
+                        written.count().or(() -> written.quantity().amount().least()))
+                .filter(Rationals::isWhole)
+                .map(RationalNumber::intValue)
+                .orElse(1);
+    }
+}

@@ -1,0 +1,219 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Finds which ingredient lines each step uses. Steps are asked in order: which sugar "the sugar" is depends on the part
+ * of the dish at hand and on what earlier steps have used.
+ */
+final class UseFinder {
+
+    private record Mention(int start, String word, boolean plural, List<LineRef> lines) {}
+
+    private static final Set<String> ALSO_VERBS = Set.of(
+            "cream", "butter", "ice", "flour", "oil", "zest", "salt", "sugar", "juice", "pepper", "water", "spice",
+            "seed", "peel", "half", "toast", "egg");
+    private static final Set<String> OBJECTS = Set.of("the", "it", "them", "this", "your", "a", "an");
+    private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
+
+    private static final double STAY = 0.3;
+    private static final double SOME_LEFT = 0.5;
+
+    private final List<Component> components;
+    private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
+    private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
+    private final List<LineRef> all = new ArrayList<>();
+    private final Set<LineRef> used = new HashSet<>();
+    private int longest = 1;
+    private int current;
+
+    UseFinder(List<Component> components) {
+        this.components = components;
+        for (int part = 0; part < components.size(); part++) {
+            for (int at = 0; at < components.get(part).lines().size(); at++) {
+                note(new LineRef(part, at, components.get(part).lines().get(at)));
+            }
+        }
+    }
+
+    private void note(LineRef ref) {
+        all.add(ref);
+        List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
+        names.addAll(ref.line().alternatives());
+        for (String name : names) {
+            IngredientNames called = IngredientNames.of(name);
+            called.strong().forEach(each -> add(strong, each, ref));
+            called.weak().forEach(each -> add(weak, each, ref));
+        }
+    }
+
+    private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
+        List<LineRef> refs = names.computeIfAbsent(name, each -> new ArrayList<>());
+        if (!refs.contains(ref)) {
+            refs.add(ref);
+        }
+        longest = Math.max(longest, name.split(" ").length);
+    }
+
+    /** The lines that no step has used so far. */
+    List<IngredientLine> unused() {
+        return all.stream()
+                .filter(ref -> !used.contains(ref))
+                .map(LineRef::line)
+                .toList();
+    }
+
+    /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
+    List<Use> uses(String text, String part) {
+        List<GroupMention> groups = GroupMention.in(text);
+        String plain = GroupMention.without(text, groups);
+        List<Mention> mentions = mentions(plain);
+        int named = PartNames.index(components, part);
+        current = named >= 0 ? named : mostLikely(mentions);
+        Map<LineRef, List<Use>> uses = new LinkedHashMap<>();
+        PartNames.Contexts contexts = PartNames.contexts(components, text, current);
+        for (GroupMention group : groups) {
+            int context = contexts.at(group.start());
+            group.members(components, all, used, context).forEach(ref -> use(uses, ref, Shares.Share.ALL));
+        }
+        for (Mention mention : mentions) {
+            for (LineRef ref : chosen(mention, contexts.at(mention.start))) {
+                use(uses, ref, Shares.before(text, mention.start, ref.line()));
+            }
+        }
+        current = contexts.at(text.length());
+        used.addAll(uses.keySet());
+        return uses.values().stream().flatMap(List::stream).toList();
+    }
+
+    private static void use(Map<LineRef, List<Use>> uses, LineRef ref, Shares.Share share) {
+        Use use = new Use(ref.component(), ref.at(), share.part(), share.words());
+        List<Use> known = uses.computeIfAbsent(ref, each -> new ArrayList<>());
+        boolean differs = known.stream().noneMatch(each -> each.words().equals(use.words()))
+                && (known.isEmpty() || !use.words().isEmpty());
+        if (known.isEmpty() || differs) {
+            known.add(use);
+        }
+    }
+
+    private List<Mention> mentions(String text) {
+        Words words = Words.of(text);
+        List<Mention> mentions = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            int length = Math.min(longest, words.size() - at);
+            while (length > 0 && !known(words, at, length)) {
+                length--;
+            }
+            if (length > 0) {
+                String phrase = words.phrase(at, at + length);
+                boolean plural = words.list().get(at + length - 1).plural();
+                List<LineRef> lines = strong.containsKey(phrase)
+                        ? strong.getOrDefault(phrase, List.of())
+                        : weak.getOrDefault(phrase, List.of());
+                mentions.add(new Mention(words.list().get(at).start(), phrase, plural && length == 1, lines));
+            }
+            at += Math.max(1, length);
+        }
+        return mentions;
+    }
+
+    private boolean known(Words words, int at, int length) {
+        String phrase = words.phrase(at, at + length);
+        if (!strong.containsKey(phrase) && !weak.containsKey(phrase)) {
+            return false;
+        }
+        return length > 1 || !(isVerb(words, at) || isBath(words, at));
+    }
+
+    /** "Cream the butter" names no cream. */
+    private static boolean isVerb(Words words, int at) {
+        if (!ALSO_VERBS.contains(words.list().get(at).singular()) || at + 1 == words.size()) {
+            return false;
+        }
+        boolean object = OBJECTS.contains(words.list().get(at + 1).singular());
+        boolean opens = at == 0
+                || Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE)
+                        .matcher(words.text().substring(0, words.list().get(at).start()))
+                        .find();
+        return object && opens;
+    }
+
+    /** Water that something is warmed over is no ingredient. */
+    private static boolean isBath(Words words, int at) {
+        if (!words.list().get(at).singular().equals("water")) {
+            return false;
+        }
+        for (int before = Math.max(0, at - 4); before < at; before++) {
+            if (BATHS.contains(words.list().get(before).singular())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * The part of the dish that most mentions fit. Between equals it is the one that has something of them left to use,
+     * then the current one, then the next in the list.
+     */
+    private int mostLikely(List<Mention> mentions) {
+        int best = current;
+        double bestScore = score(mentions, current) + STAY;
+        for (int turn = 1; turn < components.size(); turn++) {
+            int part = (current + turn) % components.size();
+            double score = score(mentions, part);
+            if (score > bestScore) {
+                best = part;
+                bestScore = score;
+            }
+        }
+        return best;
+    }
+
+    private double score(List<Mention> mentions, int part) {
+        List<List<LineRef>> here = mentions.stream()
+                .map(mention -> mention.lines.stream()
+                        .filter(ref -> ref.component() == part)
+                        .toList())
+                .filter(lines -> !lines.isEmpty())
+                .toList();
+        boolean someLeft = here.stream().flatMap(List::stream).anyMatch(ref -> !used.contains(ref));
+        return here.size() + (someLeft ? SOME_LEFT : 0);
+    }
+
+    /** "The flours" are all flours of the part, cornflour too. */
+    private List<LineRef> kinds(Mention mention, List<LineRef> among, int context) {
+        List<LineRef> kinds = new ArrayList<>(among);
+        all.stream()
+                .filter(ref -> ref.component() == context && !kinds.contains(ref))
+                .filter(ref -> ref.line().ingredient().endsWith(mention.word))
+                .forEach(kinds::add);
+        return kinds;
+    }
+
+    private static boolean isMassNoun(String ingredient) {
+        return Nouns.singular(ingredient).equals(ingredient);
+    }
+
+    private List<LineRef> chosen(Mention mention, int context) {
+        List<LineRef> here =
+                mention.lines.stream().filter(ref -> ref.component() == context).toList();
+        List<LineRef> among = here.isEmpty() ? mention.lines : here;
+        if (mention.plural
+                && among.stream().allMatch(ref -> isMassNoun(ref.line().ingredient()))) {
+            return kinds(mention, among, context);
+        }
+        return among.stream()
+                .filter(ref -> !used.contains(ref))
+                .findFirst()
+                .or(() -> among.stream().findFirst())
+                .map(List::of)
+                .orElse(List.of());
+    }
+}

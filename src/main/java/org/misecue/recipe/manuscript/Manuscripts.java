@@ -1,0 +1,75 @@
+package org.misecue.recipe.manuscript;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+
+/** Reads a document of any kind as lines. The kind is told from the content first, from the file's name second. */
+public final class Manuscripts {
+
+    /** A recipe is a few pages; more is some other file. */
+    static final long MOST_BYTES_OF_TEXT = 20L * 1024 * 1024;
+    /** Documents may hold photographs. */
+    static final long MOST_BYTES = 200L * 1024 * 1024;
+
+    private static final List<ManuscriptReader> READERS = List.of(
+            new MarkdownManuscript(),
+            new WebPageManuscript(),
+            new PdfManuscript(),
+            new OfficeManuscript(),
+            new PlainTextManuscript());
+
+    private Manuscripts() {}
+
+    /**
+     * The lines of a document.
+     *
+     * @param name what the user calls the file; it stands in every complaint
+     * @throws BadInput if the file is missing, empty, too large, encrypted, or no document with text
+     */
+    public static Manuscript read(Path file, String name) {
+        Document document = open(file, name);
+        for (ManuscriptReader reader : READERS) {
+            if (reader.takes(document.type())) {
+                Manuscript manuscript = reader.read(document);
+                if (manuscript.lines().isEmpty()) {
+                    throw document.refuse(
+                            "there is no text in this file; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF.");
+                }
+                return manuscript;
+            }
+        }
+        throw document.refuse("this is no text but %s; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF."
+                .formatted(Kinds.inWords(document.type())));
+    }
+
+    private static Document open(Path file, String name) {
+        try {
+            if (!Files.isRegularFile(file)) {
+                throw new BadInput(Place.of(name), "there is no such file; check the name.");
+            }
+            long size = Files.size(file);
+            boolean plain = Kinds.isPlainName(name);
+            if (size > (plain ? MOST_BYTES_OF_TEXT : MOST_BYTES)) {
+                throw new BadInput(
+                        Place.of(name),
+                        String.format(
+                                Locale.ROOT,
+                                "%.0f MB is too much for a recipe, of which %d MB are read; keep only the recipe in this file.",
+                                size / 1048576.0,
+                                (plain ? MOST_BYTES_OF_TEXT : MOST_BYTES) / 1048576));
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            if (bytes.length == 0) {
+                throw new BadInput(Place.of(name), "the file is empty; write or paste the recipe into it.");
+            }
+            return new Document(name, Kinds.of(name, bytes), bytes);
+        } catch (IOException e) {
+            throw new BadInput(Place.of(name), "the file cannot be read; check that it exists and may be opened.", e);
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.misecue.recipe.manuscript;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.Code;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.ListItem;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Markdown after the CommonMark specification; source spans give the line numbers. */
+final class MarkdownManuscript implements ManuscriptReader {
+
+    /** A paragraph that is bold as a whole stands for a small heading. */
+    private static final int BOLD_LEVEL = 5;
+
+    @Override
+    public boolean takes(String type) {
+        return type.contains("markdown");
+    }
+
+    @Override
+    public Manuscript read(Document document) {
+        Node root = Parser.builder()
+                .includeSourceSpans(IncludeSourceSpans.BLOCKS)
+                .build()
+                .parse(document.text());
+        Blocks blocks = new Blocks();
+        root.accept(blocks);
+        return new Manuscript("", blocks.lines);
+    }
+
+    private static int lineOf(Node node) {
+        return node.getSourceSpans().isEmpty()
+                ? 0
+                : node.getSourceSpans().get(0).getLineIndex() + 1;
+    }
+
+    private static final class Blocks extends AbstractVisitor {
+
+        private final List<Line> lines = new ArrayList<>();
+
+        @Override
+        public void visit(Heading heading) {
+            lines.add(Line.heading(lineOf(heading), heading.getLevel(), Inlines.of(heading)));
+        }
+
+        @Override
+        public void visit(Paragraph paragraph) {
+            String text = Inlines.of(paragraph);
+            if (paragraph.getParent() instanceof ListItem item) {
+                addItem(paragraph, item, text);
+            } else if (isBold(paragraph) && !text.contains("\n")) {
+                lines.add(Line.heading(lineOf(paragraph), BOLD_LEVEL, text));
+            } else {
+                int number = lineOf(paragraph);
+                boolean gap = true;
+                for (String each : text.split("\n")) {
+                    addText(number, each, gap);
+                    number++;
+                    gap = false;
+                }
+            }
+        }
+
+        @Override
+        public void visit(BlockQuote quote) {
+            visitChildren(quote);
+        }
+
+        @Override
+        public void visit(HtmlBlock html) {
+            addText(lineOf(html), html.getLiteral().replaceAll("<[^>]*>", " "), true);
+        }
+
+        @Override
+        public void visit(IndentedCodeBlock code) {
+            int number = lineOf(code);
+            for (String each : code.getLiteral().split("\n")) {
+                addText(number, each, false);
+                number++;
+            }
+        }
+
+        private void addItem(Paragraph paragraph, ListItem item, String text) {
+            String oneLine = text.replace('\n', ' ');
+            if (item.getFirstChild() != paragraph && !lines.isEmpty()) {
+                lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
+                return;
+            }
+            boolean numbered = item.getParent() instanceof OrderedList;
+            lines.add(numbered ? Line.numbered(lineOf(item), oneLine) : Line.item(lineOf(item), oneLine));
+        }
+
+        private void addText(int number, String text, boolean gap) {
+            Line line = Marks.line(number, text, gap);
+            if (!line.text().isBlank()) {
+                lines.add(line);
+            }
+        }
+
+        private static boolean isBold(Paragraph paragraph) {
+            Node first = paragraph.getFirstChild();
+            return first instanceof StrongEmphasis && first == paragraph.getLastChild();
+        }
+    }
+
+    /** The words of a block without emphasis, links and other marks. */
+    private static final class Inlines extends AbstractVisitor {
+
+        private final StringBuilder words = new StringBuilder();
+
+        static String of(Node block) {
+            Inlines inlines = new Inlines();
+            inlines.visitChildren(block);
+            return inlines.words.toString().strip();
+        }
+
+        @Override
+        public void visit(Text text) {
+            words.append(text.getLiteral());
+        }
+
+        @Override
+        public void visit(Code code) {
+            words.append(code.getLiteral());
+        }
+
+        @Override
+        public void visit(HtmlInline html) {
+            if (html.getLiteral().startsWith("<br")) {
+                words.append('\n');
+            }
+        }
+
+        @Override
+        public void visit(SoftLineBreak lineBreak) {
+            words.append('\n');
+        }
+
+        @Override
+        public void visit(HardLineBreak lineBreak) {
+            words.append('\n');
+        }
+    }
+}

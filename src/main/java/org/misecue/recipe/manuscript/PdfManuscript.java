@@ -1,0 +1,30 @@
+package org.misecue.recipe.manuscript;
+
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+
+/** A PDF with text in it, read as plain text: its lines are those of the page, not of a file. */
+final class PdfManuscript implements ManuscriptReader {
+
+    @Override
+    public boolean takes(String type) {
+        return type.equals("application/pdf");
+    }
+
+    @Override
+    public Manuscript read(Document document) {
+        StringBuilder text = new StringBuilder();
+        for (Element paragraph : Jsoup.parse(Extraction.xhtml(document)).select("p")) {
+            text.append(paragraph.wholeText()).append("\n\n");
+        }
+        List<Line> lines = PlainTextManuscript.lines(text.toString()).stream()
+                .map(line -> new Line(0, line.kind(), line.level(), line.text(), line.gap()))
+                .toList();
+        if (lines.isEmpty()) {
+            throw document.refuse(
+                    "there is no text in this PDF, it may be a scan; have its text recognised first, or paste the recipe into a text file.");
+        }
+        return new Manuscript("", lines);
+    }
+}

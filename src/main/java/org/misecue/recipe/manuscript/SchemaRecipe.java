@@ -1,0 +1,123 @@
+package org.misecue.recipe.manuscript;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/** The schema.org Recipe that a web page may carry as JSON-LD: name, recipeYield, recipeIngredient, recipeInstructions. */
+final class SchemaRecipe {
+
+    private static final int SECTION = 2;
+    private static final int PART = 3;
+
+    private final List<Line> lines = new ArrayList<>();
+
+    private SchemaRecipe() {}
+
+    static Optional<Manuscript> in(Document page) {
+        for (Element script : page.select("script[type=application/ld+json]")) {
+            Optional<JsonNode> recipe = parsed(script.data()).flatMap(json -> find(json, 0));
+            if (recipe.isPresent()) {
+                return Optional.of(new SchemaRecipe().manuscript(recipe.get()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<JsonNode> parsed(String json) {
+        try {
+            return Optional.ofNullable(new ObjectMapper().readTree(json));
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<JsonNode> find(JsonNode node, int depth) {
+        if (depth > 8) {
+            return Optional.empty();
+        }
+        if (node.isObject() && node.path("@type").toString().contains("\"Recipe\"") && node.has("recipeIngredient")) {
+            return Optional.of(node);
+        }
+        for (JsonNode child : node) {
+            Optional<JsonNode> found = find(child, depth + 1);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Manuscript manuscript(JsonNode recipe) {
+        makes(recipe.path("recipeYield"));
+        lines.add(Line.heading(0, SECTION, "Ingredients"));
+        for (JsonNode ingredient : list(recipe.path("recipeIngredient"))) {
+            words(ingredient).ifPresent(text -> lines.add(Line.item(0, text)));
+        }
+        lines.add(Line.heading(0, SECTION, "Method"));
+        for (JsonNode instruction : list(recipe.path("recipeInstructions"))) {
+            instruction(instruction);
+        }
+        return new Manuscript(words(recipe.path("name")).orElse(""), lines);
+    }
+
+    private void makes(JsonNode yield) {
+        for (JsonNode each : list(yield)) {
+            Optional<String> text = words(each);
+            // "12" alone stands beside "12 buns" in many pages; the one with words says more.
+            if (text.isPresent()
+                    && (text.get().matches(".*\\p{L}.*") || list(yield).size() == 1)) {
+                lines.add(Line.text(0, "Yield: " + text.get(), true));
+                return;
+            }
+        }
+    }
+
+    private void instruction(JsonNode node) {
+        if (node.isTextual()) {
+            Jsoup.parse(node.asText().replace("\n", "<br>"))
+                    .body()
+                    .html()
+                    .lines()
+                    .forEach(line -> words(line)
+                            .map(text -> Marks.line(0, text, true).text())
+                            .ifPresent(text -> lines.add(Line.numbered(0, text))));
+            return;
+        }
+        if (node.has("itemListElement")) {
+            words(node.path("name")).ifPresent(name -> lines.add(Line.heading(0, PART, name)));
+            for (JsonNode step : list(node.path("itemListElement"))) {
+                instruction(step);
+            }
+            return;
+        }
+        words(node.path("text"))
+                .or(() -> words(node.path("name")))
+                .ifPresent(text -> lines.add(Line.numbered(0, text)));
+    }
+
+    private static List<JsonNode> list(JsonNode node) {
+        List<JsonNode> nodes = new ArrayList<>();
+        if (node.isArray()) {
+            node.forEach(nodes::add);
+        } else if (!node.isMissingNode() && !node.isNull()) {
+            nodes.add(node);
+        }
+        return nodes;
+    }
+
+    private static Optional<String> words(JsonNode node) {
+        return node.isValueNode() && !node.isNull() ? words(node.asText()) : Optional.empty();
+    }
+
+    private static Optional<String> words(String html) {
+        String text = Jsoup.parse(html).text().strip();
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    }
+}

@@ -1,0 +1,67 @@
+package org.misecue.search;
+
+import java.nio.file.Path;
+import org.misecue.narration.Clock;
+
+/** A result for people to read: when, what was said, at which step, in which file. */
+public final class FindText {
+
+    private static final String BOLD = "\u001B[1m";
+    private static final String PLAIN = "\u001B[0m";
+
+    private FindText() {}
+
+    /** @param bold whether the matching words may be shown in bold, as a terminal can; otherwise they are in brackets */
+    public static String of(FindResult result, boolean bold) {
+        StringBuilder out = new StringBuilder();
+        result.suggestion().ifPresent(nearest -> out.append("Nobody says \u201C")
+                .append(printable(result.query()))
+                .append("\u201D; the nearest is \u201C")
+                .append(printable(nearest))
+                .append("\u201D.\n\n"));
+        if (result.hits().isEmpty() && result.suggestion().isEmpty()) {
+            out.append("Nothing was found for \u201C")
+                    .append(printable(result.query()))
+                    .append("\u201D.\n");
+        }
+        boolean several = result.episodes().size() > 1;
+        for (Hit hit : result.hits()) {
+            append(hit, several, bold, out);
+        }
+        return out.toString();
+    }
+
+    private static void append(Hit hit, boolean withEpisode, boolean bold, StringBuilder out) {
+        out.append(String.format("%8s  ", Clock.hms(hit.at())));
+        appendQuote(hit, bold, out);
+        out.append("\n          ");
+        if (hit.step() > 0) {
+            out.append("step ").append(hit.step()).append(" · ");
+        }
+        hit.speaker().ifPresent(speaker -> out.append(printable(speaker)).append(" · "));
+        if (withEpisode) {
+            Path name = hit.episode().getFileName();
+            out.append(name == null ? hit.episode() : name).append('/');
+        }
+        out.append(printable(hit.source())).append('\n');
+    }
+
+    private static void appendQuote(Hit hit, boolean bold, StringBuilder out) {
+        int from = 0;
+        for (Hit.Mark mark : hit.marks()) {
+            if (mark.from() >= from) {
+                out.append(printable(hit.quote().substring(from, mark.from())));
+                out.append(bold ? BOLD : "[");
+                out.append(printable(hit.quote().substring(mark.from(), mark.to())));
+                out.append(bold ? PLAIN : "]");
+                from = mark.to();
+            }
+        }
+        out.append(printable(hit.quote().substring(from)));
+    }
+
+    /** Nothing in a file may command the terminal. */
+    private static String printable(String text) {
+        return text.codePoints().noneMatch(Character::isISOControl) ? text : text.replaceAll("\\p{Cntrl}", "\uFFFD");
+    }
+}

@@ -1,0 +1,75 @@
+package org.misecue.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.StoredField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.TermQuery;
+
+/**
+ * What is called differently elsewhere: icing sugar, powdered sugar, confectioners' sugar. The groups are kept in the
+ * index, so that a search need not read them anew.
+ */
+final class OtherNames {
+
+    /** Names of more words are not looked for. */
+    static final int MOST_WORDS = 4;
+
+    private static final String KEY = "name";
+    private static final String WORD = "nameWord";
+    private static final String GROUP = "names";
+
+    private OtherNames() {}
+
+    static List<Document> documents(List<Set<String>> groups) {
+        return groups.stream().map(OtherNames::document).toList();
+    }
+
+    private static Document document(Set<String> group) {
+        Document document = new Document();
+        List<String> names = group.stream().sorted().toList();
+        for (String name : names) {
+            document.add(new StringField(KEY, key(Token.of(name)), Field.Store.NO));
+            for (Token token : Token.of(name)) {
+                document.add(new StringField(WORD, token.stem(), Field.Store.NO));
+            }
+        }
+        document.add(new StoredField(GROUP, String.join("\n", names)));
+        return document;
+    }
+
+    /** @return all names of the groups that have this one, without itself; none where there is no such group */
+    static List<List<Token>> of(List<Token> name, IndexSearcher searcher) throws IOException {
+        Term key = new Term(KEY, key(name));
+        List<List<Token>> others = new ArrayList<>();
+        if (searcher.getIndexReader().docFreq(key) == 0) {
+            return others;
+        }
+        for (ScoreDoc found : searcher.search(new TermQuery(key), 10).scoreDocs) {
+            String names = searcher.storedFields().document(found.doc).get(GROUP);
+            names.lines()
+                    .map(Token::of)
+                    .filter(other -> !other.isEmpty() && !key(other).equals(key.text()))
+                    .forEach(others::add);
+        }
+        return others;
+    }
+
+    /** Whether the word is part of a name, and so is not misspelt. */
+    static boolean knows(Token word, IndexReader reader) throws IOException {
+        return reader.docFreq(new Term(WORD, word.stem())) > 0;
+    }
+
+    private static String key(List<Token> name) {
+        return name.stream().map(Token::stem).collect(Collectors.joining(" "));
+    }
+}

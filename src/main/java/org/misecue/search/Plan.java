@@ -1,0 +1,85 @@
+package org.misecue.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.IndexSearcher;
+import org.misecue.search.Wanted.Wording;
+
+/** Decides in which wordings each part of a query is looked for. */
+final class Plan {
+
+    private Plan() {}
+
+    /** As asked, and by other names; words that name one thing together are kept together. */
+    static List<Wanted> strict(Ask ask, IndexSearcher searcher) throws IOException {
+        List<Wanted> plan = new ArrayList<>();
+        int next = 0;
+        while (next < ask.parts().size()) {
+            int words = addLongestName(ask.parts(), next, searcher, plan);
+            next += words;
+        }
+        return plan;
+    }
+
+    /** Each word by itself, and words that nobody said by those of nearest spelling. */
+    static List<Wanted> loose(Ask ask, Spelling spelling) throws IOException {
+        List<Wanted> plan = new ArrayList<>();
+        for (Ask.Part part : ask.parts()) {
+            for (Token token : part.tokens()) {
+                List<Wording> wordings = new ArrayList<>();
+                wordings.add(new Wording(List.of(token), Wanted.AS_ASKED));
+                for (String near : spelling.near(token)) {
+                    wordings.add(new Wording(Token.of(near), Wanted.BY_NEAR_SPELLING));
+                }
+                plan.add(new Wanted(wordings));
+            }
+        }
+        return plan;
+    }
+
+    /** @return how many parts were used */
+    private static int addLongestName(List<Ask.Part> parts, int from, IndexSearcher searcher, List<Wanted> plan)
+            throws IOException {
+        for (int words = Math.min(OtherNames.MOST_WORDS, plainParts(parts, from)); words > 0; words--) {
+            List<Token> name = new ArrayList<>();
+            parts.subList(from, from + words).forEach(part -> name.addAll(part.tokens()));
+            List<List<Token>> others = new ArrayList<>(OtherNames.of(name, searcher));
+            if (words == 2) {
+                addWrittenAsOne(name, searcher.getIndexReader(), others);
+            }
+            if (words == 1 || !others.isEmpty()) {
+                plan.add(wanted(name, others));
+                return words;
+            }
+        }
+        plan.add(wanted(parts.get(from).tokens(), List.of()));
+        return 1;
+    }
+
+    /** "tea spoon" where somebody wrote "teaspoon". */
+    private static void addWrittenAsOne(List<Token> name, IndexReader reader, List<List<Token>> others)
+            throws IOException {
+        String word = name.get(0).word() + name.get(1).word();
+        if (reader.docFreq(new Term(Terms.FIELD, word)) > 0) {
+            others.add(Token.of(word));
+        }
+    }
+
+    private static int plainParts(List<Ask.Part> parts, int from) {
+        int end = from;
+        while (end < parts.size() && !parts.get(end).quoted()) {
+            end++;
+        }
+        return end - from;
+    }
+
+    private static Wanted wanted(List<Token> asked, List<List<Token>> others) {
+        List<Wording> wordings = new ArrayList<>();
+        wordings.add(new Wording(asked, Wanted.AS_ASKED));
+        others.forEach(other -> wordings.add(new Wording(other, Wanted.BY_OTHER_NAME)));
+        return new Wanted(wordings);
+    }
+}

@@ -1,0 +1,91 @@
+package org.misecue.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.BoostQuery;
+import org.apache.lucene.search.DisjunctionMaxQuery;
+import org.apache.lucene.search.MultiPhraseQuery;
+import org.apache.lucene.search.PhraseQuery;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
+
+/** What is wanted, in Lucene's terms. */
+final class Queries {
+
+    /** What another form of the word is worth, beside the very word. */
+    private static final float BY_STEM = 0.9f;
+
+    /** What it adds that all that is wanted was said together. */
+    private static final float TOGETHER = 0.5f;
+
+    private static final int TOGETHER_WITHIN = 3;
+
+    private Queries() {}
+
+    /** @param all whether everything must be found, or any of it */
+    static Query of(List<Wanted> plan, OptionalInt step, boolean all) {
+        BooleanQuery.Builder query = new BooleanQuery.Builder();
+        plan.forEach(wanted -> query.add(of(wanted), all ? Occur.MUST : Occur.SHOULD));
+        if (!all) {
+            query.setMinimumNumberShouldMatch(1);
+        } else if (plan.size() > 1) {
+            query.add(new BoostQuery(together(plan), TOGETHER), Occur.SHOULD);
+        }
+        step.ifPresent(number ->
+                query.add(new TermQuery(new Term(WindowDocument.STEP, Integer.toString(number))), Occur.FILTER));
+        return query.build();
+    }
+
+    private static Query of(Wanted wanted) {
+        List<Query> alternatives = new ArrayList<>();
+        for (Wanted.Wording wording : wanted.wordings()) {
+            if (wording.tokens().size() == 1) {
+                addWord(wording.tokens().get(0), wording.worth(), alternatives);
+            } else {
+                addPhrase(wording, alternatives);
+            }
+        }
+        return new DisjunctionMaxQuery(alternatives, 0);
+    }
+
+    private static void addWord(Token token, float worth, List<Query> alternatives) {
+        add(token.word(), worth, alternatives);
+        add(Terms.stem(token), worth * BY_STEM, alternatives);
+        add(Terms.joined(token.word()), worth * BY_STEM, alternatives);
+        if (!token.sound().isEmpty()) {
+            add(Terms.sound(token), worth * Wanted.BY_SOUND, alternatives);
+        }
+    }
+
+    private static void add(String term, float worth, List<Query> alternatives) {
+        alternatives.add(new BoostQuery(new TermQuery(term(term)), worth));
+    }
+
+    private static void addPhrase(Wanted.Wording wording, List<Query> alternatives) {
+        MultiPhraseQuery.Builder said = new MultiPhraseQuery.Builder();
+        MultiPhraseQuery.Builder heard = new MultiPhraseQuery.Builder();
+        for (Token token : wording.tokens()) {
+            Term stem = term(Terms.stem(token));
+            said.add(stem);
+            heard.add(token.sound().isEmpty() ? new Term[] {stem} : new Term[] {stem, term(Terms.sound(token))});
+        }
+        alternatives.add(new BoostQuery(said.build(), wording.worth()));
+        alternatives.add(new BoostQuery(heard.build(), wording.worth() * Wanted.BY_SOUND));
+    }
+
+    private static Query together(List<Wanted> plan) {
+        PhraseQuery.Builder phrase = new PhraseQuery.Builder();
+        for (Wanted wanted : plan) {
+            wanted.wordings().get(0).tokens().forEach(token -> phrase.add(term(Terms.stem(token))));
+        }
+        return phrase.setSlop(TOGETHER_WITHIN).build();
+    }
+
+    private static Term term(String text) {
+        return new Term(Terms.FIELD, text);
+    }
+}

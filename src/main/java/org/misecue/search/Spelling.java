@@ -1,0 +1,91 @@
+package org.misecue.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.spell.DirectSpellChecker;
+import org.apache.lucene.search.spell.SuggestWord;
+
+/** Which words that were said are spelt like one that was not. */
+final class Spelling {
+
+    private static final int MOST = 3;
+
+    /** More are asked for, since stems and sounds are among them. */
+    private static final int MOST_TERMS = 20;
+
+    private static final int LEAST_LETTERS = 3;
+
+    /** One wrong letter in four, two in seven. */
+    private static final float LEAST_LIKENESS = 0.7f;
+
+    private final IndexReader reader;
+    private final Map<String, List<String>> known = new LinkedHashMap<>();
+
+    Spelling(IndexReader reader) {
+        this.reader = reader;
+    }
+
+    /** Nearest first; none for a word that was said in some form or is a name. */
+    List<String> near(Token token) throws IOException {
+        List<String> near = known.get(token.word());
+        if (near == null) {
+            near = isWord(token) ? List.of() : lookUp(token.word());
+            known.put(token.word(), near);
+        }
+        return near;
+    }
+
+    /** The query with each word that nobody said replaced by the nearest; nothing where there is none to replace. */
+    Optional<String> corrected(String query, Ask ask) throws IOException {
+        String corrected = query;
+        for (Ask.Part part : ask.parts()) {
+            for (Token token : part.tokens()) {
+                List<String> near = near(token);
+                if (!near.isEmpty()) {
+                    corrected = replaced(corrected, token.word(), near.get(0));
+                }
+            }
+        }
+        return corrected.equals(query) ? Optional.empty() : Optional.of(corrected);
+    }
+
+    private static String replaced(String query, String word, String by) {
+        StringBuilder out = new StringBuilder();
+        int from = 0;
+        for (Token token : Token.of(query)) {
+            if (token.word().equals(word)) {
+                out.append(query, from, token.from()).append(by);
+                from = token.to();
+            }
+        }
+        return out.append(query.substring(from)).toString();
+    }
+
+    private boolean isWord(Token token) throws IOException {
+        return reader.docFreq(new Term(Terms.FIELD, token.word())) > 0
+                || reader.docFreq(new Term(Terms.FIELD, Terms.stem(token))) > 0
+                || OtherNames.knows(token, reader);
+    }
+
+    private List<String> lookUp(String word) throws IOException {
+        DirectSpellChecker checker = new DirectSpellChecker();
+        checker.setMinPrefix(0);
+        checker.setAccuracy(LEAST_LIKENESS);
+        checker.setMinQueryLength(LEAST_LETTERS);
+        checker.setMaxInspections(MOST_TERMS);
+        checker.setThresholdFrequency(0);
+        List<String> near = new ArrayList<>();
+        for (SuggestWord found : checker.suggestSimilar(new Term(Terms.FIELD, word), MOST_TERMS, reader)) {
+            if (Terms.isPlain(found.string) && near.size() < MOST) {
+                near.add(found.string);
+            }
+        }
+        return near;
+    }
+}

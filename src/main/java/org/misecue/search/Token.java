@@ -1,0 +1,106 @@
+package org.misecue.search;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * A word of a text as the search sees it.
+ *
+ * @param word in lower case, without accents, apostrophes and a possessive s
+ * @param stem shared by the word's forms: whisk, whisks, whisking
+ * @param sound shared by words that sound alike; empty where the word is too short or too common for that to help
+ * @param from the word is {@code [from, to)} in its text
+ */
+record Token(String word, String stem, String sound, int from, int to) {
+
+    /** Too common to look for where there is anything else to look for, and never taken for sound-alikes. */
+    private static final Set<String> COMMON = Set.of(
+            ("a about all also am an and any are as at be because been but by can could did do does for from get go got had"
+                            + " has have he her here him his how i if im in into is it its just like me my no not now of"
+                            + " off okay on one or our out over put really right she so some than that the their them"
+                            + " then there these they thing this those to um up us very was we well went were what when"
+                            + " where which who will with would yeah yes you your youre")
+                    .split(" "));
+
+    static List<Token> of(String text) {
+        List<Token> tokens = new ArrayList<>();
+        int position = 0;
+        while (position < text.length()) {
+            int end = endOfWord(text, position);
+            if (end > position) {
+                add(text, position, end, tokens);
+            }
+            position = Math.max(end, position + 1);
+        }
+        return tokens;
+    }
+
+    boolean isCommon() {
+        return COMMON.contains(word);
+    }
+
+    /** Whether the other is this word in some form. */
+    boolean isFormOf(Token other) {
+        return word.equals(other.word) || stem.equals(other.stem);
+    }
+
+    boolean soundsLike(Token other) {
+        return !sound.isEmpty() && sound.equals(other.sound);
+    }
+
+    private static void add(String text, int from, int to, List<Token> tokens) {
+        String word = plain(text.substring(from, to));
+        if (!word.isEmpty()) {
+            tokens.add(new Token(word, Stems.of(word), COMMON.contains(word) ? "" : Sounds.of(word), from, to));
+        }
+    }
+
+    private static int endOfWord(String text, int from) {
+        int end = from;
+        while (end < text.length() && (isWordPart(text.charAt(end)) || joins(text, from, end))) {
+            end++;
+        }
+        return end;
+    }
+
+    private static boolean isWordPart(char c) {
+        return Character.isLetterOrDigit(c)
+                || Character.isSurrogate(c)
+                || isOneOf(c, Character.OTHER_NUMBER)
+                || isOneOf(c, Character.NON_SPACING_MARK);
+    }
+
+    private static boolean isOneOf(char c, byte category) {
+        return Character.getType(c) == category;
+    }
+
+    /** An apostrophe between letters, a point or comma between digits. */
+    private static boolean joins(String text, int from, int at) {
+        if (at == from || at + 1 >= text.length()) {
+            return false;
+        }
+        char before = text.charAt(at - 1);
+        char after = text.charAt(at + 1);
+        return switch (text.charAt(at)) {
+            case '\'', '\u2019' -> Character.isLetter(before) && Character.isLetter(after);
+            case '.', ',' -> Character.isDigit(before) && Character.isDigit(after);
+            default -> false;
+        };
+    }
+
+    private static String plain(String written) {
+        String word = written.toLowerCase(Locale.ROOT);
+        if (!word.chars().allMatch(c -> c < 128)) {
+            word = Normalizer.normalize(word, Normalizer.Form.NFD)
+                    .replaceAll("\\p{Mn}", "")
+                    .replace('\u2019', '\'');
+        }
+        if (word.endsWith("'s")) {
+            word = word.substring(0, word.length() - 2);
+        }
+        return word.replace("'", "");
+    }
+}

@@ -1,0 +1,84 @@
+package org.misecue.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One thing that should be found, in any of several wordings. */
+record Wanted(List<Wording> wordings) {
+
+    /** What a match by sound alone is worth. */
+    static final float BY_SOUND = 0.25f;
+
+    /**
+     * Words in this order.
+     *
+     * @param worth at most 1: how surely somebody who said this meant what is looked for
+     */
+    record Wording(List<Token> tokens, float worth) {}
+
+    /**
+     * Where it was said.
+     *
+     * @param from the tokens of the text are {@code [from, to)}
+     */
+    record Place(int from, int to, float worth) {}
+
+    static final float AS_ASKED = 1f;
+    static final float BY_OTHER_NAME = 0.8f;
+    static final float BY_NEAR_SPELLING = 0.5f;
+
+    /** All places in a text where the best of the wordings is found. */
+    List<Place> places(List<Token> text) {
+        List<Place> best = new ArrayList<>();
+        for (int i = 0; i < text.size(); i++) {
+            Place place = placeAt(text, i);
+            if (place.worth() > 0
+                    && (best.isEmpty() || place.worth() >= best.get(0).worth())) {
+                if (!best.isEmpty() && place.worth() > best.get(0).worth()) {
+                    best.clear();
+                }
+                best.add(place);
+            }
+        }
+        return best;
+    }
+
+    private Place placeAt(List<Token> text, int at) {
+        Place best = new Place(at, at, 0);
+        for (Wording wording : wordings) {
+            Place place = placeAt(text, at, wording);
+            if (place.worth() > best.worth()) {
+                best = place;
+            }
+        }
+        return best;
+    }
+
+    private static Place placeAt(List<Token> text, int at, Wording wording) {
+        Place nowhere = new Place(at, at, 0);
+        List<Token> tokens = wording.tokens();
+        if (tokens.size() == 1 && isWrittenApart(text, at, tokens.get(0).word())) {
+            return new Place(at, at + 2, wording.worth());
+        }
+        if (at + tokens.size() > text.size()) {
+            return nowhere;
+        }
+        boolean bySound = false;
+        for (int i = 0; i < tokens.size(); i++) {
+            Token said = text.get(at + i);
+            if (!said.isFormOf(tokens.get(i))) {
+                if (!said.soundsLike(tokens.get(i))) {
+                    return nowhere;
+                }
+                bySound = true;
+            }
+        }
+        return new Place(at, at + tokens.size(), bySound ? wording.worth() * BY_SOUND : wording.worth());
+    }
+
+    private static boolean isWrittenApart(List<Token> text, int at, String word) {
+        return at + 1 < text.size()
+                && word.startsWith(text.get(at).word())
+                && word.equals(text.get(at).word() + text.get(at + 1).word());
+    }
+}

@@ -1,0 +1,95 @@
+package org.misecue.search;
+
+import java.nio.ByteBuffer;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.FieldType;
+import org.apache.lucene.document.StoredField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.index.IndexOptions;
+import org.apache.lucene.util.BytesRef;
+
+/** A {@link Window} as Lucene keeps it, and back. */
+final class WindowDocument {
+
+    static final String STEP = "step";
+
+    private static final String KIND = "kind";
+    private static final String SOURCE = "source";
+    private static final String START = "start";
+    private static final String END = "end";
+    private static final String SPEAKER = "speaker";
+    private static final String TEXT = "text";
+    private static final String OWN_LENGTH = "own";
+    private static final String TEXT_END = "textEnd";
+    private static final String TIMES = "times";
+
+    private WindowDocument() {}
+
+    static Document of(Window window) {
+        Passage passage = window.passage();
+        Document document = new Document();
+        document.add(new Field(Terms.FIELD, new TermStream(Terms.of(Token.of(window.text()))), indexed()));
+        document.add(new StringField(STEP, Integer.toString(passage.step()), Field.Store.YES));
+        document.add(new StoredField(KIND, passage.kind().name()));
+        document.add(new StoredField(SOURCE, passage.source()));
+        document.add(new StoredField(START, passage.start().toMillis()));
+        document.add(new StoredField(END, passage.end().toMillis()));
+        passage.speaker().ifPresent(speaker -> document.add(new StoredField(SPEAKER, speaker)));
+        document.add(new StoredField(TEXT, window.text()));
+        document.add(new StoredField(OWN_LENGTH, window.ownLength()));
+        document.add(new StoredField(TEXT_END, window.textEnd().toMillis()));
+        document.add(new StoredField(TIMES, packed(window.times())));
+        return document;
+    }
+
+    static Window window(Document document) {
+        String text = document.get(TEXT);
+        int ownLength = number(document, OWN_LENGTH).intValue();
+        Passage passage = new Passage(
+                Passage.Kind.valueOf(document.get(KIND)),
+                document.get(SOURCE),
+                time(document, START),
+                time(document, END),
+                text.substring(0, ownLength),
+                Integer.parseInt(document.get(STEP)),
+                Optional.ofNullable(document.get(SPEAKER)),
+                List.of());
+        return new Window(passage, text, ownLength, time(document, TEXT_END), unpacked(document.getBinaryValue(TIMES)));
+    }
+
+    private static Duration time(Document document, String field) {
+        return Duration.ofMillis(number(document, field).longValue());
+    }
+
+    private static Number number(Document document, String field) {
+        return document.getField(field).numericValue();
+    }
+
+    private static BytesRef packed(List<Long> times) {
+        ByteBuffer bytes = ByteBuffer.allocate(times.size() * Long.BYTES);
+        times.forEach(bytes::putLong);
+        return new BytesRef(bytes.array());
+    }
+
+    private static List<Long> unpacked(BytesRef packed) {
+        ByteBuffer bytes = ByteBuffer.wrap(packed.bytes, packed.offset, packed.length);
+        List<Long> times = new ArrayList<>();
+        while (bytes.hasRemaining()) {
+            times.add(bytes.getLong());
+        }
+        return times;
+    }
+
+    private static FieldType indexed() {
+        FieldType type = new FieldType();
+        type.setTokenized(true);
+        type.setIndexOptions(IndexOptions.DOCS_AND_FREQS_AND_POSITIONS);
+        type.freeze();
+        return type;
+    }
+}
