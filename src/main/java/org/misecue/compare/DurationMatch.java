@@ -20,10 +20,14 @@ final class DurationMatch {
     private static final Map<String, Set<String>> WORDS = Map.ofEntries(
             Map.entry(
                     "bake",
-                    Set.of("bake", "baked", "baking", "oven", "ovens", "golden", "skewer", "timer", "browned", "peek", "peeping")),
+                    Set.of(
+                            "bake", "baked", "baking", "oven", "ovens", "golden", "skewer", "timer", "browned", "peek",
+                            "peeping")),
             Map.entry(
                     "prove",
-                    Set.of("prove", "proving", "rise", "rising", "risen", "doubled", "proof", "puffy", "airing", "cover", "covered", "puffed")),
+                    Set.of(
+                            "prove", "proving", "rise", "rising", "risen", "doubled", "proof", "puffy", "airing",
+                            "cover", "covered", "puffed")),
             Map.entry("chill", Set.of("chill", "chilled", "chilling", "fridge", "freezer", "cold", "set", "firm")),
             Map.entry("rest", Set.of("rest", "resting", "leave", "sit", "stand", "left", "sits", "swell", "hydrate")),
             Map.entry(
