@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "misecue COMMAND --help tells more about one command."})
 final class CommandTable implements Runnable {
 
-    private static final List<String> NAMES = List.of("new", "prep", "index", "find", "compare");
+    private static final List<String> NAMES =
+            List.of("new", "prep", "shots", "index", "find", "compare", "describe", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -54,9 +55,12 @@ final class CommandTable implements Runnable {
         return switch (name) {
             case "new" -> new NewCommand(stage);
             case "prep" -> new PrepCommand(stage);
+            case "shots" -> new ShotsCommand(stage);
             case "index" -> new IndexCommand(stage);
             case "find" -> new FindCommand(stage);
             case "compare" -> new CompareCommand(stage);
+            case "describe" -> new DescribeCommand(stage);
+            case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);
         };
     }

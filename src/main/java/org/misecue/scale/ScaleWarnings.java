@@ -58,12 +58,14 @@ final class ScaleWarnings {
                 .map(grams -> "weigh out %s g of %s (%s g each), or "
                         .formatted(whole(grams), beaten(eggs), whole(gramsOfOne(eggs))))
                 .orElse("");
-        add(line, "%s To keep the proportions, %smake the recipe × %s, which takes %s."
-                .formatted(
-                        change(line, exact, rounded),
-                        weigh,
-                        wholeBatch(line, rounded),
-                        QuantityWriter.text(rounded.quantity())));
+        add(
+                line,
+                "%s To keep the proportions, %smake the recipe × %s, which takes %s."
+                        .formatted(
+                                change(line, exact, rounded),
+                                weigh,
+                                wholeBatch(line, rounded),
+                                QuantityWriter.text(rounded.quantity())));
     }
 
     private static String beaten(Ingredient eggs) {
@@ -147,8 +149,7 @@ final class ScaleWarnings {
 
     /** The exact amount to two places, even where the writer would show a vulgar fraction. */
     private static String decimals(Quantity exact) {
-        String from =
-                Rationals.rounded(exact.amount().least().orElseThrow(), 2).toPlainString();
+        String from = Rationals.rounded(exact.amount().least().orElseThrow(), 2).toPlainString();
         String to = Rationals.rounded(exact.amount().most().orElseThrow(), 2).toPlainString();
         String unit = exact.unit() == Unit.EACH ? "" : " " + exact.unit().code().replace('-', ' ');
         return (from.equals(to) ? from : from + "–" + to) + unit;

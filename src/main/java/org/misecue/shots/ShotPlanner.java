@@ -132,9 +132,7 @@ public final class ShotPlanner {
                 .anyMatch(
                         any -> any.see().contains("{ingredients}") || any.see().contains("{amounts}"));
         String see = filled(coverage.see(), ingredients, amounts);
-        return first && !named && !ingredients.isEmpty()
-                ? see + "; with " + ingredients
-                : see;
+        return first && !named && !ingredients.isEmpty() ? see + "; with " + ingredients : see;
     }
 
     /** No title where there is nothing to name. */

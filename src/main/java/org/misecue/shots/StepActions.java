@@ -78,7 +78,8 @@ final class StepActions {
     /** "Butter, for greasing" goes with the greasing, whatever the step says. */
     private Action actionFor(ToHand thing) {
         return actions.values().stream()
-                .filter(action -> place(action.template(), thing.line().preparation()).isPresent())
+                .filter(action ->
+                        place(action.template(), thing.line().preparation()).isPresent())
                 .findFirst()
                 .orElseGet(() -> actionFor(thing.line().ingredient()));
     }

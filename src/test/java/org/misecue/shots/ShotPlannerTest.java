@@ -161,7 +161,9 @@ class ShotPlannerTest {
 
     @Test
     void what_is_to_hand_for_greasing_is_shown_when_the_tin_is_greased() {
-        assertThat(shots(Swirls.recipe(), 1)).filteredOn(shot -> shot.technique().equals("grease")).singleElement()
+        assertThat(shots(Swirls.recipe(), 1))
+                .filteredOn(shot -> shot.technique().equals("grease"))
+                .singleElement()
                 .satisfies(shot -> assertThat(shot.see()).endsWith("; with butter"));
     }
 }
