@@ -12,7 +12,6 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "misecue",
         mixinStandardHelpOptions = true,
-        versionProvider = CommandTable.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Keeps a filmed bake and its written recipe in step.",
         footer = {"", "misecue COMMAND --help tells more about one command."})
@@ -31,10 +30,12 @@ final class CommandTable implements Runnable {
     }
 
     static int run(String[] args, Stage stage) {
-        CommandLine line = new CommandLine(new CommandTable());
+        CommandLine line = new CommandLine(new CommandTable(), new Maker());
         String asked = args.length == 0 ? "" : args[0];
         List<String> needed = NAMES.contains(asked) ? List.of(asked) : NAMES;
-        needed.forEach(name -> line.addSubcommand(name, command(name, stage)));
+        needed.forEach(name -> line.addSubcommand(name, new CommandLine(command(name, stage), new Maker())));
+        line.getCommandSpec().version("misecue " + Misecue.version());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         Faults faults = new Faults(stage);
         line.setOut(new PrintWriter(stage.out(), true));
         line.setErr(new PrintWriter(stage.err(), true));
@@ -63,13 +64,5 @@ final class CommandTable implements Runnable {
             case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);
         };
-    }
-
-    /** For {@code --version} beside other options. */
-    static final class Version implements CommandLine.IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            return new String[] {"misecue " + Misecue.version()};
-        }
     }
 }

@@ -38,7 +38,6 @@ import org.misecue.shots.ShotTemplates;
 final class Worktop {
 
     private final Episode episode;
-    private final EpisodeSettings settings;
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
@@ -52,12 +51,11 @@ final class Worktop {
 
     Worktop(Episode episode) {
         this.episode = episode;
-        this.settings = episode.settings();
     }
 
     /** Of the episode, or else of the dish. */
     String title() {
-        return settings.title().orElse(recipe().title());
+        return settings().title().orElse(recipe().title());
     }
 
     Episode episode() {
@@ -65,7 +63,7 @@ final class Worktop {
     }
 
     EpisodeSettings settings() {
-        return settings;
+        return episode.settings();
     }
 
     Pantry pantry() {
@@ -136,13 +134,16 @@ final class Worktop {
     }
 
     private ScaledRecipe scale(Batch batch) {
-        ScaleRules rules = new ScaleRules(settings.kitchen().scale(), Household.METRIC);
+        ScaleRules rules = new ScaleRules(settings().kitchen().scale(), Household.METRIC);
         return Scaler.scale(recipe(), batch, rules, pantry());
     }
 
     private PrepPlan planPrep() {
         return PrepPlanner.plan(
-                scaled(), pantry(), new PrepSettings(settings.takes(), Household.METRIC, settings.firstShot()));
+                scaled(),
+                pantry(),
+                new PrepSettings(
+                        settings().takes(), Household.METRIC, settings().firstShot()));
     }
 
     private ShotPlan planShots() {
@@ -152,7 +153,7 @@ final class Worktop {
 
     private Description describe() {
         boolean spoken = !narrations().isEmpty();
-        Publish wish = settings.publish();
+        Publish wish = settings().publish();
         DescriptionSettings how = new DescriptionSettings(
                 wish.metricFirst() ? Measures.METRIC_FIRST : Measures.HOUSEHOLD_FIRST,
                 wish.household(),
