@@ -18,6 +18,9 @@ final class RollUp {
     /** Fewer cues show no habit. */
     private static final int LEAST_CUES = 4;
 
+    /** No caption shows more of what was there before. */
+    private static final int MOST_WORDS = 60;
+
     private RollUp() {}
 
     static boolean isIn(List<CueSheet.Draft> drafts) {
@@ -44,13 +47,23 @@ final class RollUp {
 
     /** How many words end the one cue and begin the next. */
     private static int repeated(CueSheet.Draft before, CueSheet.Draft after) {
-        List<String> ending = before.words().stream().map(SpokenWord::text).toList();
-        List<String> beginning = after.words().stream().map(SpokenWord::text).toList();
-        for (int words = Math.min(ending.size(), beginning.size()); words > 0; words--) {
-            if (ending.subList(ending.size() - words, ending.size()).equals(beginning.subList(0, words))) {
-                return words;
+        int most = Math.min(
+                MOST_WORDS, Math.min(before.words().size(), after.words().size()));
+        int words = most;
+        while (words > 0 && !repeats(before.words(), after.words(), words)) {
+            words--;
+        }
+        return words;
+    }
+
+    private static boolean repeats(List<SpokenWord> before, List<SpokenWord> after, int words) {
+        for (int i = 0; i < words; i++) {
+            if (!before.get(before.size() - words + i)
+                    .text()
+                    .equals(after.get(i).text())) {
+                return false;
             }
         }
-        return 0;
+        return true;
     }
 }

@@ -48,7 +48,7 @@ final class AllergenSummary {
         if (honey) {
             lines.add("Contains honey, which is not for babies under 12 months, not even cooked.");
         }
-        lines.add("Makes differ, so the labels of your own packets come first.");
+        lines.add("Products differ: the label on your own packet comes first.");
         return lines;
     }
 

@@ -57,8 +57,7 @@ final class FigureText {
         add(lines, "Oven: ", ", then ", of(Setting.Kind.OVEN_TEMPERATURE).map(FigureText::oven));
         add(lines, "Times: ", ", ", of(Setting.Kind.DURATION).map(FigureText::time));
         if (!lines.isEmpty() && !published.factor().equals(Rationals.ONE)) {
-            lines.add(
-                    "Tin and times are those of the recipe's own batch; yours is another size, so look before the clock says so.");
+            lines.add("Oven, tin and times are those of the recipe's own batch; for this one go by look and feel.");
         }
         return lines;
     }
@@ -77,7 +76,9 @@ final class FigureText {
     /** "2 × 20 cm round cake tin". */
     static String tin(Setting setting) {
         String count = setting.count() > 1 ? setting.count() + " × " : "";
-        return (count + Amounts.text(setting.quantity()) + " " + SafeText.line(setting.what())).strip();
+        String what = SafeText.line(setting.what());
+        String several = setting.count() > 1 && what.endsWith("tin") ? "s" : "";
+        return (count + Amounts.text(setting.quantity()) + " " + what).strip() + several;
     }
 
     /** "180 °C (160 °C fan, gas 4)". */

@@ -71,7 +71,7 @@ class DescriberTest {
         assertThat(description.text().lines().dropWhile(line -> !line.startsWith("Not said")))
                 .startsWith(
                         "Not said in the film – the amounts are only written here:",
-                        "• 100 g plain FLOUR (WHEAT)",
+                        "• 150 g plain FLOUR (WHEAT)",
                         "• 1½ tsp baking powder");
     }
 
@@ -113,7 +113,7 @@ class DescriberTest {
                         .text())
                 .doesNotContainIgnoringCase("free")
                 .doesNotContainIgnoringCase("no allergens")
-                .contains("labels of your own packets come first");
+                .contains("the label on your own packet comes first");
     }
 
     @Test

@@ -35,7 +35,7 @@ final class TestRecipes {
                                 "175g unsalted butter, softened",
                                 "150 g (5 oz) light muscovado sugar",
                                 "3 large eggs, beaten",
-                                "100 g plain flour",
+                                "150 g plain flour",
                                 "75 g rye flour",
                                 "1½ tsp baking powder",
                                 "2–3 tbsp milk",
