@@ -12,13 +12,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "misecue",
         mixinStandardHelpOptions = true,
-        versionProvider = CommandTable.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Keeps a filmed bake and its written recipe in step.",
         footer = {"", "misecue COMMAND --help tells more about one command."})
 final class CommandTable implements Runnable {
 
-    private static final List<String> NAMES = List.of("new", "prep", "index", "find", "compare");
+    private static final List<String> NAMES =
+            List.of("new", "prep", "shots", "index", "find", "compare", "describe", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -30,10 +30,12 @@ final class CommandTable implements Runnable {
     }
 
     static int run(String[] args, Stage stage) {
-        CommandLine line = new CommandLine(new CommandTable());
+        CommandLine line = new CommandLine(new CommandTable(), new Maker());
         String asked = args.length == 0 ? "" : args[0];
         List<String> needed = NAMES.contains(asked) ? List.of(asked) : NAMES;
-        needed.forEach(name -> line.addSubcommand(name, command(name, stage)));
+        needed.forEach(name -> line.addSubcommand(name, new CommandLine(command(name, stage), new Maker())));
+        line.getCommandSpec().version("misecue " + Misecue.version());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         Faults faults = new Faults(stage);
         line.setOut(new PrintWriter(stage.out(), true));
         line.setErr(new PrintWriter(stage.err(), true));
@@ -54,18 +56,13 @@ final class CommandTable implements Runnable {
         return switch (name) {
             case "new" -> new NewCommand(stage);
             case "prep" -> new PrepCommand(stage);
+            case "shots" -> new ShotsCommand(stage);
             case "index" -> new IndexCommand(stage);
             case "find" -> new FindCommand(stage);
             case "compare" -> new CompareCommand(stage);
+            case "describe" -> new DescribeCommand(stage);
+            case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);
         };
-    }
-
-    /** For {@code --version} beside other options. */
-    static final class Version implements CommandLine.IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            return new String[] {"misecue " + Misecue.version()};
-        }
     }
 }

@@ -58,7 +58,7 @@ final class FindCommand extends MisecueCommand {
 
     @Override
     public Integer call() {
-        Worktop worktop = open(folder);
+        Worktop worktop = locate(folder);
         Index index = new Index(worktop);
         if (!index.isFresh()) {
             progress("Making the index");

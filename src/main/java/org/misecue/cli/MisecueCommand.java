@@ -32,7 +32,14 @@ abstract class MisecueCommand implements Callable<Integer> {
 
     /** Opens the episode and tells what was left aside. */
     Worktop open(Path folder) {
-        Episode episode = Episode.open(stage.resolve(folder));
+        Worktop worktop = locate(folder);
+        worktop.settings();
+        return worktop;
+    }
+
+    /** As {@link #open}, but the settings stay unread until they are needed. */
+    Worktop locate(Path folder) {
+        Episode episode = Episode.locate(stage.resolve(folder));
         opened = episode;
         tell(episode.notes());
         return new Worktop(episode);

@@ -9,6 +9,7 @@ import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
+import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
@@ -17,6 +18,11 @@ import org.misecue.pantry.Pantry;
 import org.misecue.prep.PrepPlan;
 import org.misecue.prep.PrepPlanner;
 import org.misecue.prep.PrepSettings;
+import org.misecue.publish.Describer;
+import org.misecue.publish.Description;
+import org.misecue.publish.DescriptionSettings;
+import org.misecue.publish.Emphasis;
+import org.misecue.publish.Measures;
 import org.misecue.quantity.Household;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
@@ -24,12 +30,14 @@ import org.misecue.scale.Batch;
 import org.misecue.scale.ScaleRules;
 import org.misecue.scale.ScaledRecipe;
 import org.misecue.scale.Scaler;
+import org.misecue.shots.ShotPlan;
+import org.misecue.shots.ShotPlanner;
+import org.misecue.shots.ShotTemplates;
 
 /** One episode with everything that is worked out from it, each thing once and only when it is asked for. */
 final class Worktop {
 
     private final Episode episode;
-    private final EpisodeSettings settings;
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
@@ -38,10 +46,16 @@ final class Worktop {
     private final Lazy<ScaledRecipe> published =
             Lazy.of(() -> scale(settings().publish().batch()));
     private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
+    private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
+    private final Lazy<Description> description = Lazy.of(this::describe);
 
     Worktop(Episode episode) {
         this.episode = episode;
-        this.settings = episode.settings();
+    }
+
+    /** Of the episode, or else of the dish. */
+    String title() {
+        return settings().title().orElse(recipe().title());
     }
 
     Episode episode() {
@@ -49,7 +63,7 @@ final class Worktop {
     }
 
     EpisodeSettings settings() {
-        return settings;
+        return episode.settings();
     }
 
     Pantry pantry() {
@@ -74,6 +88,10 @@ final class Worktop {
         return prep.get();
     }
 
+    ShotPlan shots() {
+        return shots.get();
+    }
+
     /** Empty where nobody has spoken yet. */
     List<Narration> narrations() {
         return narrations.get();
@@ -86,6 +104,10 @@ final class Worktop {
     /** @throws BadInput if there is no narration to compare with */
     Comparison comparison() {
         return comparison.get();
+    }
+
+    Description description() {
+        return description.get();
     }
 
     private Recipe readRecipe() {
@@ -112,13 +134,39 @@ final class Worktop {
     }
 
     private ScaledRecipe scale(Batch batch) {
-        ScaleRules rules = new ScaleRules(settings.kitchen().scale(), Household.METRIC);
+        ScaleRules rules = new ScaleRules(settings().kitchen().scale(), Household.METRIC);
         return Scaler.scale(recipe(), batch, rules, pantry());
     }
 
     private PrepPlan planPrep() {
         return PrepPlanner.plan(
-                scaled(), pantry(), new PrepSettings(settings.takes(), Household.METRIC, settings.firstShot()));
+                scaled(),
+                pantry(),
+                new PrepSettings(
+                        settings().takes(), Household.METRIC, settings().firstShot()));
+    }
+
+    private ShotPlan planShots() {
+        return ShotPlanner.plan(
+                scaled(), prep(), ShotTemplates.withOwn(episode.folder().resolve("shot-templates")));
+    }
+
+    private Description describe() {
+        boolean spoken = !narrations().isEmpty();
+        Publish wish = settings().publish();
+        DescriptionSettings how = new DescriptionSettings(
+                wish.metricFirst() ? Measures.METRIC_FIRST : Measures.HOUSEHOLD_FIRST,
+                wish.household(),
+                wish.stars() ? Emphasis.STARS : Emphasis.CAPITALS,
+                wish.method(),
+                wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT),
+                wish.film());
+        return Describer.describe(
+                published(),
+                spoken ? Optional.of(comparison()) : Optional.empty(),
+                spoken ? Optional.of(alignment()) : Optional.empty(),
+                pantry(),
+                how);
     }
 
     /** The film on whose clock a narration runs: of the same name, or the only one there is. */

@@ -41,13 +41,11 @@ final class EpisodeFinder {
             throw new BadInput(Place.of(shown), "this is a file, and an episode is a folder; name the folder.");
         }
         Path recipe = recipe();
-        Path settings = folder.resolve("episode.yaml");
         return new Episode(
                 folder,
                 recipe,
                 files("narration", NARRATIONS, "a narration (.vtt, .srt, .json, .txt)"),
                 files("footage", FILMS, "a film (.mp4, .mov, .mkv and the like)"),
-                Files.exists(settings) ? SettingsReader.read(settings, "episode.yaml") : EpisodeSettings.DEFAULT,
                 List.copyOf(notes));
     }
 
