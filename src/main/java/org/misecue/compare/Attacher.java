@@ -18,10 +18,12 @@ final class Attacher {
 
     private static final int REPAIR_REACH = 9;
     private static final double REPAIR_BONUS = 6;
+    private static final int ADDS_REACH = 40;
+    private static final double ADDS_BONUS = 3;
     private static final double USED_NAME = -2.2;
     private static final double COMPONENT_ON = 2.2;
     private static final double OTHER_COMPONENT = -1.2;
-    private static final double STEP_ON = 0.8;
+    private static final double STEP_ON = 1.2;
 
     /** Where an amount went: a line of the recipe, or a name that the recipe does not have. */
     record Place(SpokenQuantity said, NameHit name, int line, double score) {
@@ -89,7 +91,7 @@ final class Attacher {
         }
         List<Place> places = new ArrayList<>();
         for (int line : name.lines()) {
-            double score = position + lineScore(said, name, line) + repairBonus(said, line);
+            double score = position + lineScore(said, name, line) + repairBonus(said, line) + addsBonus(said, line);
             places.add(new Place(said, name, line, score));
         }
         return places;
@@ -133,6 +135,17 @@ final class Attacher {
                                 .noneMatch(name -> name.start() >= last.end() && name.end() <= said.start()))
                 .map(last -> REPAIR_BONUS)
                 .orElse(0.0);
+    }
+
+    /** "eighty grams … and then another forty": more of what was measured last. */
+    private double addsBonus(SpokenQuantity said, int line) {
+        boolean more = heard.phrases.within(Kind.ADDS, said.start() - 2, said.start() + 1);
+        return more
+                        && lastMention()
+                                .filter(last -> last.line() == line && said.start() - last.end() <= ADDS_REACH)
+                                .isPresent()
+                ? ADDS_BONUS
+                : 0;
     }
 
     private Optional<Mention> lastMention(int line) {

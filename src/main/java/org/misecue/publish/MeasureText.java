@@ -1,0 +1,91 @@
+package org.misecue.publish;
+
+import java.util.Optional;
+import org.misecue.pantry.HouseholdMeasure;
+import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.KitchenRounding;
+import org.misecue.quantity.MeasureSystem;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.scale.WeighedLine;
+import tech.units.indriya.function.RationalNumber;
+
+/** The amount of a line in metric and household measures: the recipe's own second measure first, then the pantry's. */
+final class MeasureText {
+
+    private static final RationalNumber HALF = Rationals.of(1, 2);
+    private static final RationalNumber FOUR = Rationals.of(4);
+    private static final RationalNumber MOST_SPOONS = Rationals.of(8);
+
+    private final Pantry pantry;
+    private final KitchenRounding rounding;
+
+    MeasureText(Pantry pantry, Household household) {
+        this.pantry = pantry;
+        this.rounding = new KitchenRounding(Quantity.of(1, Unit.GRAM), household);
+    }
+
+    /** @param factor of the published batch, by which a second measure that the recipe writes is multiplied too */
+    String text(WeighedLine line, Quantity weighed, RationalNumber factor, Measures wanted) {
+        if (weighed.unit().system() == MeasureSystem.SHARED) {
+            return Amounts.text(weighed);
+        }
+        Optional<String> other = other(line, weighed, factor);
+        boolean metricFirst = wanted.only() == Measures.METRIC_ONLY;
+        boolean asWritten = (weighed.unit().system() == MeasureSystem.METRIC) == metricFirst;
+        String own = Amounts.text(weighed);
+        if (other.isEmpty()) {
+            return own;
+        }
+        String first = asWritten ? own : other.get();
+        String second = asWritten ? other.get() : own;
+        return wanted == wanted.only() ? first : first + " (" + second + ")";
+    }
+
+    private Optional<String> other(WeighedLine line, Quantity weighed, RationalNumber factor) {
+        boolean metric = weighed.unit().system() == MeasureSystem.METRIC;
+        return line.written()
+                .alternative()
+                .filter(written -> (written.unit().system() == MeasureSystem.METRIC) != metric)
+                .map(written ->
+                        Amounts.text(rounding.round(written.times(factor)).quantity()))
+                .or(() -> metric
+                        ? household(line, weighed)
+                        : metric(line, weighed).map(Amounts::text));
+    }
+
+    private Optional<String> household(WeighedLine line, Quantity weighed) {
+        return pantry.find(line.written().ingredient())
+                .flatMap(known -> HouseholdMeasure.of(weighed, known, rounding.household()))
+                .or(() -> HouseholdMeasure.of(weighed, rounding.household()))
+                .map(this::inCupsAndSpoons);
+    }
+
+    /** Nobody counts out nineteen spoons: "about 1 cup + 3 tbsp". */
+    private String inCupsAndSpoons(Quantity household) {
+        RationalNumber spoons = household.amount().most().orElse(Rationals.ZERO);
+        if (household.unit() != Unit.TABLESPOON || spoons.compareTo(MOST_SPOONS) <= 0) {
+            return Amounts.text(household);
+        }
+        RationalNumber exact = household.unit().toBase(spoons, rounding.household());
+        RationalNumber quarters =
+                Rationals.floor(Unit.CUP.fromBase(exact, rounding.household()).multiply(FOUR));
+        Quantity cups = Quantity.of(quarters.divide(FOUR), Unit.CUP);
+        RationalNumber rest = exact.subtract(Unit.CUP.toBase(quarters.divide(FOUR), rounding.household()));
+        RationalNumber left = Rationals.nearest(Unit.TABLESPOON.fromBase(rest, rounding.household()), HALF);
+        return "about " + Amounts.text(cups)
+                + (left.signum() == 0 ? "" : " + " + Amounts.text(Quantity.of(left, Unit.TABLESPOON)));
+    }
+
+    /** Grams where the weight is known, millilitres of other volumes. */
+    private Optional<Quantity> metric(WeighedLine line, Quantity weighed) {
+        Quantity exact = line.grams()
+                .map(grams -> Quantity.of(grams, Unit.GRAM))
+                .orElseGet(() -> weighed.in(
+                        weighed.dimension() == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE, rounding.household()));
+        return Optional.of(rounding.round(exact).quantity());
+    }
+}

@@ -1,0 +1,168 @@
+package org.misecue.scale;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.notice.Note;
+import org.misecue.notice.Place;
+import org.misecue.pantry.Ingredient;
+import org.misecue.pantry.Weighing;
+import org.misecue.quantity.KitchenRounding;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityWriter;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.Setting;
+import tech.units.indriya.function.RationalNumber;
+
+/** Collects what a person must know about a scaled recipe. The thresholds are common practice, without a source. */
+final class ScaleWarnings {
+
+    private static final RationalNumber HARD = Rationals.of(1, 10);
+    private static final RationalNumber FAR = Rationals.of(3);
+    private static final RationalNumber TEN = Rationals.of(10);
+    private static final RationalNumber HUNDRED = Rationals.of(100);
+
+    private static final Set<String> RAISING = Set.of(
+            "baking powder",
+            "bicarbonate of soda",
+            "cream of tartar",
+            "dried yeast",
+            "fresh yeast",
+            "self-raising flour");
+
+    private final Recipe recipe;
+    private final RationalNumber factor;
+    private final ScaleRules rules;
+    private final List<Note> lines = new ArrayList<>();
+
+    ScaleWarnings(Recipe recipe, RationalNumber factor, ScaleRules rules) {
+        this.recipe = recipe;
+        this.factor = factor;
+        this.rules = rules;
+    }
+
+    List<Note> forLines() {
+        return lines;
+    }
+
+    /** Eggs that do not come out whole: what to weigh instead, and the batch that would suit whole eggs. */
+    void eggs(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded, Ingredient eggs) {
+        if (rounded.relativeError().signum() == 0) {
+            return;
+        }
+        String weigh = Weighing.grams(exact, eggs, rules.household())
+                .map(grams -> "weigh out %s g of %s (%s g each), or "
+                        .formatted(whole(grams), beaten(eggs), whole(gramsOfOne(eggs))))
+                .orElse("");
+        add(
+                line,
+                "%s To keep the proportions, %smake the recipe × %s, which takes %s."
+                        .formatted(
+                                change(line, exact, rounded),
+                                weigh,
+                                wholeBatch(line, rounded),
+                                QuantityWriter.text(rounded.quantity())));
+    }
+
+    private static String beaten(Ingredient eggs) {
+        return eggs.name().equals("egg") ? "beaten egg" : eggs.name();
+    }
+
+    private RationalNumber gramsOfOne(Ingredient eggs) {
+        return Weighing.grams(Quantity.of(1, Unit.EACH), eggs, rules.household())
+                .orElse(Rationals.ZERO);
+    }
+
+    private static String wholeBatch(IngredientLine line, KitchenRounding.Rounded rounded) {
+        RationalNumber written =
+                line.quantity().flatMap(quantity -> quantity.amount().most()).orElse(Rationals.ONE);
+        RationalNumber whole = rounded.quantity().amount().most().orElse(written);
+        return Rationals.rounded(whole.divide(written), 4).toPlainString();
+    }
+
+    /** An amount that had to be rounded by more than a tenth. */
+    void rounded(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded) {
+        if (rounded.relativeError().abs().compareTo(HARD) > 0 && exact.unit() != Unit.PINCH) {
+            add(line, change(line, exact, rounded));
+        }
+    }
+
+    private static String change(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded) {
+        return "%s: %s rounded to %s, which is %s."
+                .formatted(
+                        line.ingredient(), decimals(exact), QuantityWriter.text(rounded.quantity()), percent(rounded));
+    }
+
+    /** Raising agents and spices do not follow a recipe far. */
+    void beyondScaling(IngredientLine line, Ingredient ingredient) {
+        if (factor.compareTo(FAR) <= 0) {
+            return;
+        }
+        if (RAISING.contains(ingredient.name())) {
+            add(
+                    line,
+                    "beyond × 3 %s may raise too much or too little when scaled straight; test-bake the batch."
+                            .formatted(ingredient.name()));
+        } else if (ingredient.aisle().equals("herbs and spices")) {
+            add(
+                    line,
+                    "beyond × 3 %s may come out too strong when scaled straight; start with less and taste."
+                            .formatted(ingredient.name()));
+        }
+    }
+
+    /** What the factor leaves alone. */
+    List<Note> forTheWhole(boolean inTin) {
+        List<Note> notes = new ArrayList<>();
+        if (factor.equals(Rationals.ONE)) {
+            return notes;
+        }
+        notes.add(new Note(
+                placeOf(Setting.Kind.OVEN_TEMPERATURE)
+                        .or(() -> placeOf(Setting.Kind.DURATION))
+                        .orElse(Place.of(recipe.source())),
+                "baking time and temperature are not scaled; watch the bake, not the clock."));
+        if (!inTin) {
+            placeOf(Setting.Kind.PAN)
+                    .ifPresent(place -> notes.add(new Note(
+                            place,
+                            "tins are not scaled: this batch needs × %s the tin's area, or as many tins."
+                                    .formatted(Rationals.rounded(factor, 2).toPlainString()))));
+        }
+        return notes;
+    }
+
+    private Optional<Place> placeOf(Setting.Kind kind) {
+        return recipe.allSettings().stream()
+                .filter(setting -> setting.kind() == kind)
+                .findFirst()
+                .map(setting -> Place.of(recipe.source(), setting.line()));
+    }
+
+    private void add(IngredientLine line, String sentence) {
+        lines.add(new Note(Place.of(recipe.source(), line.line()), sentence));
+    }
+
+    /** The exact amount to two places, even where the writer would show a vulgar fraction. */
+    private static String decimals(Quantity exact) {
+        String from = Rationals.rounded(exact.amount().least().orElseThrow(), 2).toPlainString();
+        String to = Rationals.rounded(exact.amount().most().orElseThrow(), 2).toPlainString();
+        String unit = exact.unit() == Unit.EACH ? "" : " " + exact.unit().code().replace('-', ' ');
+        return (from.equals(to) ? from : from + "–" + to) + unit;
+    }
+
+    private static String percent(KitchenRounding.Rounded rounded) {
+        RationalNumber percent = rounded.relativeError().multiply(HUNDRED);
+        int places = percent.abs().compareTo(TEN) < 0 ? 1 : 0;
+        return Rationals.rounded(percent.abs(), places).toPlainString() + "% "
+                + (percent.signum() > 0 ? "more" : "less");
+    }
+
+    private static String whole(RationalNumber grams) {
+        return Rationals.rounded(grams, 0).toPlainString();
+    }
+}

@@ -1,0 +1,93 @@
+package org.misecue.scale;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.notice.Note;
+import org.misecue.pantry.Ingredient;
+import org.misecue.pantry.Pantry;
+import org.misecue.pantry.Weighing;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.KitchenRounding;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.recipe.Component;
+import org.misecue.recipe.IngredientLine;
+import org.misecue.recipe.Recipe;
+import tech.units.indriya.function.RationalNumber;
+
+/** Scales a recipe: every line exactly, then rounded as a person weighs. */
+public final class Scaler {
+
+    private final Recipe recipe;
+    private final RationalNumber factor;
+    private final ScaleRules rules;
+    private final Pantry pantry;
+    private final ScaleWarnings warnings;
+
+    private Scaler(Recipe recipe, RationalNumber factor, ScaleRules rules, Pantry pantry) {
+        this.recipe = recipe;
+        this.factor = factor;
+        this.rules = rules;
+        this.pantry = pantry;
+        this.warnings = new ScaleWarnings(recipe, factor, rules);
+    }
+
+    /**
+     * The recipe for a batch. The written batch keeps every quantity as written.
+     *
+     * @throws org.misecue.notice.BadInput if the recipe does not state the yield, tin or ingredient that the batch is measured by
+     */
+    public static ScaledRecipe scale(Recipe recipe, Batch batch, ScaleRules rules, Pantry pantry) {
+        BatchFactor factor = BatchFactor.of(recipe, batch, rules, pantry);
+        Scaler scaler = new Scaler(recipe, factor.value(), rules, pantry);
+        List<WeighedLine> lines = scaler.lines();
+        List<Note> notes = new ArrayList<>(factor.notes());
+        notes.addAll(scaler.warnings.forTheWhole(batch instanceof Batch.InTin));
+        notes.addAll(scaler.warnings.forLines());
+        return new ScaledRecipe(recipe, factor.value(), lines, List.copyOf(notes));
+    }
+
+    private List<WeighedLine> lines() {
+        List<WeighedLine> lines = new ArrayList<>();
+        for (Component component : recipe.components()) {
+            for (IngredientLine line : component.lines()) {
+                lines.add(weighed(component.name(), line));
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private WeighedLine weighed(String component, IngredientLine line) {
+        Optional<Ingredient> ingredient = pantry.find(line.ingredient());
+        Optional<Quantity> exact = line.quantity().map(quantity -> quantity.times(factor));
+        Optional<Quantity> weighed = exact.map(quantity -> rounded(line, quantity, ingredient));
+        Optional<RationalNumber> grams = weighed.flatMap(quantity -> grams(quantity, ingredient));
+        return new WeighedLine(component, line, exact, weighed, grams);
+    }
+
+    private Quantity rounded(IngredientLine line, Quantity exact, Optional<Ingredient> ingredient) {
+        if (factor.equals(Rationals.ONE)) {
+            return exact;
+        }
+        KitchenRounding rounding = rules.rounding();
+        boolean eggs =
+                exact.unit() == Unit.EACH && ingredient.filter(Eggs::areEggs).isPresent();
+        KitchenRounding.Rounded rounded = eggs ? rounding.roundWhole(exact) : rounding.round(exact);
+        if (eggs) {
+            warnings.eggs(line, exact, rounded, ingredient.orElseThrow());
+        } else {
+            warnings.rounded(line, exact, rounded);
+        }
+        ingredient.ifPresent(known -> warnings.beyondScaling(line, known));
+        return rounded.quantity();
+    }
+
+    private Optional<RationalNumber> grams(Quantity quantity, Optional<Ingredient> ingredient) {
+        if (quantity.dimension() == Dimension.MASS) {
+            return quantity.mostInBase(rules.household());
+        }
+        return ingredient.flatMap(known -> Weighing.grams(quantity, known, rules.household()));
+    }
+}

@@ -1,0 +1,181 @@
+package org.misecue.scale;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Note;
+import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityWriter;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.Setting;
+
+class ScalerTest {
+
+    private static final Setting MAKES_12 = Recipes.setting(Setting.Kind.YIELD, Quantity.of(12, Unit.EACH), "buns", 1);
+
+    private static ScaledRecipe scaled(Recipe recipe, Batch batch) {
+        return Scaler.scale(recipe, batch, ScaleRules.standard(), Pantry.standard());
+    }
+
+    private static Batch times(String factor) {
+        return new Batch.Factor(Rationals.of(factor));
+    }
+
+    @ParameterizedTest(name = "{0} × {1} is {2}, {3} g")
+    @CsvSource({
+        "225 g caster sugar,        2.5,  563 g,     563",
+        "0.75 tsp baking powder,    1.5,  1⅛ tsp,    5.25",
+        "2 each large eggs,         1.5,  3,         150",
+        "1 each lemons,             1.5,  1½,        -",
+        "10 each cardamom pods,     1.25, 13,        -",
+        "0.5 kg bread flour,        1.5,  750 g,     750",
+        "1 cup plain flour,         1.5,  1½ cups,   198.13",
+        "7 oz butter,               2,    14 oz,     396.89",
+        "250 ml whole milk,         0.5,  125 ml,    128.92",
+        "1 pinch salt,              2,    2 pinches, -",
+    })
+    void scales_and_rounds_as_a_person_weighs(String line, String factor, String weighed, String grams) {
+        WeighedLine result =
+                scaled(Recipes.of(Recipes.lines(line)), times(factor)).lines().get(0);
+        assertThat(QuantityWriter.text(result.weighed().orElseThrow())).isEqualTo(weighed);
+        assertThat(result.grams()
+                        .map(value -> Rationals.rounded(value, 2).toPlainString())
+                        .orElse("-"))
+                .isEqualTo(grams);
+    }
+
+    @Test
+    void the_written_batch_stays_as_written() {
+        Recipe recipe = Recipes.of(Recipes.lines("62.37 g butter", "0.4 tsp salt", "2.5 each eggs"), MAKES_12);
+        ScaledRecipe same = scaled(recipe, new Batch.Makes(Rationals.of(12), "buns"));
+        assertThat(same.lines()).allSatisfy(line -> {
+            assertThat(line.weighed()).isEqualTo(line.written().quantity());
+            assertThat(line.exact()).isEqualTo(line.written().quantity());
+        });
+        assertThat(same.warnings()).isEmpty();
+    }
+
+    @Test
+    void a_line_without_a_quantity_stays_without() {
+        Recipe recipe = Recipes.of(List.of(Recipes.line("salt", 10, Optional.empty(), "salt")));
+        assertThat(scaled(recipe, times("2")).lines()).singleElement().satisfies(line -> {
+            assertThat(line.weighed()).isEmpty();
+            assertThat(line.grams()).isEmpty();
+        });
+    }
+
+    @Test
+    void what_is_not_stated_stays_in_its_own_words() {
+        Quantity splash = new Quantity(new Amount.Unstated("a splash"), Unit.PINCH);
+        Recipe recipe = Recipes.of(List.of(Recipes.line("a splash of milk", 10, Optional.of(splash), "milk")));
+        assertThat(scaled(recipe, times("2")).lines().get(0).weighed()).contains(splash);
+    }
+
+    @Test
+    void yield_12_to_30_is_two_and_a_half_batches() {
+        Recipe recipe = Recipes.of(Recipes.lines("225 g butter", "3 each large eggs"), MAKES_12);
+        ScaledRecipe thirty = scaled(recipe, new Batch.Makes(Rationals.of(30), ""));
+        assertThat(thirty.factor()).isEqualTo(Rationals.of("2.5"));
+        assertThat(thirty.lines().get(0).exact()).contains(Quantity.of(Rationals.of("562.5"), Unit.GRAM));
+        assertThat(thirty.lines().get(1).exact()).contains(Quantity.of(Rationals.of("7.5"), Unit.EACH));
+        assertThat(thirty.lines().get(1).weighed()).contains(Quantity.of(8, Unit.EACH));
+    }
+
+    @Test
+    void eggs_that_do_not_come_out_whole_are_told_with_the_grams_and_the_whole_batch() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("2 each large eggs"),
+                Recipes.setting(Setting.Kind.PAN, Quantity.of(20, Unit.CENTIMETRE), "round cake tin", 1));
+        Batch tin = Batch.tin(Place.of("episode.yaml"), "23 cm round");
+        assertThat(scaled(recipe, tin).warnings())
+                .extracting(Note::toString)
+                .containsExactly(
+                        "recipe.md:3: from 20 cm round to 23 cm round by the area of the base: the tin is filled as high"
+                                + " as the recipe fills its own.",
+                        "recipe.md: baking time and temperature are not scaled; watch the bake, not the clock.",
+                        "recipe.md:10: large eggs: 2.65 rounded to 3, which is 13% more. To keep the proportions, weigh"
+                                + " out 132 g of beaten egg (50 g each), or make the recipe × 1.5, which takes 3.");
+    }
+
+    @Test
+    void raising_agents_and_spices_are_questioned_beyond_three_batches() {
+        Recipe recipe = Recipes.of(Recipes.lines("1 tsp baking powder", "1 tsp ground cinnamon", "100 g plain flour"));
+        assertThat(scaled(recipe, times("3")).warnings()).hasSize(1);
+        assertThat(scaled(recipe, times("4")).warnings())
+                .extracting(Note::toString)
+                .contains(
+                        "recipe.md:10: beyond × 3 baking powder may raise too much or too little when scaled straight;"
+                                + " test-bake the batch.",
+                        "recipe.md:11: beyond × 3 cinnamon may come out too strong when scaled straight; start with less"
+                                + " and taste.")
+                .hasSize(3);
+    }
+
+    @Test
+    void hard_rounding_is_told() {
+        Recipe recipe = Recipes.of(Recipes.lines("0.25 tsp salt"));
+        assertThat(scaled(recipe, times("0.25")).warnings())
+                .extracting(Note::toString)
+                .contains("recipe.md:10: salt: 0.06 tsp rounded to ⅛ tsp, which is 100% more.");
+    }
+
+    @Test
+    void the_recipes_own_tin_is_not_scaled_by_a_factor() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("100 g butter"),
+                Recipes.setting(Setting.Kind.PAN, Quantity.of(20, Unit.CENTIMETRE), "square tin", 1));
+        assertThat(scaled(recipe, times("2")).warnings())
+                .extracting(Note::toString)
+                .contains("recipe.md:3: tins are not scaled: this batch needs × 2 the tin's area, or as many tins.");
+    }
+
+    @Test
+    void no_yield_and_no_tin_are_bad_input() {
+        Recipe recipe = Recipes.of(Recipes.lines("100 g butter"));
+        assertThatThrownBy(() -> scaled(recipe, new Batch.Makes(Rationals.of(30), "")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("recipe.md: the recipe states no yield to scale from; add a line such as “Makes 12”, or"
+                        + " scale by times.");
+        assertThatThrownBy(() -> scaled(recipe, Batch.tin(Place.of("x"), "20 cm round")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("recipe.md: the recipe states no tin to scale from; add a line such as “Tin: 20 cm round”,"
+                        + " or scale by times.");
+    }
+
+    @Test
+    void a_yield_counted_in_something_else_is_told() {
+        Recipe recipe = Recipes.of(Recipes.lines("100 g butter"), MAKES_12);
+        assertThat(scaled(recipe, Batch.makes(Place.of("x"), "24 slices")).warnings())
+                .extracting(Note::toString)
+                .contains("recipe.md:3: the recipe makes 12 buns and the batch is given in slices; they are taken to be"
+                        + " the same.");
+        assertThat(scaled(recipe, Batch.makes(Place.of("x"), "12 buns")).warnings())
+                .isEmpty();
+    }
+
+    @Test
+    void what_is_left_of_one_ingredient_sets_the_batch_over_all_its_lines() {
+        Recipe recipe = Recipes.of(Recipes.lines("100 g unsalted butter", "50 g butter", "2 each eggs"));
+        Batch left = new Batch.Left("butter", Quantity.of(250, Unit.GRAM));
+        assertThat(scaled(recipe, left).factor()).isEqualTo(Rationals.of(5, 3));
+        assertThatThrownBy(() -> scaled(recipe, new Batch.Left("butter", Quantity.of(1, Unit.CUP))))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("recipe.md: the recipe measures butter as 100 g, so say what is left of it in the same kind"
+                        + " of measure, not 1 cup.");
+        assertThatThrownBy(() -> scaled(recipe, new Batch.Left("cocoa", Quantity.of(1, Unit.GRAM))))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("recipe.md: no ingredient line states an amount of cocoa; name an ingredient as the recipe"
+                        + " does.");
+    }
+}
