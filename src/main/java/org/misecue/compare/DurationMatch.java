@@ -21,10 +21,14 @@ final class DurationMatch {
     private static final Map<String, Set<String>> WORDS = Map.ofEntries(
             Map.entry(
                     "bake",
-                    Set.of("bake", "baked", "baking", "oven", "ovens", "golden", "skewer", "timer", "browned", "peek", "peeping")),
+                    Set.of(
+                            "bake", "baked", "baking", "oven", "ovens", "golden", "skewer", "timer", "browned", "peek",
+                            "peeping")),
             Map.entry(
                     "prove",
-                    Set.of("prove", "proving", "rise", "rising", "risen", "doubled", "proof", "puffy", "airing", "cover", "covered", "puffed")),
+                    Set.of(
+                            "prove", "proving", "rise", "rising", "risen", "doubled", "proof", "puffy", "airing",
+                            "cover", "covered", "puffed")),
             Map.entry("chill", Set.of("chill", "chilled", "chilling", "fridge", "freezer", "cold", "set", "firm")),
             Map.entry("rest", Set.of("rest", "resting", "leave", "sit", "stand", "left", "sits", "swell", "hydrate")),
             Map.entry(
@@ -72,7 +76,8 @@ final class DurationMatch {
         Set<String> telling = new HashSet<>(Words.content(setting.what()));
         Words.content(setting.what()).forEach(word -> telling.addAll(WORDS.getOrDefault(word, Set.of())));
         if (setting.step() > 0) {
-            telling.addAll(Words.content(heard.recipe.steps().get(setting.step() - 1).text()));
+            telling.addAll(
+                    Words.content(heard.recipe.steps().get(setting.step() - 1).text()));
         }
         telling.removeAll(Set.of("minute", "hour", "in", "out"));
         return telling;

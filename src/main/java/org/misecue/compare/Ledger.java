@@ -81,9 +81,8 @@ final class Ledger {
 
     /** A doubtful stray of another size is left out; one of nearly the same size may be the slip that is looked for. */
     private List<Entry> settled() {
-        Entry surest = standing.stream()
-                .max(Comparator.comparingDouble(Ledger::score))
-                .orElseThrow();
+        Entry surest =
+                standing.stream().max(Comparator.comparingDouble(Ledger::score)).orElseThrow();
         return standing.stream()
                 .filter(entry -> score(entry) >= score(surest) - DOUBTFUL_BY || nearInSize(entry, surest))
                 .toList();
@@ -117,7 +116,8 @@ final class Ledger {
     }
 
     private boolean same(Quantity one, Quantity other) {
-        if (one.dimension() != other.dimension() || one.unit().system() != other.unit().system()) {
+        if (one.dimension() != other.dimension()
+                || one.unit().system() != other.unit().system()) {
             return new Judge(household).of(one, other, ingredient) != Verdict.DIFFERS;
         }
         Optional<RationalNumber> a = one.leastInBase(household);

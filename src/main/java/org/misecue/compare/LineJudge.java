@@ -34,7 +34,8 @@ final class LineJudge {
                     "Nobody says how much: it must be in the description.",
                     List.of());
         }
-        List<Ledger.Entry> standing = inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
+        List<Ledger.Entry> standing =
+                inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
         List<Evidence> evidence = evidence(standing);
         if (standing.size() > 1) {
             return new LineVerdict(component, written, Verdict.DIFFERS, contradiction(standing), evidence);

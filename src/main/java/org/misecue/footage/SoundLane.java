@@ -61,7 +61,7 @@ final class SoundLane extends Lane {
 
     @Override
     boolean feed(Filter into) {
-        if (!first && !decoder.next(frame) || frame.pts() >= end) {
+        if ((!first && !decoder.next(frame)) || frame.pts() >= end) {
             into.push(null);
             return false;
         }

@@ -72,11 +72,11 @@ public final class PrepWords {
         return bowl.component().isEmpty() ? bowl.when() : bowl.component() + ", " + bowl.when();
     }
 
-    /** The bowls in rows of so many, the last row perhaps shorter. */
-    public static List<List<Bowl>> rows(List<Bowl> bowls, int columns) {
-        List<List<Bowl>> rows = new ArrayList<>();
-        for (int start = 0; start < bowls.size(); start += columns) {
-            rows.add(bowls.subList(start, Math.min(start + columns, bowls.size())));
+    /** Things in rows of so many, the last row perhaps shorter. */
+    public static <T> List<List<T>> rows(List<T> things, int columns) {
+        List<List<T>> rows = new ArrayList<>();
+        for (int start = 0; start < things.size(); start += columns) {
+            rows.add(things.subList(start, Math.min(start + columns, things.size())));
         }
         return rows;
     }

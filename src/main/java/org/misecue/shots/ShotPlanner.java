@@ -19,7 +19,7 @@ import org.misecue.scale.ScaledRecipe;
 public final class ShotPlanner {
 
     /** What stands for the ingredients where a step names none. */
-    private static final String EVERYTHING = "everything";
+    private static final String EVERYTHING = "the mixture";
 
     private final PrepPlan prep;
     private final ShotTemplates templates;
@@ -75,26 +75,21 @@ public final class ShotPlanner {
                         action.loose().stream().map(thing -> thing.line().ingredient()))
                 .toList();
         String ingredients = Wording.list(names);
-        String say = said(step, action);
+        List<Bowl> firstUsed =
+                action.bowls().stream().filter(bowl -> bowl.step() == step).toList();
+        String say = said(firstUsed, action.settings());
+        String amounts = Sayings.writtenAmounts(firstUsed);
         for (Coverage coverage : action.template().coverage()) {
             boolean first = coverage == action.template().coverage().get(0);
-            add(shot(
-                    step,
-                    action.template(),
-                    coverage,
-                    numbers,
-                    first ? say : "",
-                    ingredients,
-                    Sayings.writtenAmounts(action.bowls())));
+            add(shot(step, action.template(), coverage, numbers, first ? say : "", ingredients, amounts));
         }
     }
 
-    private static String said(int step, StepActions.Action action) {
-        List<Bowl> firstUsed =
-                action.bowls().stream().filter(bowl -> bowl.step() == step).toList();
-        return Stream.of(Sayings.amounts(firstUsed), Sayings.settings(action.settings()))
+    /** An amount is said at its first use only. */
+    private static String said(List<Bowl> firstUsed, List<Setting> settings) {
+        return Stream.of(Sayings.amounts(firstUsed), Sayings.settings(settings))
                 .filter(words -> !words.isEmpty())
-                .reduce((amounts, settings) -> amounts + "; " + settings)
+                .reduce((amounts, figures) -> amounts + "; " + figures)
                 .orElse("");
     }
 

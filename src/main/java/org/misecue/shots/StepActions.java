@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -68,8 +69,7 @@ final class StepActions {
     private static OptionalInt place(ShotTemplate template, String words) {
         String text = words.toLowerCase(Locale.ROOT);
         return template.words().stream()
-                .map(word ->
-                        Pattern.compile("\\b" + Pattern.quote(word) + "\\b").matcher(text))
+                .map(word -> Pattern.compile("\\b" + Pattern.quote(word)).matcher(text))
                 .filter(Matcher::find)
                 .mapToInt(Matcher::start)
                 .min();
@@ -96,14 +96,17 @@ final class StepActions {
         return chosen != null ? chosen : actions.values().iterator().next();
     }
 
-    /** A setting is said where its words name the action; an oven where something bakes; otherwise at the first action. */
+    /** A setting is said at the action it belongs to; where that is not filmed, at the first. */
     private Action actionFor(Setting setting) {
-        String key = setting.kind() == Setting.Kind.OVEN_TEMPERATURE
-                ? "bake"
-                : setting.what().toLowerCase(Locale.ROOT);
-        return actions.entrySet().stream()
-                .filter(entry -> !entry.getKey().isEmpty() && key.contains(entry.getKey()))
-                .map(Map.Entry::getValue)
+        List<String> keys =
+                switch (setting.kind()) {
+                    case OVEN_TEMPERATURE -> List.of("heat-oven", "bake");
+                    case PAN -> List.of("line-tin", "grease", "bake");
+                    default -> List.of(setting.what().toLowerCase(Locale.ROOT));
+                };
+        return keys.stream()
+                .map(actions::get)
+                .filter(Objects::nonNull)
                 .findFirst()
                 .orElseGet(() -> actions.values().iterator().next());
     }

@@ -51,8 +51,11 @@ public final class NumberGrammar {
             next++;
         }
         return range(start, low, next)
-                .filter(range -> range.amount().most().orElse(Rationals.ZERO)
-                        .compareTo(value(low).multiply(CLOSE_BY)) <= 0);
+                .filter(range -> range.amount()
+                                .most()
+                                .orElse(Rationals.ZERO)
+                                .compareTo(value(low).multiply(CLOSE_BY))
+                        <= 0);
     }
 
     private Optional<SpokenNumber> between(int start) {

@@ -17,8 +17,62 @@ import tech.units.indriya.function.RationalNumber;
 final class QuantityGrammar {
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
-    private static final Set<String> SIZES = Set.of("level", "heaped", "heaping", "rounded", "scant", "generous", "good", "big", "small", "large", "little", "full", "whole", "flat", "more", "extra", "single", "tiny", "fat", "decent", "proper", "nice", "other", "us", "american", "metric", "standard", "imperial");
-    private static final Set<String> PACKINGS = Set.of("tin", "tins", "can", "cans", "jar", "jars", "packet", "packets", "pack", "packs", "sachet", "sachets", "carton", "cartons", "tub", "tubs", "bag", "bags", "block", "blocks", "bottle", "bottles", "punnet", "punnets", "envelope", "envelopes");
+    private static final Set<String> SIZES = Set.of(
+            "level",
+            "heaped",
+            "heaping",
+            "rounded",
+            "scant",
+            "generous",
+            "good",
+            "big",
+            "small",
+            "large",
+            "little",
+            "full",
+            "whole",
+            "flat",
+            "more",
+            "extra",
+            "single",
+            "tiny",
+            "fat",
+            "decent",
+            "proper",
+            "nice",
+            "other",
+            "us",
+            "american",
+            "metric",
+            "standard",
+            "imperial");
+    private static final Set<String> PACKINGS = Set.of(
+            "tin",
+            "tins",
+            "can",
+            "cans",
+            "jar",
+            "jars",
+            "packet",
+            "packets",
+            "pack",
+            "packs",
+            "sachet",
+            "sachets",
+            "carton",
+            "cartons",
+            "tub",
+            "tubs",
+            "bag",
+            "bags",
+            "block",
+            "blocks",
+            "bottle",
+            "bottles",
+            "punnet",
+            "punnets",
+            "envelope",
+            "envelopes");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;
@@ -122,8 +176,7 @@ final class QuantityGrammar {
     }
 
     private static boolean isPart(SpokenNumber number) {
-        return number.fraction()
-                || number.amount().most().orElse(Rationals.ONE).compareTo(Rationals.ONE) < 0;
+        return number.fraction() || number.amount().most().orElse(Rationals.ONE).compareTo(Rationals.ONE) < 0;
     }
 
     /** "half a", "half of a", "a quarter of a", "half of one". */

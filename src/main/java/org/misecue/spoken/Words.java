@@ -7,7 +7,9 @@ import java.util.Set;
 /** Words of written text in the form in which they are compared with what is heard. */
 public final class Words {
 
-    private static final Set<String> SMALL = Set.of("of", "the", "a", "an", "and", "or", "for", "with", "in", "to", "plus", "at", "into", "on", "from", "your", "it", "is", "until", "then", "about", "over", "their", "them");
+    private static final Set<String> SMALL = Set.of(
+            "of", "the", "a", "an", "and", "or", "for", "with", "in", "to", "plus", "at", "into", "on", "from", "your",
+            "it", "is", "until", "then", "about", "over", "their", "them");
 
     private Words() {}
 

@@ -67,7 +67,7 @@ final class MarkdownManuscript implements ManuscriptReader {
             } else {
                 int number = lineOf(paragraph);
                 boolean gap = true;
-                for (String each : text.split("\n")) {
+                for (String each : text.split("\n", -1)) {
                     addText(number, each, gap);
                     number++;
                     gap = false;
@@ -88,7 +88,7 @@ final class MarkdownManuscript implements ManuscriptReader {
         @Override
         public void visit(IndentedCodeBlock code) {
             int number = lineOf(code);
-            for (String each : code.getLiteral().split("\n")) {
+            for (String each : code.getLiteral().split("\n", -1)) {
                 addText(number, each, false);
                 number++;
             }
