@@ -1,6 +1,8 @@
 package org.misecue.cli;
 
 import java.lang.reflect.Constructor;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine;
 
 /**
@@ -10,7 +12,11 @@ import picocli.CommandLine;
 final class Maker implements CommandLine.IFactory {
 
     @Override
+    @SuppressWarnings("unchecked")
     public <K> K create(Class<K> type) throws Exception {
+        if (type == List.class) {
+            return (K) new ArrayList<>();
+        }
         Constructor<K> constructor = type.getDeclaredConstructor();
         constructor.setAccessible(true);
         return constructor.newInstance();

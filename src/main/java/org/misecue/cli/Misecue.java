@@ -16,8 +16,8 @@ public final class Misecue {
     public static void main(String[] args) {
         String rehearsal = System.getProperty("misecue.rehearsal");
         if (rehearsal != null) {
-            Rehearsal.run(Path.of(rehearsal));
-            return;
+            int worst = Rehearsal.run(Path.of(rehearsal));
+            System.exit(worst > ExitCode.DIFFERS ? worst : ExitCode.OK);
         }
         System.exit(run(args, Stage.ofProcess()));
     }
