@@ -38,6 +38,7 @@ final class UnwrittenFinder {
             "both",
             "all",
             "mixture",
+            "mix",
             "batter",
             "dough",
             "ribbon",
@@ -87,6 +88,8 @@ final class UnwrittenFinder {
         boolean food = quantity.dimension() == Dimension.MASS
                 || quantity.dimension() == Dimension.VOLUME
                 || quantity.dimension() == Dimension.COUNT;
+        String last = name.substring(name.lastIndexOf(' ') + 1);
+        food &= !NOT_FOOD.contains(last) || name.endsWith("coffee");
         boolean again = found.stream().anyMatch(one -> one.ingredient().equals(name));
         if (food && !again) {
             found.add(new Unwritten(

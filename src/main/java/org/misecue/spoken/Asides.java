@@ -154,8 +154,7 @@ final class Asides {
         if (phrases.within(Kind.OTHER_PEOPLE, from, said.start())) {
             return Optional.of("what somebody else does");
         }
-        if (phrases.within(Kind.OTHER_TIME, from, said.start())
-                || phrases.within(Kind.OTHER_TIME, said.end(), clauseEnd(said.end(), 4))) {
+        if (phrases.within(Kind.OTHER_TIME, from, said.start()) || saysOtherTime(said.end())) {
             return Optional.of("another time");
         }
         boolean viewer = phrases.within(Kind.VIEWER, from, said.start());
@@ -177,11 +176,10 @@ final class Asides {
         return at;
     }
 
-    private int clauseEnd(int index, int reach) {
-        int at = index;
-        while (at < words.size() && at - index < reach && !words.border(at)) {
-            at++;
-        }
-        return at;
+    /** "two fifty is the old way": right behind the amount, at most a word between. */
+    private boolean saysOtherTime(int end) {
+        return phrases.endAt(Kind.OTHER_TIME, end).isPresent()
+                || (words.text(end).equals("is") || words.text(end).equals("was"))
+                        && phrases.endAt(Kind.OTHER_TIME, end + 1).isPresent();
     }
 }
