@@ -70,7 +70,8 @@ public final class Pantry {
         Optional<Ingredient> known = match.map(NameIndex.Match::ingredient);
         List<String> said = new ArrayList<>(Names.words(preparation));
         said.add(",");
-        said.addAll(without(Names.words(ingredient), match.map(NameIndex.Match::name).orElse(List.of())));
+        said.addAll(without(
+                Names.words(ingredient), match.map(NameIndex.Match::name).orElse(List.of())));
         Set<String> jobs = new HashSet<>();
         List<LeadTime> found = new ArrayList<>();
         for (LeadTimeRule rule : leadTimeRules) {

@@ -69,7 +69,8 @@ class PantryTest {
 
     @Test
     void nothing_is_both_carried_and_only_to_be_checked() {
-        assertThat(pantry.all()).allMatch(ingredient -> Collections.disjoint(ingredient.allergens(), ingredient.checkLabel()));
+        assertThat(pantry.all())
+                .allMatch(ingredient -> Collections.disjoint(ingredient.allergens(), ingredient.checkLabel()));
     }
 
     /** The source says for each line whether Annex II names it or it is from memory; on set, the label wins. */
