@@ -10,49 +10,18 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** Numbers that measure nothing in this recipe, each with the reason. */
 final class Asides {
 
-    private static final Set<String> TIME_SPANS = Set.of(
-            "year", "years", "day", "days", "week", "weeks", "month", "months", "second", "seconds", "o'clock", "am",
-            "pm", "night", "nights", "century");
-    private static final Set<String> PEOPLE = Set.of(
-            "people",
-            "kids",
-            "children",
-            "guests",
-            "folk",
-            "viewers",
-            "subscribers",
-            "comments",
-            "friends",
-            "mates",
-            "hens",
-            "grandchildren",
-            "cousins",
-            "sisters",
-            "brothers",
-            "women",
-            "men",
-            "videos",
-            "episodes");
-    private static final Set<String> MONEY =
-            Set.of("quid", "pence", "p", "dollars", "dollar", "euros", "bucks", "cents", "rupees");
+    private static final Set<String> TIME_SPANS =
+            Words.set("year years day days week weeks month months second seconds o'clock am pm night nights century");
+    private static final Set<String> PEOPLE =
+            Words.set("people kids children guests folk viewers subscribers comments friends mates hens grandchildren "
+                    + "cousins sisters brothers women men videos episodes");
+    private static final Set<String> MONEY = Words.set("quid pence p dollars dollar euros bucks cents rupees");
     private static final Set<String> PERCENT = Set.of("percent", "per", "%");
-    private static final Set<String> NAMED_NUMBERS = Set.of(
-            "speed", "shelf", "number", "page", "setting", "camera", "take", "level", "step", "episode", "chapter",
-            "series", "channel", "top", "age", "aged", "about't");
-    private static final Set<String> AFTER_COUNT = Set.of(
-            "times",
-            "goes",
-            "minutes'",
-            "hands",
-            "ways",
-            "things",
-            "turns",
-            "layers",
-            "seasons",
-            "way",
-            "more",
-            "or",
-            "half's");
+    private static final Set<String> NAMED_NUMBERS =
+            Words.set("speed shelf number page setting camera take level step episode chapter series channel top age "
+                    + "aged about't");
+    private static final Set<String> AFTER_COUNT =
+            Words.set("times goes minutes' hands ways things turns layers seasons way more or half's");
 
     private static final Set<String> TURNS = Set.of("but", "anyway", "so", "right", "okay");
 

@@ -52,7 +52,8 @@ class JudgeTest {
 
     private static Quantity quantity(String text) {
         boolean hedged = text.startsWith("about ");
-        Quantity plain = QuantityReader.read(hedged ? text.substring(6) : text)
+        Quantity plain = new QuantityReader()
+                .read(hedged ? text.substring(6) : text)
                 .orElseThrow()
                 .quantity();
         return hedged ? new Quantity(new Amount.Approximate(plain.amount(), "about"), plain.unit()) : plain;
