@@ -15,7 +15,12 @@ import java.util.List;
 final class Rehearsal {
 
     private static final List<String> COMMANDS = List.of(
-            "--version", "read -q EPISODE", "index EPISODE -q", "find butter -q -e EPISODE", "find butter -q --json -e EPISODE", "compare -q EPISODE");
+            "--version",
+            "read -q EPISODE",
+            "index EPISODE -q",
+            "find butter -q -e EPISODE",
+            "find butter -q --json -e EPISODE",
+            "compare -q EPISODE");
 
     private Rehearsal() {}
 
