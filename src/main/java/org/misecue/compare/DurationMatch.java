@@ -19,24 +19,14 @@ final class DurationMatch {
     private static final double ENOUGH = 2.2;
 
     private static final Map<String, Set<String>> WORDS = Map.ofEntries(
-            Map.entry(
-                    "bake",
-                    Set.of(
-                            "bake", "baked", "baking", "oven", "ovens", "golden", "skewer", "timer", "browned", "peek",
-                            "peeping")),
+            Map.entry("bake", Words.set("bake baked baking oven ovens golden skewer timer browned peek peeping")),
             Map.entry(
                     "prove",
-                    Set.of(
-                            "prove", "proving", "rise", "rising", "risen", "doubled", "proof", "puffy", "airing",
-                            "cover", "covered", "puffed")),
+                    Words.set("prove proving rise rising risen doubled proof puffy airing cover covered puffed")),
             Map.entry("chill", Set.of("chill", "chilled", "chilling", "fridge", "freezer", "cold", "set", "firm")),
-            Map.entry("rest", Set.of("rest", "resting", "leave", "sit", "stand", "left", "sits", "swell", "hydrate")),
-            Map.entry(
-                    "cool",
-                    Set.of("cool", "cooling", "cooled", "rack", "leave", "sat", "sit", "turn", "tin", "handle")),
-            Map.entry(
-                    "simmer",
-                    Set.of("simmer", "simmering", "boil", "bubble", "bubbling", "hob", "pan", "heat", "reduce")),
+            Map.entry("rest", Words.set("rest resting leave sit stand left sits swell hydrate")),
+            Map.entry("cool", Words.set("cool cooling cooled rack leave sat sit turn tin handle")),
+            Map.entry("simmer", Words.set("simmer simmering boil bubble bubbling hob pan heat reduce")),
             Map.entry("soak", Set.of("soak", "soaking", "soaked", "leave", "plump")),
             Map.entry("knead", Set.of("knead", "kneading", "mixer", "machine")));
 

@@ -24,29 +24,14 @@ final class SettingListener {
 
     private static final Set<String> OVEN_WORDS =
             Set.of("oven", "ovens", "fan", "preheat", "preheated", "temperature", "degrees", "thermometer");
-    private static final Set<String> TIN_WORDS = Set.of(
-            "tin",
-            "tins",
-            "pan",
-            "pans",
-            "square",
-            "round",
-            "loaf",
-            "dish",
-            "tray",
-            "ring",
-            "springform",
-            "mould",
-            "cutter",
-            "deep",
-            "sandwich");
+    private static final Set<String> TIN_WORDS =
+            Words.set("tin tins pan pans square round loaf dish tray ring springform mould cutter deep sandwich");
     private static final Set<String> MAKING = Set.of("makes", "make", "serves", "serve", "feeds", "feed", "gives");
     private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "it", "them");
 
-    private static final Set<String> YIELD_WORDS = Set.of(
-            "slice", "square", "bun", "biscuit", "cookie", "piece", "portion", "people", "serving", "loaf", "roll",
-            "bar", "cake", "tart", "scone", "cracker", "pie", "teacake", "finger", "wedge", "helping", "muffin",
-            "pastry", "ball");
+    private static final Set<String> YIELD_WORDS =
+            Words.set("slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
+                    + "cracker pie teacake finger wedge helping muffin pastry ball");
 
     private static final int NEAR_OVEN = 14;
     private static final RationalNumber COOLEST = Rationals.of(80);

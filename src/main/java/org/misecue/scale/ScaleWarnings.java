@@ -1,7 +1,9 @@
 package org.misecue.scale;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.notice.Note;
@@ -21,6 +23,7 @@ import tech.units.indriya.function.RationalNumber;
 /** Collects what a person must know about a scaled recipe. The thresholds are common practice, without a source. */
 final class ScaleWarnings {
 
+    private static final RationalNumber SLIGHT = Rationals.of(1, 50);
     private static final RationalNumber HARD = Rationals.of(1, 10);
     private static final RationalNumber FAR = Rationals.of(3);
     private static final RationalNumber TEN = Rationals.of(10);
@@ -38,6 +41,8 @@ final class ScaleWarnings {
     private final RationalNumber factor;
     private final ScaleRules rules;
     private final List<Note> lines = new ArrayList<>();
+    private final Map<String, IngredientLine> raising = new LinkedHashMap<>();
+    private final Map<String, IngredientLine> spices = new LinkedHashMap<>();
 
     ScaleWarnings(Recipe recipe, RationalNumber factor, ScaleRules rules) {
         this.recipe = recipe;
@@ -45,13 +50,18 @@ final class ScaleWarnings {
         this.rules = rules;
     }
 
+    /** Line by line; then once for all raising agents and once for all spices, at the first of them. */
     List<Note> forLines() {
-        return lines;
+        far(
+                raising,
+                "beyond × 3 these may raise too much or too little when scaled straight: %s. Test-bake the batch.");
+        far(spices, "beyond × 3 these may come out too strong when scaled straight: %s. Start with less and taste.");
+        return List.copyOf(lines);
     }
 
-    /** Eggs that do not come out whole: what to weigh instead, and the batch that would suit whole eggs. */
+    /** Eggs that come out off whole ones by more than a fiftieth: what to weigh instead, and the batch that would suit whole eggs. */
     void eggs(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded, Ingredient eggs) {
-        if (rounded.relativeError().signum() == 0) {
+        if (rounded.relativeError().abs().compareTo(SLIGHT) <= 0) {
             return;
         }
         String weigh = Weighing.grams(exact, eggs, rules.household())
@@ -103,16 +113,16 @@ final class ScaleWarnings {
             return;
         }
         if (RAISING.contains(ingredient.name())) {
-            add(
-                    line,
-                    "beyond × 3 %s may raise too much or too little when scaled straight; test-bake the batch."
-                            .formatted(ingredient.name()));
+            raising.putIfAbsent(ingredient.name(), line);
         } else if (ingredient.aisle().equals("herbs and spices")) {
-            add(
-                    line,
-                    "beyond × 3 %s may come out too strong when scaled straight; start with less and taste."
-                            .formatted(ingredient.name()));
+            spices.putIfAbsent(ingredient.name(), line);
         }
+    }
+
+    private void far(Map<String, IngredientLine> names, String sentence) {
+        names.values().stream()
+                .findFirst()
+                .ifPresent(first -> add(first, sentence.formatted(String.join(", ", names.keySet()))));
     }
 
     /** What the factor leaves alone. */

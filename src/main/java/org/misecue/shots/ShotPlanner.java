@@ -30,7 +30,11 @@ public final class ShotPlanner {
         this.templates = templates;
     }
 
-    /** @param prep the mise en place of the same recipe, whose bowl numbers the shots name */
+    /**
+     * The list for one recipe.
+     *
+     * @param prep the mise en place of the same recipe, whose bowl numbers the shots name
+     */
     public static ShotPlan plan(ScaledRecipe scaled, PrepPlan prep, ShotTemplates templates) {
         ShotPlanner planner = new ShotPlanner(prep, templates);
         planner.lineUp(scaled);
@@ -80,7 +84,7 @@ public final class ShotPlanner {
         String say = said(firstUsed, action.settings());
         String amounts = Sayings.writtenAmounts(firstUsed);
         for (Coverage coverage : action.template().coverage()) {
-            boolean first = coverage == action.template().coverage().get(0);
+            boolean first = action.template().coverage().indexOf(coverage) == 0;
             add(shot(step, action.template(), coverage, numbers, first ? say : "", ingredients, amounts));
         }
     }
@@ -101,7 +105,7 @@ public final class ShotPlanner {
             String say,
             String ingredients,
             String amounts) {
-        boolean usesFood = !bowls.isEmpty() && step > 0 || coverage.oneChance();
+        boolean usesFood = (!bowls.isEmpty() && step > 0) || coverage.oneChance();
         return new Shot(
                 0,
                 step,
@@ -122,7 +126,7 @@ public final class ShotPlanner {
 
     /** What goes in is always named in the first shot of its action, whether or not the template asks for it. */
     private static String seen(Coverage coverage, ShotTemplate template, String ingredients, String amounts) {
-        boolean first = coverage == template.coverage().get(0);
+        boolean first = template.coverage().indexOf(coverage) == 0;
         boolean named = template.coverage().stream()
                 .anyMatch(
                         any -> any.see().contains("{ingredients}") || any.see().contains("{amounts}"));

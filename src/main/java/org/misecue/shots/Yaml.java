@@ -27,7 +27,11 @@ sealed interface Yaml {
     /** A key with its place, and its value. */
     record Entry(Place place, Yaml value) {}
 
-    /** @throws BadInput at the first place that is not YAML, or where a key stands twice */
+    /**
+     * Reads a whole document.
+     *
+     * @throws BadInput at the first place that is not YAML, or where a key stands twice
+     */
     static Yaml read(String file, String text) {
         try (JsonParser parser = new YAMLFactory().createParser(text)) {
             if (parser.nextToken() == null) {

@@ -17,62 +17,12 @@ import tech.units.indriya.function.RationalNumber;
 final class QuantityGrammar {
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
-    private static final Set<String> SIZES = Set.of(
-            "level",
-            "heaped",
-            "heaping",
-            "rounded",
-            "scant",
-            "generous",
-            "good",
-            "big",
-            "small",
-            "large",
-            "little",
-            "full",
-            "whole",
-            "flat",
-            "more",
-            "extra",
-            "single",
-            "tiny",
-            "fat",
-            "decent",
-            "proper",
-            "nice",
-            "other",
-            "us",
-            "american",
-            "metric",
-            "standard",
-            "imperial");
-    private static final Set<String> PACKINGS = Set.of(
-            "tin",
-            "tins",
-            "can",
-            "cans",
-            "jar",
-            "jars",
-            "packet",
-            "packets",
-            "pack",
-            "packs",
-            "sachet",
-            "sachets",
-            "carton",
-            "cartons",
-            "tub",
-            "tubs",
-            "bag",
-            "bags",
-            "block",
-            "blocks",
-            "bottle",
-            "bottles",
-            "punnet",
-            "punnets",
-            "envelope",
-            "envelopes");
+    private static final Set<String> SIZES =
+            Words.set("level heaped heaping rounded scant generous good big small large little full whole flat more "
+                    + "extra single tiny fat decent proper nice other us american metric standard imperial");
+    private static final Set<String> PACKINGS =
+            Words.set("tin tins can cans jar jars packet packets pack packs sachet sachets carton cartons tub tubs bag "
+                    + "bags block blocks bottle bottles punnet punnets envelope envelopes");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;

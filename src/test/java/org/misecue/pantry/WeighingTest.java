@@ -79,14 +79,20 @@ class WeighingTest {
     @ParameterizedTest(name = "{0} {1} of {2} ({3}) is {4}")
     @CsvSource({
         "125, g,  plain flour,   US_CUSTOMARY, about 1 cup",
-        "360, g,  plain flour,   US_CUSTOMARY, about 3 cups",
+        "360, g,  plain flour,   US_CUSTOMARY, about 2⅞ cups",
+        "225, g,  caster sugar,  US_CUSTOMARY, about 1⅛ cups",
+        "113, g,  plain flour,   US_CUSTOMARY, about ⅞ cup",
+        "450, ml, milk,          US_CUSTOMARY, about 1⅞ cups",
+        "7.4, ml, milk,          US_CUSTOMARY, about 1½ tsp",
+        "18.5, ml, milk,         US_CUSTOMARY, about 3¾ tsp",
+        "0.2, ml, milk,          METRIC,       about ⅛ tsp",
         "200, g,  caster sugar,  US_CUSTOMARY, about 1 cup",
         "75,  g,  caster sugar,  US_CUSTOMARY, about 6 tbsp",
         "28,  g,  butter,        US_CUSTOMARY, about 2 tbsp",
         "14,  g,  baking powder, METRIC,       about 1 tbsp",
         "7,   oz, icing sugar,   US_CUSTOMARY, about 1⅔ cups",
         "250, ml, milk,          METRIC,       about 1 cup",
-        "75,  ml, milk,          AUSTRALIAN,   about 3¾ tbsp",
+        "75,  ml, milk,          AUSTRALIAN,   about 4 tbsp",
         "15,  ml, milk,          METRIC,       about 1 tbsp",
     })
     void says_it_in_cups_and_spoons(String amount, String unit, String name, Household household, String measure) {

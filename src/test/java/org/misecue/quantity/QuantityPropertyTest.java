@@ -78,6 +78,35 @@ class QuantityPropertyTest {
                 .doesNotMatch(".*\\d.*");
     }
 
+    @Property(tries = 500)
+    void what_is_written_reads_back(@ForAll("kitchenQuantities") Quantity quantity) {
+        String text = QuantityWriter.text(quantity);
+        assertThat(new QuantityReader().read(text + " of it").map(WrittenQuantity::quantity))
+                .as(text)
+                .hasValueSatisfying(read ->
+                        assertThat(read.sameSize(quantity, Household.METRIC)).isTrue());
+    }
+
+    /** Amounts that a recipe prints without loss: halves of metric units, thirds and eighths of household ones. */
+    @Provide
+    Arbitrary<Quantity> kitchenQuantities() {
+        Arbitrary<Quantity> metric = Combinators.combine(
+                        Arbitraries.integers().between(1, 9000), Arbitraries.of(Unit.GRAM, Unit.MILLILITRE))
+                .as((halves, unit) -> Quantity.of(Rationals.of(halves, 2), unit));
+        Arbitrary<Quantity> household = Combinators.combine(
+                        Arbitraries.integers().between(0, 40),
+                        fractions(),
+                        Arbitraries.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.OUNCE, Unit.POUND))
+                .as((whole, fraction, unit) -> Quantity.of(Rationals.of(whole).add(fraction.value()), unit));
+        Arbitrary<Quantity> ranges = Combinators.combine(
+                        Arbitraries.integers().between(1, 40),
+                        Arbitraries.integers().between(1, 9),
+                        Arbitraries.of(Unit.TABLESPOON, Unit.GRAM, Unit.CUP, Unit.PINCH))
+                .as((from, more, unit) ->
+                        new Quantity(Amount.between(Rationals.of(from), Rationals.of(from + more)), unit));
+        return Arbitraries.oneOf(metric, household, ranges);
+    }
+
     @Provide
     Arbitrary<RationalNumber> amounts() {
         return Combinators.combine(

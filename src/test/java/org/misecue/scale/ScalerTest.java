@@ -17,6 +17,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
 
@@ -115,10 +116,10 @@ class ScalerTest {
         assertThat(scaled(recipe, times("4")).warnings())
                 .extracting(Note::toString)
                 .contains(
-                        "recipe.md:10: beyond × 3 baking powder may raise too much or too little when scaled straight;"
-                                + " test-bake the batch.",
-                        "recipe.md:11: beyond × 3 cinnamon may come out too strong when scaled straight; start with less"
-                                + " and taste.")
+                        "recipe.md:10: beyond × 3 these may raise too much or too little when scaled straight: baking"
+                                + " powder. Test-bake the batch.",
+                        "recipe.md:11: beyond × 3 these may come out too strong when scaled straight: cinnamon. Start"
+                                + " with less and taste.")
                 .hasSize(3);
     }
 
@@ -177,5 +178,33 @@ class ScalerTest {
                 .isInstanceOf(BadInput.class)
                 .hasMessage("recipe.md: no ingredient line states an amount of cocoa; name an ingredient as the recipe"
                         + " does.");
+    }
+
+    @Test
+    void a_tin_without_a_base_to_reckon_is_bad_input_with_its_line() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("100 g butter"),
+                Recipes.setting(Setting.Kind.PAN, Quantity.of(23, Unit.CENTIMETRE), "loaf tin", 1));
+        assertThatThrownBy(() -> scaled(recipe, Batch.tin(Place.of("x"), "20 cm round")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage(
+                        "recipe.md:3: this tin has no base that can be reckoned; write it as 20 cm round, 20 cm square"
+                                + " or 23 × 13 cm, or scale by times.");
+    }
+
+    @Test
+    void a_weight_written_beside_a_measure_is_better_than_the_pantrys() {
+        IngredientLine flour = new IngredientLine(
+                "3 cups (360 g) plain flour",
+                10,
+                Optional.of(Quantity.of(3, Unit.CUP)),
+                Optional.of(Quantity.of(360, Unit.GRAM)),
+                "",
+                "plain flour",
+                "",
+                false,
+                List.of());
+        assertThat(scaled(Recipes.of(List.of(flour)), times("2")).lines().get(0).grams())
+                .contains(Rationals.of(720));
     }
 }

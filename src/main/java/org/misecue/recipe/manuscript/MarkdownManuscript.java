@@ -140,9 +140,8 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlInline html) {
-            if (html.getLiteral().startsWith("<br")) {
-                words.append('\n');
-            }
+            // A recipe named <script> is named so: only line breaks are marks here.
+            words.append(html.getLiteral().startsWith("<br") ? "\n" : html.getLiteral());
         }
 
         @Override
