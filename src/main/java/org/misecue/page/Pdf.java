@@ -2,6 +2,7 @@ package org.misecue.page;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
@@ -31,13 +32,21 @@ public final class Pdf {
         builder.useUriResolver((base, uri) -> null);
         builder.useFont(Pdf::spareFont, "Spare", 400, FontStyle.NORMAL, true, EnumSet.of(FSFontUseCase.FALLBACK_FINAL));
         builder.withHtmlContent(printable(page), null);
-        builder.toStream(out);
-        try {
-            builder.run();
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            saveUndated(renderer.getPdfDocument(), out);
         } catch (IOException e) {
             throw new UncheckedIOException("the page could not be printed", e);
         }
         return out.toByteArray();
+    }
+
+    /** Same page, same bytes: neither the date nor the number of a document comes from the clock. */
+    private static void saveUndated(PDDocument document, ByteArrayOutputStream out) throws IOException {
+        document.getDocumentInformation().setCreationDate(null);
+        document.setDocumentId(0L);
+        document.save(out);
     }
 
     /** Thirds are in neither font; control characters are not XML. */
