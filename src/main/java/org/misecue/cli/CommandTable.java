@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 final class CommandTable implements Runnable {
 
     private static final List<String> NAMES =
-            List.of("new", "prep", "shots", "index", "find", "compare", "describe", "make");
+            List.of("new", "read", "prep", "shots", "index", "find", "compare", "describe", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -55,6 +55,7 @@ final class CommandTable implements Runnable {
     private static Object command(String name, Stage stage) {
         return switch (name) {
             case "new" -> new NewCommand(stage);
+            case "read" -> new ReadCommand(stage);
             case "prep" -> new PrepCommand(stage);
             case "shots" -> new ShotsCommand(stage);
             case "index" -> new IndexCommand(stage);

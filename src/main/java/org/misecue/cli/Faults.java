@@ -37,10 +37,15 @@ final class Faults {
 
     int failed(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof BadInput) {
-            stage.err().println("misecue: " + e.getMessage());
+            stage.err().println("misecue: " + ended(String.valueOf(e.getMessage())));
             return ExitCode.BAD_INPUT;
         }
         return ours(e, line);
+    }
+
+    /** With a full stop, as a sentence has. */
+    static String ended(String sentence) {
+        return sentence.matches("(?s).*[.!?]") ? sentence : sentence + ".";
     }
 
     int ours(Throwable e, CommandLine line) {
@@ -62,7 +67,7 @@ final class Faults {
             Episode episode = on.opened().get();
             try {
                 Path file = episode.state().write("fault.txt", details(e));
-                return episode.folder().getFileName() + "/" + episode.name(file);
+                return file.toString();
             } catch (BadInput unwritable) {
                 // then the person is told how to see them
             }

@@ -35,11 +35,11 @@ final class MakeCommand extends EpisodeCommand {
         }
         results.addDescription();
         List<String> callSheet = CallSheet.of(worktop, films);
+        results.write();
         if (spoken) {
             progress("Making the index");
             new Index(worktop).build();
         }
-        results.write();
         tell(worktop.recipe().notes());
         worktop.narrations().forEach(narration -> tell(narration.notes()));
         tell(worktop.scaled().warnings());

@@ -52,7 +52,7 @@ abstract class MisecueCommand implements Callable<Integer> {
     /** Notes go along with a result and never into it. */
     void tell(List<Note> notes) {
         if (!common.quiet) {
-            notes.forEach(note -> stage.err().println("note: " + note));
+            notes.forEach(note -> stage.err().println("note: " + Faults.ended(note.toString())));
         }
     }
 
