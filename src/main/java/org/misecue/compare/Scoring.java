@@ -82,9 +82,12 @@ final class Scoring {
         score += COPULA.contains(heard.words.text(said.start() - 1)) ? 0.7 : 0;
         score += isTopic(name, heard) ? 0.8 : 0;
         score -= isInPassing(name, heard) ? 3 : 0;
-        boolean pointsBack =
-                heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
-        return pointsBack ? score + 2.5 : score;
+        return pointsBack(said, heard) ? score + 2.5 : score;
+    }
+
+    /** "of that", "of those", "of it". */
+    static boolean pointsBack(SpokenQuantity said, Hearing heard) {
+        return heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
     }
 
     private static boolean isTopic(NameHit name, Hearing heard) {
