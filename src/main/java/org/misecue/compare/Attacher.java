@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
 import org.misecue.spoken.NameHit;
@@ -16,12 +17,15 @@ import org.misecue.spoken.Words;
 /** Gives each amount to the ingredient line that it was most likely said for, in time order. */
 final class Attacher {
 
-    private static final int REPAIR_REACH = 9;
+    private static final int REPAIR_REACH = 12;
     private static final double REPAIR_BONUS = 6;
+    private static final int POINTING_REACH = 40;
+    private static final int ADDS_REACH = 40;
+    private static final double ADDS_BONUS = 3;
     private static final double USED_NAME = -2.2;
     private static final double COMPONENT_ON = 2.2;
     private static final double OTHER_COMPONENT = -1.2;
-    private static final double STEP_ON = 0.8;
+    private static final double STEP_ON = 1.2;
 
     /** Where an amount went: a line of the recipe, or a name that the recipe does not have. */
     record Place(SpokenQuantity said, NameHit name, int line, double score) {
@@ -47,7 +51,7 @@ final class Attacher {
             shared.forEach(name -> best(said, List.of(name), shared).ifPresent(this::keep));
             return;
         }
-        Optional<Place> place = best(said, heard.names, shared);
+        Optional<Place> place = best(said, heard.names, shared).or(() -> pointedAt(said));
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
@@ -83,13 +87,29 @@ final class Attacher {
         return Optional.ofNullable(best).filter(place -> place.score() >= Scoring.ENOUGH);
     }
 
+    /** "… two hundred and twenty grams of it": more said of what was measured last, however far back its name is. */
+    private Optional<Place> pointedAt(SpokenQuantity said) {
+        Optional<Mention> last = lastMention().filter(before -> said.start() - before.end() <= POINTING_REACH);
+        if (last.isEmpty() || !Scoring.pointsBack(said, heard)) {
+            return Optional.empty();
+        }
+        int line = last.get().line();
+        boolean otherNamed = heard.names.stream()
+                .anyMatch(name -> name.start() >= last.get().end()
+                        && name.end() <= said.start()
+                        && !name.lines().contains(line));
+        NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end() + 1));
+        Place place = new Place(said, name, line, Scoring.ENOUGH + Fit.of(said, heard.lines.get(line), heard));
+        return otherNamed ? Optional.empty() : Optional.of(place).filter(one -> one.score() >= Scoring.ENOUGH);
+    }
+
     private List<Place> places(SpokenQuantity said, NameHit name, double position) {
         if (!name.inRecipe()) {
             return List.of(new Place(said, name, -1, position + 0.5));
         }
         List<Place> places = new ArrayList<>();
         for (int line : name.lines()) {
-            double score = position + lineScore(said, name, line) + repairBonus(said, line);
+            double score = position + lineScore(said, name, line) + repairBonus(said, line) + addsBonus(said, line);
             places.add(new Place(said, name, line, score));
         }
         return places;
@@ -125,14 +145,27 @@ final class Attacher {
 
     /** "a hundred and fifty, sorry, a hundred and twenty five": the second is of what the first was of. */
     private double repairBonus(SpokenQuantity said, int line) {
-        return lastMention(line)
-                .filter(last -> said.start() - last.end() <= REPAIR_REACH
-                        && last.end() <= said.start()
-                        && heard.phrases.within(Kind.REPAIR, last.end(), said.start())
-                        && heard.names.stream()
-                                .noneMatch(name -> name.start() >= last.end() && name.end() <= said.start()))
-                .map(last -> REPAIR_BONUS)
-                .orElse(0.0);
+        Optional<Mention> last = lastMention(line).filter(before -> before.end() <= said.start());
+        if (last.isEmpty() || said.start() - last.get().end() > REPAIR_REACH) {
+            return 0;
+        }
+        int from = heard.names.stream()
+                .mapToInt(NameHit::end)
+                .filter(end -> end > last.get().end() && end <= said.start())
+                .max()
+                .orElse(last.get().end());
+        return heard.phrases.within(Kind.REPAIR, from, said.start()) ? REPAIR_BONUS : 0;
+    }
+
+    /** "eighty grams … and then another forty": more of what was measured last. */
+    private double addsBonus(SpokenQuantity said, int line) {
+        boolean more = heard.phrases.within(Kind.ADDS, said.start() - 2, said.start() + 1);
+        return more
+                        && lastMention()
+                                .filter(last -> last.line() == line && said.start() - last.end() <= ADDS_REACH)
+                                .isPresent()
+                ? ADDS_BONUS
+                : 0;
     }
 
     private Optional<Mention> lastMention(int line) {

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -15,7 +16,7 @@ import tech.units.indriya.function.RationalNumber;
 final class BatchTalk {
 
     private static final int CLAUSE_BEFORE = 7;
-    private static final int CLAUSE_AFTER = 5;
+    private static final int CLAUSE_AFTER = 8;
 
     private final Hearing heard;
     private final RationalNumber factor;
@@ -95,15 +96,25 @@ final class BatchTalk {
     }
 
     private boolean isForViewers(Mention mention) {
+        int until = Math.min(mention.end() + CLAUSE_AFTER, nextAmount(mention.end()));
+        for (int at = mention.end(); at < until && !heard.words.text(at).equals("so"); at++) {
+            if (heard.phrases.endAt(Kind.VIEWER, at).isPresent()) {
+                return true;
+            }
+            if (heard.phrases.endAt(Kind.MINE, at).isPresent()) {
+                return false;
+            }
+        }
         OptionalInt viewer = heard.phrases.lastWithin(Kind.VIEWER, mention.start() - CLAUSE_BEFORE, mention.start());
         OptionalInt mine = heard.phrases.lastWithin(Kind.MINE, mention.start() - CLAUSE_BEFORE, mention.start());
-        if (heard.phrases.within(Kind.MINE, mention.end(), mention.end() + CLAUSE_AFTER)
-                && !heard.phrases.within(Kind.VIEWER, mention.end(), mention.end() + 3)) {
-            return false;
-        }
-        if (heard.phrases.within(Kind.VIEWER, mention.end(), mention.end() + CLAUSE_AFTER)) {
-            return true;
-        }
         return viewer.isPresent() && (mine.isEmpty() || mine.getAsInt() < viewer.getAsInt());
+    }
+
+    private int nextAmount(int from) {
+        return heard.quantities.stream()
+                .mapToInt(SpokenQuantity::start)
+                .filter(start -> start >= from)
+                .findFirst()
+                .orElse(heard.words.size());
     }
 }

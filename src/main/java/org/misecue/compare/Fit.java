@@ -24,17 +24,18 @@ final class Fit {
     /** More than zero speaks for the line, less against it. */
     static double of(SpokenQuantity said, IngredientLine line, Hearing heard) {
         if (line.quantity().isEmpty()) {
-            return -2;
+            return said.unit().isPresent() ? -2 : IMPOSSIBLE;
         }
         Quantity written = line.quantity().get();
         Optional<Quantity> quantity = inUnits(said, line);
         if (quantity.isEmpty()) {
-            return said.manner() == Manner.PACKED && line.packing().isEmpty() ? -4 : IMPOSSIBLE;
+            return IMPOSSIBLE;
         }
         double manner = byManner(said, written);
         Quantity nearest = nearestWritten(quantity.get(), line);
         if (nearest.dimension() != quantity.get().dimension()) {
-            return manner + crossing(quantity.get().dimension(), nearest.dimension());
+            double crossing = crossing(quantity.get().dimension(), nearest.dimension());
+            return manner + (crossing == 0 ? magnitude(quantity.get(), nearest, heard) : crossing);
         }
         return manner + 1.5 + magnitude(quantity.get(), nearest, heard);
     }
@@ -65,6 +66,7 @@ final class Fit {
         return smidgen ? -0.5 : -6;
     }
 
+    /** A gram and a millilitre are near enough to each other for an order of magnitude. */
     private static double magnitude(Quantity said, Quantity written, Hearing heard) {
         double a = base(said, heard);
         double b = base(written, heard);

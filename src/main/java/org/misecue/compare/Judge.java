@@ -53,9 +53,9 @@ final class Judge {
         if (plain && said.unit() == Unit.TABLESPOON && isAustralian(written, said)) {
             return Verdict.AGREES;
         }
-        return distance(least.get(), most, saidLeast.get(), saidMost).compareTo(CLOSE) <= 0
-                ? Verdict.APPROXIMATE
-                : Verdict.DIFFERS;
+        RationalNumber gap = distance(least.get(), most, saidLeast.get(), saidMost);
+        RationalNumber allowed = plain ? Rationals.ZERO : CLOSE;
+        return gap.compareTo(allowed) <= 0 ? Verdict.APPROXIMATE : Verdict.DIFFERS;
     }
 
     /** A speaker's own tablespoon of 20 ml counts as hers, where the list has millilitres. */

@@ -1,9 +1,11 @@
 package org.misecue.compare;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.misecue.compare.Mention.Role;
+import org.misecue.pantry.Ingredient;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -19,21 +21,25 @@ final class Ledger {
     private static final RationalNumber SAME = Rationals.of(2, 100);
 
     /** A doubtful second amount does not contradict a sure first one. */
-    private static final double DOUBTFUL_BY = 2.0;
+    private static final double DOUBTFUL_BY = 2.5;
+
+    private static final double NEAR_IN_SIZE = 1.6;
 
     /** One amount that stands at the end, with the mentions that made it. */
     record Entry(Quantity quantity, List<Mention> mentions) {}
 
     private final Household household;
+    private final Optional<Ingredient> ingredient;
     private final List<Entry> standing = new ArrayList<>();
 
-    Ledger(Household household) {
+    Ledger(Household household, Optional<Ingredient> ingredient) {
         this.household = household;
+        this.ingredient = ingredient;
     }
 
     /** One entry when the speaker is of one mind, more when not; never empty for mentions that are not. */
-    static List<Entry> fold(List<Mention> mentions, Household household) {
-        Ledger ledger = new Ledger(household);
+    static List<Entry> fold(List<Mention> mentions, Household household, Optional<Ingredient> ingredient) {
+        Ledger ledger = new Ledger(household, ingredient);
         mentions.forEach(ledger::take);
         return ledger.settled();
     }
@@ -73,11 +79,26 @@ final class Ledger {
         return new Entry(plainer ? mention.quantity() : entry.quantity(), plus(entry.mentions(), mention));
     }
 
+    /** A doubtful stray of another size is left out; one of nearly the same size may be the slip that is looked for. */
     private List<Entry> settled() {
-        double surest = standing.stream().mapToDouble(Ledger::score).max().orElse(0);
+        Entry surest =
+                standing.stream().max(Comparator.comparingDouble(Ledger::score)).orElseThrow();
         return standing.stream()
-                .filter(entry -> score(entry) >= surest - DOUBTFUL_BY - 2)
+                .filter(entry -> score(entry) >= score(surest) - DOUBTFUL_BY || nearInSize(entry, surest))
                 .toList();
+    }
+
+    private boolean nearInSize(Entry one, Entry other) {
+        double a = base(one.quantity());
+        double b = base(other.quantity());
+        return one.quantity().dimension() == other.quantity().dimension()
+                && a > 0
+                && b > 0
+                && Math.max(a / b, b / a) <= NEAR_IN_SIZE;
+    }
+
+    private double base(Quantity quantity) {
+        return quantity.leastInBase(household).map(RationalNumber::doubleValue).orElse(0.0);
     }
 
     private static double score(Entry entry) {
@@ -95,8 +116,9 @@ final class Ledger {
     }
 
     private boolean same(Quantity one, Quantity other) {
-        if (one.dimension() != other.dimension()) {
-            return false;
+        if (one.dimension() != other.dimension()
+                || one.unit().system() != other.unit().system()) {
+            return new Judge(household).of(one, other, ingredient) != Verdict.DIFFERS;
         }
         Optional<RationalNumber> a = one.leastInBase(household);
         Optional<RationalNumber> b = other.leastInBase(household);

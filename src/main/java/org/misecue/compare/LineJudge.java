@@ -34,14 +34,29 @@ final class LineJudge {
                     "Nobody says how much: it must be in the description.",
                     List.of());
         }
-        List<Ledger.Entry> standing = inParts(written, Ledger.fold(mentions, heard.household));
+        List<Ledger.Entry> standing =
+                inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
         List<Evidence> evidence = evidence(standing);
         if (standing.size() > 1) {
             return new LineVerdict(component, written, Verdict.DIFFERS, contradiction(standing), evidence);
         }
         Ledger.Entry entry = standing.get(0);
-        Verdict verdict = verdict(line, written, entry.quantity());
+        Verdict verdict = verdict(line, written, entry);
         return new LineVerdict(component, written, verdict, reason(verdict, written, entry), evidence);
+    }
+
+    /** "One stick, so that's half a cup": one amount in two measures is judged by the one that is written. */
+    private Verdict verdict(int line, IngredientLine written, Ledger.Entry entry) {
+        Verdict verdict = verdict(line, written, entry.quantity());
+        if (entry.mentions().stream().anyMatch(mention -> mention.role() == Role.ADDS)) {
+            return verdict;
+        }
+        return entry.mentions().stream()
+                .filter(mention -> mention.quantity().unit() != entry.quantity().unit())
+                .map(mention -> verdict(line, written, mention.quantity()))
+                .filter(other -> other.compareTo(verdict) < 0)
+                .findFirst()
+                .orElse(verdict);
     }
 
     private Verdict verdict(int line, IngredientLine written, Quantity said) {
@@ -58,7 +73,7 @@ final class LineJudge {
         if (standing.size() != 2 || written.quantity().isEmpty()) {
             return standing;
         }
-        Optional<Quantity> sum = new Ledger(heard.household)
+        Optional<Quantity> sum = new Ledger(heard.household, Optional.empty())
                 .sum(standing.get(0).quantity(), standing.get(1).quantity());
         boolean adds = sum.filter(total -> !total.amount().hedged())
                 .filter(total -> judge.of(written.quantity().get(), total, Optional.empty()) == Verdict.AGREES)

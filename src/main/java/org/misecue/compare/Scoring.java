@@ -3,6 +3,7 @@ package org.misecue.compare;
 import java.util.Set;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
 
 /**
  * How well a name near an amount fits it, by where it stands: "125 grams of butter", "butter … 125 grams", "125 of that".
@@ -19,22 +20,20 @@ final class Scoring {
     private static final int REACH_BACK = 45;
     private static final int REACH_ON = 9;
 
-    private static final Set<String> GLUE = Set.of(
-            "of", "the", "that", "this", "your", "my", "some", "our", "these", "those", "good", "nice", "lovely",
-            "best", "um", "uh", "er", "erm", "like", "really", "very", "just", "big", "its", "you", "know", "sort",
-            "kind", "fresh", "plain", "a", "an", "each", "is", "more");
+    private static final Set<String> GLUE =
+            Words.set("of the that this your my some our these those good nice lovely best um uh er erm like really "
+                    + "very just big its you know sort kind fresh plain a an each is more");
 
     /** Words that begin another thought: a name behind them seldom belongs to the amount before them. */
-    private static final Set<String> TURNS = Set.of(
-            "and", "then", "so", "now", "in", "into", "goes", "with", "for", "but", "because", "which", "if", "to",
-            "till", "until", "on", "or", "while", "right", "okay", "from", "before", "after", "than");
+    private static final Set<String> TURNS =
+            Words.set("and then so now in into goes with for but because which if to till until on or while right okay "
+                    + "from before after than");
 
     private static final Set<String> POINTING = Set.of("that", "those", "these", "them", "it", "this");
-    private static final Set<String> COPULA = Set.of("is", "are", "was", "want", "need", "take", "use", "have", "got");
-    private static final Set<String> OPENS = Set.of(
-            "now", "then", "next", "right", "okay", "and", "the", "your", "some", "so", "with", "for", "my", "our");
-    private static final Set<String> FOLLOWS_TOPIC = Set.of(
-            "now", "so", "is", "um", "then", "well", "right", "these", "this", "okay", "are", "and", "you", "it");
+    private static final Set<String> COPULA = Words.set("is are was want need take use have got");
+    private static final Set<String> OPENS = Words.set("now then next right okay and the your some so with for my our");
+    private static final Set<String> FOLLOWS_TOPIC =
+            Words.set("now so is um then well right these this okay are and you it");
 
     private Scoring() {}
 
@@ -83,9 +82,12 @@ final class Scoring {
         score += COPULA.contains(heard.words.text(said.start() - 1)) ? 0.7 : 0;
         score += isTopic(name, heard) ? 0.8 : 0;
         score -= isInPassing(name, heard) ? 3 : 0;
-        boolean pointsBack =
-                heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
-        return pointsBack ? score + 2.5 : score;
+        return pointsBack(said, heard) ? score + 2.5 : score;
+    }
+
+    /** "of that", "of those", "of it". */
+    static boolean pointsBack(SpokenQuantity said, Hearing heard) {
+        return heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
     }
 
     private static boolean isTopic(NameHit name, Hearing heard) {

@@ -24,28 +24,14 @@ final class SettingListener {
 
     private static final Set<String> OVEN_WORDS =
             Set.of("oven", "ovens", "fan", "preheat", "preheated", "temperature", "degrees", "thermometer");
-    private static final Set<String> TIN_WORDS = Set.of(
-            "tin",
-            "tins",
-            "pan",
-            "pans",
-            "square",
-            "round",
-            "loaf",
-            "dish",
-            "tray",
-            "ring",
-            "springform",
-            "mould",
-            "cutter",
-            "deep",
-            "sandwich");
-    private static final Set<String> MAKING = Set.of(
-            "makes", "make", "made", "serves", "serve", "feeds", "cuts", "gives", "get", "gets", "into", "have", "got");
-    private static final Set<String> YIELD_WORDS = Set.of(
-            "slice", "square", "bun", "biscuit", "cookie", "piece", "portion", "people", "serving", "loaf", "roll",
-            "bar", "cake", "tart", "scone", "cracker", "pie", "teacake", "finger", "wedge", "helping", "muffin",
-            "pastry", "ball");
+    private static final Set<String> TIN_WORDS =
+            Words.set("tin tins pan pans square round loaf dish tray ring springform mould cutter deep sandwich");
+    private static final Set<String> MAKING = Set.of("makes", "make", "serves", "serve", "feeds", "feed", "gives");
+    private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "it", "them");
+
+    private static final Set<String> YIELD_WORDS =
+            Words.set("slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
+                    + "cracker pie teacake finger wedge helping muffin pastry ball");
 
     private static final int NEAR_OVEN = 14;
     private static final RationalNumber COOLEST = Rationals.of(80);
@@ -160,16 +146,27 @@ final class SettingListener {
         String next = Words.singular(heard.words.text(words.end()));
         String afterNext = Words.singular(heard.words.text(words.end() + 1));
         boolean named = nouns.contains(next) || nouns.contains(afterNext) || YIELD_WORDS.contains(next);
-        boolean made = false;
-        for (int at = words.start() - 5; at < words.start(); at++) {
-            made |= MAKING.contains(heard.words.text(at));
-        }
+        boolean made = makingBefore(words.start());
         boolean ofIngredient = heard.names.stream()
                 .anyMatch(name -> name.start() >= words.end() && name.start() <= words.end() + 1 && name.inRecipe());
-        boolean fits = named || (made && !ofIngredient && next.isEmpty());
-        if (fits && plausible(words, yield) && (made || named)) {
+        if ((named || (made && !ofIngredient)) && plausible(words, yield)) {
             keep(yield, words, new Quantity(words.amount(), Unit.EACH));
             return true;
+        }
+        return false;
+    }
+
+    /** "makes ten", "cuts into ten", "serves about eight", "you'll get sixteen". */
+    private boolean makingBefore(int start) {
+        for (int at = start - 1; at >= start - 4; at--) {
+            String word = heard.words.text(at);
+            if (MAKING.contains(word)) {
+                return true;
+            }
+            if (word.equals("into")) {
+                return CUTTING.contains(Words.singular(heard.words.text(at - 1)))
+                        || CUTTING.contains(Words.singular(heard.words.text(at - 2)));
+            }
         }
         return false;
     }

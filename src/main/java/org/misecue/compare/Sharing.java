@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Set;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
 
 /** One amount for several ingredients: "225 each of butter, sugar and flour", "butter and sugar, 100 grams of each". */
 final class Sharing {
 
-    private static final Set<String> LINKS =
-            Set.of("and", "of", "the", "your", "my", "both", "is", "um", "some", "plus");
+    private static final Set<String> LINKS = Words.set("and of the your my both is um some plus");
     private static final int LONGEST_LINK = 3;
 
     private Sharing() {}

@@ -9,55 +9,18 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
 
 /** Ingredients that went in with a stated amount and that no line of the recipe has. */
 final class UnwrittenFinder {
 
-    private static final Set<String> NOT_FOOD = Set.of(
-            "it",
-            "that",
-            "this",
-            "those",
-            "these",
-            "them",
-            "the",
-            "a",
-            "your",
-            "my",
-            "tea",
-            "wine",
-            "coffee",
-            "time",
-            "way",
-            "what",
-            "which",
-            "everything",
-            "mine",
-            "yours",
-            "each",
-            "both",
-            "all",
-            "mixture",
-            "batter",
-            "dough",
-            "ribbon",
-            "space",
-            "room",
-            "overhang",
-            "depth",
-            "cake",
-            "syrup's",
-            "parchment",
-            "paper",
-            "foil",
-            "you",
-            "us",
-            "one",
-            "two");
-    private static final Set<String> ENDS_NAME = Set.of(
-            "in", "and", "on", "into", "as", "to", "goes", "for", "with", "that", "so", "because", "then", "now", "is",
-            "at", "or", "but", "i", "you", "it", "just", "which", "if", "well", "um", "too", "please", "there", "here",
-            "from", "over", "when", "we", "going", "went", "not", "like", "right", "okay", "of", "the", "a");
+    private static final Set<String> NOT_FOOD =
+            Words.set("it that this those these them the a your my tea wine coffee time way what which everything mine "
+                    + "yours each both all mixture mix batter dough ribbon space room overhang depth cake syrup's "
+                    + "parchment paper foil you us one two");
+    private static final Set<String> ENDS_NAME =
+            Words.set("in and on into as to goes for with that so because then now is at or but i you it just which if "
+                    + "well um too please there here from over when we going went not like right okay of the a");
 
     private final Hearing heard;
 
@@ -87,6 +50,8 @@ final class UnwrittenFinder {
         boolean food = quantity.dimension() == Dimension.MASS
                 || quantity.dimension() == Dimension.VOLUME
                 || quantity.dimension() == Dimension.COUNT;
+        String last = name.substring(name.lastIndexOf(' ') + 1);
+        food &= !NOT_FOOD.contains(last) || name.endsWith("coffee");
         boolean again = found.stream().anyMatch(one -> one.ingredient().equals(name));
         if (food && !again) {
             found.add(new Unwritten(

@@ -1,5 +1,8 @@
 /**
- * The folder on disk: where things are, {@code episode.yaml}, and where results may be written. {@code Episode} is the way in.
+ * The folder on disk. {@link org.misecue.episode.Episode} is the way in: it finds the one recipe, the narrations and the
+ * footage, and reads {@code episode.yaml} into {@link org.misecue.episode.EpisodeSettings}, strictly. Results are
+ * written through {@link org.misecue.episode.OutFolder}, each file whole or not at all and only inside the episode.
+ * {@link org.misecue.episode.NewEpisode} makes a folder around a recipe.
  */
 @NullMarked
 package org.misecue.episode;

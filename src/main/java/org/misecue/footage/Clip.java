@@ -45,6 +45,8 @@ public final class Clip {
             tracks.get(1)
                     .ifPresent(track -> SoundLane.open(film, track, from, end).ifPresent(lanes::add));
             NewFile.write(out, place -> write(lanes, place));
+        } catch (FilmFault e) {
+            throw e.of(film);
         } finally {
             lanes.forEach(Lane::close);
         }

@@ -26,7 +26,10 @@ import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.misecue.notice.BadInput;
 
-/** The frames of one track, in the order in which they are shown or heard. One decoder per open reel. */
+/**
+ * The frames of one track, in the order in which they are shown or heard. It takes its reel over: one reel, one decoder,
+ * closed together.
+ */
 final class Decoder implements AutoCloseable {
 
     private final Reel reel;
@@ -59,8 +62,8 @@ final class Decoder implements AutoCloseable {
         return stream;
     }
 
-    AVCodecContext codec() {
-        return codec;
+    Reel reel() {
+        return reel;
     }
 
     /** A time on the film's clock in this track's ticks. */
@@ -105,5 +108,6 @@ final class Decoder implements AutoCloseable {
     public void close() {
         av_packet_free(packet);
         avcodec_free_context(codec);
+        reel.close();
     }
 }

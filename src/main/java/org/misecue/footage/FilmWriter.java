@@ -14,6 +14,8 @@ import static org.bytedeco.ffmpeg.global.avformat.avio_open;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
@@ -30,8 +32,8 @@ final class FilmWriter implements AutoCloseable {
 
     FilmWriter(Path path) {
         String url = "file:" + path.toAbsolutePath();
-        Ffmpeg.done(avformat_alloc_output_context2(context, null, "mp4", url), "preparing an MP4 file");
-        Ffmpeg.done(avio_open(file, url, AVIO_FLAG_WRITE), "opening the file");
+        written(avformat_alloc_output_context2(context, null, "mp4", url), "preparing an MP4 file");
+        written(avio_open(file, url, AVIO_FLAG_WRITE), "opening the file");
         context.pb(file);
         context.flags(context.flags() | AVFMT_FLAG_BITEXACT);
     }
@@ -50,16 +52,22 @@ final class FilmWriter implements AutoCloseable {
         av_dict_set(options, "movflags", "+faststart", 0);
         int code = avformat_write_header(context, options);
         av_dict_free(options);
-        Ffmpeg.done(code, "writing the film's head");
+        written(code, "writing the film's head");
     }
 
     void write(AVPacket packet) {
-        Ffmpeg.done(av_interleaved_write_frame(context, packet), "writing the film");
+        written(av_interleaved_write_frame(context, packet), "writing the film");
     }
 
     void finish() {
-        Ffmpeg.done(av_write_trailer(context), "writing the film's index");
-        Ffmpeg.done(avio_closep(file), "closing the film");
+        written(av_write_trailer(context), "writing the film's index");
+        written(avio_closep(file), "closing the film");
+    }
+
+    private static void written(int code, String what) {
+        if (code < 0) {
+            throw new UncheckedIOException(new IOException(what + " failed with FFmpeg's code " + code));
+        }
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.misecue.footage;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -26,10 +27,12 @@ final class NewFile {
         try {
             Path folder = target.getParent();
             Files.createDirectories(folder);
-            unfinished = Files.createTempFile(folder, ".unfinished-", ".tmp");
+            String name = ".%s.unfinished-%d"
+                    .formatted(target.getFileName(), ProcessHandle.current().pid());
+            unfinished = target.resolveSibling(name);
             content.writeTo(unfinished);
             Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException | FilmFault e) {
+        } catch (IOException | UncheckedIOException e) {
             throw new BadInput(
                     Place.of(file.toString()),
                     "this file cannot be written; check the folder's permissions and space",

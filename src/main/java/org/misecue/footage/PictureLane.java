@@ -4,31 +4,27 @@ import static org.bytedeco.ffmpeg.global.avformat.av_guess_frame_rate;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVRational;
-import org.misecue.notice.BadInput;
 
 /** The picture's way into a clip: it begins with the frame that is on screen at the clip's beginning. */
 final class PictureLane extends Lane {
 
-    /** H.264 with 4:2:0 colour wants even sides. */
-    private static final String ENCODABLE = ",scale=w=trunc(iw/2)*2:h=trunc(ih/2)*2:flags=bicubic,format=yuv420p";
+    /** H.264 with 4:2:0 colour wants even sides, and the encoder ends at UHD. */
+    private static final String ENCODABLE = ",scale=w='min(iw,3840)':h='min(ih,3840)'"
+            + ":force_original_aspect_ratio=decrease:force_divisible_by=2:flags=bicubic,format=yuv420p";
 
-    private final Reel reel;
     private final Decoder decoder;
     private final Playhead playhead;
     private final long zero;
     private final long end;
     private boolean first = true;
 
-    private PictureLane(Reel reel, Decoder decoder, Playhead playhead, Duration from, Duration to) {
-        super(Filter.pictures(
-                playhead.frame(),
-                decoder.stream().time_base(),
-                Filter.upright(Reel.turn(decoder.stream().codecpar())) + ENCODABLE));
-        this.reel = reel;
-        this.decoder = decoder;
+    private PictureLane(Playhead playhead, Filter filter, Duration from, Duration to) {
+        super(filter);
         this.playhead = playhead;
+        this.decoder = playhead.decoder();
         // A frame that begins a trifle later is meant by the rounded moment: the clip's clock starts with it.
         long start = decoder.ticks(from);
         long begins = playhead.frame().pts();
@@ -37,16 +33,16 @@ final class PictureLane extends Lane {
     }
 
     static PictureLane open(Path film, int track, Duration from, Duration to) {
-        Reel reel = Reel.open(film);
-        Decoder decoder = new Decoder(reel, track);
-        Playhead playhead = new Playhead(decoder);
-        if (!playhead.goTo(from)) {
+        Playhead playhead = Playhead.open(film, track, from);
+        AVStream stream = playhead.decoder().stream();
+        try {
+            String chain = Filter.upright(Reel.turn(stream.codecpar())) + ENCODABLE;
+            Filter filter = Filter.pictures(playhead.frame(), stream.time_base(), chain);
+            return new PictureLane(playhead, filter, from, to);
+        } catch (FilmFault e) {
             playhead.close();
-            decoder.close();
-            reel.close();
-            throw new BadInput(reel.place(), "no picture can be read from the film; copy it again from the camera");
+            throw e;
         }
-        return new PictureLane(reel, decoder, playhead, from, to);
     }
 
     @Override
@@ -66,7 +62,7 @@ final class PictureLane extends Lane {
 
     @Override
     Encoder newEncoder(AVFrame frame, Filter from, FilmWriter writer) {
-        AVRational rate = av_guess_frame_rate(reel.context(), decoder.stream(), null);
+        AVRational rate = av_guess_frame_rate(decoder.reel().context(), decoder.stream(), null);
         return Encoder.pictures(frame, from.base(), rate, writer);
     }
 
@@ -74,7 +70,5 @@ final class PictureLane extends Lane {
     public void close() {
         super.close();
         playhead.close();
-        decoder.close();
-        reel.close();
     }
 }

@@ -5,11 +5,14 @@ import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_move_ref;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_unref;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
 
-/** The frame that is on screen at a moment, and those after it. */
+/** The frame that is on screen at a moment, and those after it. It takes its decoder over. */
 final class Playhead implements AutoCloseable {
 
     /** Moments are written in thousandths; a frame that begins within half of one is meant. */
@@ -23,12 +26,12 @@ final class Playhead implements AutoCloseable {
     private final AVFrame upcoming = av_frame_alloc();
     private boolean more;
 
-    Playhead(Decoder decoder) {
+    private Playhead(Decoder decoder) {
         this.decoder = decoder;
     }
 
     /** Goes to the frame on screen at the moment; before the first frame, to the first. False if there is none. */
-    boolean goTo(Duration at) {
+    private boolean goTo(Duration at) {
         for (Duration runUp : RUN_UPS) {
             Duration from = at.minus(runUp);
             decoder.seek(from.isNegative() ? Duration.ZERO : from);
@@ -43,6 +46,25 @@ final class Playhead implements AutoCloseable {
             }
         }
         return advance();
+    }
+
+    /**
+     * Opens a picture track at a moment.
+     *
+     * @throws BadInput if no frame can be decoded
+     */
+    static Playhead open(Path film, int track, Duration at) {
+        Playhead playhead = new Playhead(new Decoder(Reel.open(film), track));
+        if (playhead.goTo(at)) {
+            return playhead;
+        }
+        playhead.close();
+        throw new BadInput(
+                Place.of(film.toString()), "no picture can be read from the film; copy it again from the camera");
+    }
+
+    Decoder decoder() {
+        return decoder;
     }
 
     /** Goes one frame on; false at the end, where the last frame stays. */
@@ -69,5 +91,6 @@ final class Playhead implements AutoCloseable {
     public void close() {
         av_frame_free(current);
         av_frame_free(upcoming);
+        decoder.close();
     }
 }

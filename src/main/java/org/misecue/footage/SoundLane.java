@@ -15,18 +15,13 @@ final class SoundLane extends Lane {
     /** Decoders of sound need a few frames before they are right. */
     private static final Duration RUN_UP = Duration.ofMillis(250);
 
-    private final Reel reel;
     private final Decoder decoder;
     private final AVFrame frame;
     private final long end;
     private boolean first = true;
 
-    private SoundLane(Reel reel, Decoder decoder, AVFrame frame, Duration from, Duration to) {
-        super(Filter.sound(
-                frame,
-                decoder.stream().time_base(),
-                chain(reel.origin().plus(from), reel.origin().plus(to))));
-        this.reel = reel;
+    private SoundLane(Decoder decoder, AVFrame frame, Filter filter, Duration to) {
+        super(filter);
         this.decoder = decoder;
         this.frame = frame;
         this.end = decoder.ticks(to);
@@ -34,16 +29,21 @@ final class SoundLane extends Lane {
 
     /** Empty if the track has no sound from there on. */
     static Optional<Lane> open(Path film, int track, Duration from, Duration to) {
-        Reel reel = Reel.open(film);
-        Decoder decoder = new Decoder(reel, track);
+        Decoder decoder = new Decoder(Reel.open(film), track);
         AVFrame frame = av_frame_alloc();
-        decoder.seek(from.compareTo(RUN_UP) < 0 ? Duration.ZERO : from.minus(RUN_UP));
-        if (decoder.next(frame)) {
-            return Optional.of(new SoundLane(reel, decoder, frame, from, to));
+        try {
+            decoder.seek(from.compareTo(RUN_UP) < 0 ? Duration.ZERO : from.minus(RUN_UP));
+            if (decoder.next(frame)) {
+                Duration origin = decoder.reel().origin();
+                String chain = chain(origin.plus(from), origin.plus(to));
+                Filter filter = Filter.sound(frame, decoder.stream().time_base(), chain);
+                return Optional.of(new SoundLane(decoder, frame, filter, to));
+            }
+        } catch (FilmFault e) {
+            release(decoder, frame);
+            throw e;
         }
-        av_frame_free(frame);
-        decoder.close();
-        reel.close();
+        release(decoder, frame);
         return Optional.empty();
     }
 
@@ -61,7 +61,7 @@ final class SoundLane extends Lane {
 
     @Override
     boolean feed(Filter into) {
-        if (!first && !decoder.next(frame) || frame.pts() >= end) {
+        if ((!first && !decoder.next(frame)) || frame.pts() >= end) {
             into.push(null);
             return false;
         }
@@ -78,8 +78,11 @@ final class SoundLane extends Lane {
     @Override
     public void close() {
         super.close();
+        release(decoder, frame);
+    }
+
+    private static void release(Decoder decoder, AVFrame frame) {
         av_frame_free(frame);
         decoder.close();
-        reel.close();
     }
 }

@@ -7,6 +7,7 @@ import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.misecue.notice.BadInput;
 
@@ -36,33 +37,33 @@ public final class Still {
     }
 
     private static void write(Path film, Duration at, Path png, String size) {
+        int track;
         try (Reel reel = Reel.open(film)) {
             Moments.check(reel, at);
-            byte[] picture = take(reel, at, size);
-            NewFile.write(png, place -> Files.write(place, picture));
+            track = reel.best(AVMEDIA_TYPE_VIDEO)
+                    .orElseThrow(() -> new BadInput(
+                            reel.place(), "the film has sound but no picture; name a film with a picture for stills"));
         }
+        byte[] picture;
+        try (Playhead playhead = Playhead.open(film, track, at)) {
+            picture = png(playhead, size);
+        } catch (FilmFault e) {
+            throw e.of(film);
+        }
+        NewFile.write(png, place -> Files.write(place, picture));
     }
 
-    private static byte[] take(Reel reel, Duration at, String size) {
-        int track = reel.best(AVMEDIA_TYPE_VIDEO)
-                .orElseThrow(() -> new BadInput(
-                        reel.place(), "the film has sound but no picture; name a film with a picture for stills"));
-        try (Decoder decoder = new Decoder(reel, track);
-                Playhead playhead = new Playhead(decoder)) {
-            if (!playhead.goTo(at)) {
-                throw new BadInput(reel.place(), "no picture can be read from the film; copy it again from the camera");
-            }
-            String chain = Filter.upright(Reel.turn(decoder.stream().codecpar())) + size + ",format=rgb24";
-            AVFrame finished = av_frame_alloc();
-            try (Filter filter =
-                    Filter.pictures(playhead.frame(), decoder.stream().time_base(), chain)) {
-                filter.push(playhead.frame());
-                filter.push(null);
-                filter.pull(finished);
-                return Png.encode(finished);
-            } finally {
-                av_frame_free(finished);
-            }
+    private static byte[] png(Playhead playhead, String size) {
+        AVStream stream = playhead.decoder().stream();
+        String chain = Filter.upright(Reel.turn(stream.codecpar())) + size + ",format=rgb24";
+        AVFrame finished = av_frame_alloc();
+        try (Filter filter = Filter.pictures(playhead.frame(), stream.time_base(), chain)) {
+            filter.push(playhead.frame());
+            filter.push(null);
+            filter.pull(finished);
+            return Png.encode(finished);
+        } finally {
+            av_frame_free(finished);
         }
     }
 }

@@ -5,8 +5,9 @@
  *
  * <p>A film's clock starts at zero with its first frame, as does the narration's. Times are half-open:
  * {@code [from, to)}. The work is done by FFmpeg's libraries, which are loaded when the first film is opened. Inside:
- * {@code Reel} opens a film, {@code Decoder} reads one track's frames, {@code Filter} turns and trims them,
- * {@code Encoder} and {@code FilmWriter} write them, {@code Lane} is that whole way for one track of a clip.
+ * {@code Reel} opens a film, {@code Decoder} reads one track's frames, {@code Playhead} finds the one on screen,
+ * {@code Filter} turns and trims, {@code Encoder} and {@code FilmWriter} write; {@code Lane} is that whole way for one
+ * track of a clip.
  */
 @NullMarked
 package org.misecue.footage;

@@ -2,6 +2,7 @@ package org.misecue.narration;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ final class CueSheet {
     private static final int MOST_NOTES = 20;
 
     private final String source;
-    private final List<Draft> drafts = new ArrayList<>();
+    private List<Draft> drafts = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
     private int uncounted;
 
@@ -36,7 +37,12 @@ final class CueSheet {
      * @param line where it stands in the file, from 1
      * @param end where the file has one; it may lie before the start
      */
-    record Draft(int line, Duration start, Optional<Duration> end, Optional<String> speaker, List<SpokenWord> words) {}
+    record Draft(int line, Duration start, Optional<Duration> end, Optional<String> speaker, List<SpokenWord> words) {
+
+        Draft withWords(List<SpokenWord> others) {
+            return new Draft(line, start, end, speaker, others);
+        }
+    }
 
     /** A cue without words is nothing to find or compare, and is dropped. */
     void add(Draft draft) {
@@ -71,10 +77,20 @@ final class CueSheet {
                     "no cue with words can be read as " + format.name() + "; expected one such as " + format.example());
         }
         putInOrder();
-        List<Cue> cues = new ArrayList<>();
-        for (int i = 0; i < drafts.size(); i++) {
-            cues.add(finished(i));
+        if (RollUp.isIn(drafts)) {
+            note(new Note(Place.of(source), "the captions roll up, each line shown twice; it was read once"));
+            drafts = RollUp.undone(drafts);
         }
+        List<Cue> cues = new ArrayList<>();
+        Optional<Duration> next = Optional.empty(); // when a later cue begins
+        for (int i = drafts.size() - 1; i >= 0; i--) {
+            cues.add(finished(drafts.get(i), next));
+            if (i > 0 && drafts.get(i - 1).start().compareTo(drafts.get(i).start()) < 0) {
+                next = Optional.of(drafts.get(i).start());
+            }
+        }
+        Collections.reverse(cues);
+        notes.sort(Comparator.comparingInt(note -> note.place().line()));
         if (uncounted > 0) {
             notes.add(new Note(Place.of(source), "and " + uncounted + " more of the same kind"));
         }
@@ -91,33 +107,26 @@ final class CueSheet {
         }
     }
 
-    private Cue finished(int index) {
-        Draft draft = drafts.get(index);
-        Duration end = endOf(index);
+    private Cue finished(Draft draft, Optional<Duration> next) {
+        Duration end = end(draft, next);
         String text =
                 String.join(" ", draft.words().stream().map(SpokenWord::text).toList());
         return new Cue(draft.start(), end, draft.speaker(), text, SpokenWord.timed(draft.words(), draft.start(), end));
     }
 
     /** The end in the file; without one, where the next cue begins; for the last, as long as the words take to say. */
-    private Duration endOf(int index) {
-        Draft draft = drafts.get(index);
+    private Duration end(Draft draft, Optional<Duration> next) {
         Duration spoken =
                 draft.start().plus(longer(PER_WORD.multipliedBy(draft.words().size()), LEAST));
-        Duration next = drafts.subList(index + 1, drafts.size()).stream()
-                .map(Draft::start)
-                .filter(start -> start.compareTo(draft.start()) > 0)
-                .findFirst()
-                .orElse(spoken);
         if (draft.end().isEmpty()) {
-            return next;
+            return next.orElse(spoken);
         }
         Duration end = draft.end().get();
         if (end.compareTo(draft.start()) > 0 && end.compareTo(Clock.LONGEST) <= 0) {
             return end;
         }
         note(draft.line(), "the cue ends before it begins; its end was taken from the length of its text");
-        return spoken.compareTo(next) < 0 ? spoken : next;
+        return next.filter(begins -> begins.compareTo(spoken) < 0).orElse(spoken);
     }
 
     private static Duration longer(Duration a, Duration b) {

@@ -1,8 +1,8 @@
 package org.misecue.pantry;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.KitchenRounding;
@@ -16,16 +16,19 @@ public final class HouseholdMeasure {
 
     private static final RationalNumber CLOSE = Rationals.of(1, 20);
 
+    /** Nobody has such a cup; it is six tablespoons. */
+    private static final Quantity THREE_EIGHTHS = Quantity.of(Rationals.of(3, 8), Unit.CUP);
+
     private HouseholdMeasure() {}
 
     /**
-     * About the same in cups, tablespoons or teaspoons, whatever is the largest that comes within a twentieth, and
-     * always hedged with "about". Empty where the pantry has no weight for a mass, and for what is neither mass nor
+     * About the same in cups, tablespoons or teaspoons, the largest that comes within a twentieth, otherwise the
+     * nearest; always hedged with "about". Empty where the pantry has no weight for a mass, and for what is neither mass nor
      * volume.
      */
     public static Optional<Quantity> of(Quantity quantity, Ingredient ingredient, Household household) {
         return switch (quantity.dimension()) {
-            case VOLUME -> Optional.of(measured(quantity, household));
+            case VOLUME -> of(quantity, household);
             case MASS ->
                 Weighing.gramsPerMillilitre(ingredient)
                         .map(density -> new Quantity(
@@ -33,29 +36,65 @@ public final class HouseholdMeasure {
                                         .times(Rationals.ONE.divide(density))
                                         .amount(),
                                 Unit.MILLILITRE))
-                        .map(volume -> measured(volume, household));
+                        .flatMap(volume -> of(volume, household));
             default -> Optional.empty();
         };
     }
 
-    /** The same for a volume alone, whatever it is of. */
+    /** The same for a volume alone, whatever it is of; empty for anything else and for what states no amount. */
     public static Optional<Quantity> of(Quantity volume, Household household) {
-        return volume.dimension() == Dimension.VOLUME ? Optional.of(measured(volume, household)) : Optional.empty();
-    }
-
-    private static Quantity measured(Quantity volume, Household household) {
-        KitchenRounding rounding = new KitchenRounding(Quantity.of(1, Unit.GRAM), household);
-        List<KitchenRounding.Rounded> tries = new ArrayList<>();
-        for (Unit unit : List.of(Unit.CUP, Unit.TABLESPOON, Unit.TEASPOON)) {
-            tries.add(rounding.round(volume.in(unit, household)));
+        if (volume.dimension() != Dimension.VOLUME || volume.amount().least().isEmpty()) {
+            return Optional.empty();
         }
+        List<KitchenRounding.Rounded> tries = Stream.of(Spoon.values())
+                .map(spoon -> new Sized(spoon, volume.in(spoon.unit, household)))
+                .filter(Sized::fits)
+                .map(Sized::rounded)
+                .filter(one -> !one.quantity().equals(THREE_EIGHTHS))
+                .toList();
         return tries.stream()
-                .filter(rounded -> rounded.relativeError().abs().compareTo(CLOSE) <= 0)
+                .filter(one -> one.relativeError().abs().compareTo(CLOSE) <= 0)
                 .findFirst()
                 .or(() -> tries.stream().min((one, other) -> one.relativeError()
                         .abs()
                         .compareTo(other.relativeError().abs())))
-                .map(rounded -> Weighing.about(rounded.quantity()))
-                .orElseThrow();
+                .map(best -> Weighing.about(best.quantity()));
+    }
+
+    /** The measures from large to small: how much of each a recipe asks for, and in what steps. */
+    private enum Spoon {
+        CUP(Unit.CUP, Rationals.of(1, 4), Rationals.of(1_000_000)),
+        TABLESPOON(Unit.TABLESPOON, Rationals.ONE, Rationals.of(8)),
+        TEASPOON(Unit.TEASPOON, Rationals.ZERO, Rationals.of(12));
+
+        private final Unit unit;
+        private final RationalNumber fewest;
+        private final RationalNumber most;
+
+        Spoon(Unit unit, RationalNumber fewest, RationalNumber most) {
+            this.unit = unit;
+            this.fewest = fewest;
+            this.most = most;
+        }
+    }
+
+    private record Sized(Spoon spoon, Quantity exact) {
+
+        boolean fits() {
+            return exact.amount()
+                            .least()
+                            .filter(least -> least.compareTo(spoon.fewest) >= 0)
+                            .isPresent()
+                    && exact.amount()
+                            .most()
+                            .filter(most -> most.compareTo(spoon.most) <= 0)
+                            .isPresent();
+        }
+
+        KitchenRounding.Rounded rounded() {
+            return spoon == Spoon.TABLESPOON
+                    ? KitchenRounding.toHalves(exact)
+                    : KitchenRounding.toEighthsAndThirds(exact);
+        }
     }
 }

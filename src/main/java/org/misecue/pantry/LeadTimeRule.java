@@ -12,12 +12,13 @@ record LeadTimeRule(
         String job,
         List<String> ingredients,
         List<List<String>> words,
+        List<List<String>> with,
         String what,
         Duration ahead,
         String why,
         String source) {
 
-    private static final Set<String> KEYS = Set.of("job", "for", "words", "do", "ahead", "why", "source");
+    private static final Set<String> KEYS = Set.of("job", "for", "words", "with", "do", "ahead", "why", "source");
 
     /** @throws org.misecue.notice.BadInput with file and line at the first bad row */
     static List<LeadTimeRule> read(String file, InputStream in) {
@@ -25,7 +26,8 @@ record LeadTimeRule(
                 .map(row -> new LeadTimeRule(
                         row.text("job"),
                         row.texts("for"),
-                        row.texts("words").stream().map(Names::words).toList(),
+                        phrases(row, "words"),
+                        phrases(row, "with"),
                         row.text("do"),
                         row.duration("ahead"),
                         row.text("why"),
@@ -35,7 +37,15 @@ record LeadTimeRule(
 
     /** @param said the comparable words of the ingredient line */
     boolean fits(Optional<Ingredient> ingredient, List<String> said) {
-        return isFor(ingredient) && words.stream().anyMatch(phrase -> Collections.indexOfSubList(said, phrase) >= 0);
+        return isFor(ingredient) && hasOneOf(words, said) && (with.isEmpty() || hasOneOf(with, said));
+    }
+
+    private static boolean hasOneOf(List<List<String>> phrases, List<String> said) {
+        return phrases.stream().anyMatch(phrase -> Collections.indexOfSubList(said, phrase) >= 0);
+    }
+
+    private static List<List<String>> phrases(YamlRow row, String key) {
+        return row.texts(key).stream().map(Names::words).toList();
     }
 
     private boolean isFor(Optional<Ingredient> ingredient) {

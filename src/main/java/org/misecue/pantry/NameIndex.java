@@ -26,10 +26,13 @@ final class NameIndex {
         return Optional.ofNullable(byWords.get(Names.words(name)));
     }
 
+    /** An ingredient and the comparable words that named it. */
+    record Match(Ingredient ingredient, List<String> name) {}
+
     /** Part by part: the name itself first, then what is said after it. */
-    Optional<Ingredient> within(String text) {
+    Optional<Match> within(String text) {
         for (String part : ASIDE.split(text)) {
-            Optional<Ingredient> found = longestIn(Names.words(part));
+            Optional<Match> found = longestIn(Names.words(part));
             if (found.isPresent()) {
                 return found;
             }
@@ -38,12 +41,13 @@ final class NameIndex {
     }
 
     /** Of two names of the same length the later one counts: "vanilla yoghurt" is a yoghurt. */
-    private Optional<Ingredient> longestIn(List<String> words) {
+    private Optional<Match> longestIn(List<String> words) {
         for (int length = Math.min(longest, words.size()); length > 0; length--) {
             for (int from = words.size() - length; from >= 0; from--) {
-                Ingredient found = byWords.get(words.subList(from, from + length));
+                List<String> name = words.subList(from, from + length);
+                Ingredient found = byWords.get(name);
                 if (found != null) {
-                    return Optional.of(found);
+                    return Optional.of(new Match(found, name));
                 }
             }
         }

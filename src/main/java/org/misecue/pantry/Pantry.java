@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -50,7 +51,7 @@ public final class Pantry {
      * or "or" comes first; of two equally long names the later counts, as in "vanilla yoghurt".
      */
     public Optional<Ingredient> find(String name) {
-        return written.within(name);
+        return written.within(name).map(NameIndex.Match::ingredient);
     }
 
     /** The ingredient that these words name in full, as written or as a speech recogniser hears it: "strong white flower". */
@@ -65,10 +66,12 @@ public final class Pantry {
      * @param preparation what follows it, such as "softened"; may be empty
      */
     public List<LeadTime> leadTimes(String ingredient, String preparation) {
-        Optional<Ingredient> known = find(ingredient);
+        Optional<NameIndex.Match> match = written.within(ingredient);
+        Optional<Ingredient> known = match.map(NameIndex.Match::ingredient);
         List<String> said = new ArrayList<>(Names.words(preparation));
         said.add(",");
-        said.addAll(Names.words(ingredient));
+        said.addAll(without(
+                Names.words(ingredient), match.map(NameIndex.Match::name).orElse(List.of())));
         Set<String> jobs = new HashSet<>();
         List<LeadTime> found = new ArrayList<>();
         for (LeadTimeRule rule : leadTimeRules) {
@@ -78,6 +81,16 @@ public final class Pantry {
             }
         }
         return List.copyOf(found);
+    }
+
+    /** The words around a name: the "soft" of soft cheese asks for nothing. */
+    private static List<String> without(List<String> words, List<String> name) {
+        int at = Collections.indexOfSubList(words, name);
+        List<String> rest = new ArrayList<>(words);
+        if (at >= 0) {
+            rest.subList(at, at + name.size()).clear();
+        }
+        return rest;
     }
 
     /** Read on first use: most commands need no pantry. */

@@ -23,7 +23,7 @@ final class JobPlanner {
     private static final Duration TIN_LINED = Duration.ofMinutes(15);
     private static final Duration BOWL_WEIGHED = Duration.ofMinutes(2);
 
-    private static final List<String> COOKING = List.of("bake", "simmer", "boil", "toast", "caramelise");
+    private static final List<String> COOKING = List.of("bake", "simmer", "boil", "toast", "fry", "caramelise");
 
     /** The waiting that a filming day cannot wait for: what stands in afterwards is made before. */
     private static final Map<String, String> WAITING = orderedWaiting();
@@ -108,7 +108,7 @@ final class JobPlanner {
         for (Step step : recipe.steps()) {
             Duration wait = waiting(step);
             WAITING.entrySet().stream()
-                    .filter(row -> !wait.isZero() && step.techniques().contains(row.getKey()))
+                    .filter(row -> !wait.isZero() && waitsTo(row.getKey(), step))
                     .findFirst()
                     .ifPresent(row -> jobs.add(job(
                             row.getValue() + ", to stand in after step " + step.number(),
@@ -120,6 +120,11 @@ final class JobPlanner {
                             "the recipe, step " + step.number())));
         }
         return jobs;
+    }
+
+    private static boolean waitsTo(String what, Step step) {
+        return step.techniques().contains(what)
+                || step.settings().stream().anyMatch(setting -> setting.what().equalsIgnoreCase(what));
     }
 
     /** How long the step waits: what it states, or else its unattended time beyond what it cooks. */
@@ -142,8 +147,7 @@ final class JobPlanner {
     }
 
     private static boolean isWaiting(String what) {
-        String lower = what.toLowerCase(Locale.ROOT);
-        return WAITING.keySet().stream().anyMatch(lower::contains);
+        return WAITING.containsKey(what.toLowerCase(Locale.ROOT));
     }
 
     private static Duration longest(Setting setting) {
@@ -160,6 +164,8 @@ final class JobPlanner {
         rows.put("chill", "Put a second one to chill");
         rows.put("soak", "Put a second lot to soak");
         rows.put("cool", "Have a second one made and set to cool");
+        rows.put("rest", "Have a second one made and left to rest");
+        rows.put("set", "Have a second one made and left to set");
         return rows;
     }
 

@@ -16,7 +16,7 @@ import tech.units.indriya.function.RationalNumber;
  * @param kit tins, tools and vessels
  * @param shopping for all takes together, by aisle
  * @param cautions where the work needs care
- * @param notes what the method leaves open about the bowls
+ * @param notes what scaling had to bend, and what the method leaves open about the bowls
  */
 public record PrepPlan(
         String title,

@@ -35,6 +35,7 @@ public final class PrepPlanner {
                 KitList.of(scaled.recipe(), bowls, settings.takes()),
                 new ShoppingList(pantry, settings).of(scaled),
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
-                List.copyOf(setter.notes()));
+                Stream.concat(scaled.warnings().stream(), setter.notes().stream())
+                        .toList());
     }
 }

@@ -43,7 +43,7 @@ public final class PrepText {
         }
         section(
                 out,
-                "The recipe leaves open",
+                "To settle before filming",
                 plan.notes().stream().map(PrepText::note).toList());
         return String.join("\n", out) + "\n";
     }

@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.misecue.quantity.Unit;
 
 /** One line of text for each thing of the plan, the same on every sheet. */
 public final class PrepWords {
@@ -34,10 +35,17 @@ public final class PrepWords {
         return Measures.text(content.weighed()) + (besides.isEmpty() ? "" : " (" + besides + ")");
     }
 
+    /** The amount as it stands before the name: "225 g", "a pinch of". */
+    public static String quantity(Content content) {
+        boolean pinch = content.weighed().unit() == Unit.PINCH;
+        return Measures.text(content.weighed()) + (pinch ? " of" : "");
+    }
+
     /** "225 g caster sugar, sifted". */
     public static String content(Content content) {
         String preparation = content.preparation().isEmpty() ? "" : ", " + content.preparation();
-        return amount(content) + " " + content.label() + preparation;
+        String besides = Measures.besides(content);
+        return quantity(content) + (besides.isEmpty() ? " " : " (" + besides + ") ") + content.label() + preparation;
     }
 
     /** "Contains MILK; check the label: NUTS"; empty where nothing is known or open. */
@@ -64,11 +72,11 @@ public final class PrepWords {
         return bowl.component().isEmpty() ? bowl.when() : bowl.component() + ", " + bowl.when();
     }
 
-    /** The bowls in rows of so many, the last row perhaps shorter. */
-    public static List<List<Bowl>> rows(List<Bowl> bowls, int columns) {
-        List<List<Bowl>> rows = new ArrayList<>();
-        for (int start = 0; start < bowls.size(); start += columns) {
-            rows.add(bowls.subList(start, Math.min(start + columns, bowls.size())));
+    /** Things in rows of so many, the last row perhaps shorter. */
+    public static <T> List<List<T>> rows(List<T> things, int columns) {
+        List<List<T>> rows = new ArrayList<>();
+        for (int start = 0; start < things.size(); start += columns) {
+            rows.add(things.subList(start, Math.min(start + columns, things.size())));
         }
         return rows;
     }

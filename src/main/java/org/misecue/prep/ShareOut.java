@@ -86,7 +86,7 @@ final class ShareOut {
             List<Integer> steps = open.stream().map(StepUse::step).distinct().toList();
             if (steps.size() > 1) {
                 note(
-                        "%s use %s without saying how much each: one bowl serves them, decide before filming",
+                        "%s name %s and no share: one bowl serves them; divide it before filming if each takes a part",
                         Wording.steps(steps), name());
             }
             shares.add(new Share(left, shares.isEmpty() ? "" : "the rest", steps));

@@ -58,7 +58,7 @@ record Totals(Household household) {
         };
     }
 
-    /** Grams and millilitres up to the next 5, 10 or 50, spoons and cups to the next half, pieces to the next whole. */
+    /** Grams and millilitres up to the next 5, 10 or 50, spoons and cups to the next quarter, pieces to the next whole. */
     static Quantity roundedUp(Quantity quantity) {
         RationalNumber value = quantity.amount().most().orElse(Rationals.ZERO);
         RationalNumber step =
@@ -66,7 +66,7 @@ record Totals(Household household) {
                     case GRAM, MILLILITRE -> stepFor(value);
                     case KILOGRAM, LITRE -> Rationals.of(1, 20);
                     case EACH, PINCH -> Rationals.ONE;
-                    default -> Rationals.of(1, 2);
+                    default -> Rationals.of(1, 4);
                 };
         RationalNumber near = Rationals.nearest(value, step);
         return Quantity.of(near.compareTo(value) < 0 ? near.add(step) : near, quantity.unit());

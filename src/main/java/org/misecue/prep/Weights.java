@@ -18,6 +18,8 @@ record Weights(Pantry pantry, Household household) {
     /** How loose dry and solid things lie: 0.6 g in a millilitre, common practice, no source. */
     private static final RationalNumber USUAL_DENSITY = Rationals.of(3, 5);
 
+    private static final RationalNumber PIECES_ML = Rationals.of(100);
+
     /** Grams of an exact amount, or of the lower end of a range; empty where nothing tells. */
     Optional<RationalNumber> grams(Quantity quantity, String ingredient) {
         Optional<RationalNumber> base = quantity.leastInBase(household);
@@ -29,13 +31,14 @@ record Weights(Pantry pantry, Household household) {
         };
     }
 
-    /** The room it takes up, for choosing a vessel: an estimate. */
+    /** The room it takes up, for choosing a vessel: an estimate. Pieces of unknown weight are given a small bowl's room. */
     RationalNumber millilitres(Quantity quantity, Optional<RationalNumber> grams, String ingredient, boolean liquid) {
         if (quantity.dimension() == Dimension.VOLUME) {
             return quantity.mostInBase(household).orElse(Rationals.ZERO);
         }
         RationalNumber density = density(ingredient).orElse(liquid ? Rationals.ONE : USUAL_DENSITY);
-        return grams.map(weight -> weight.divide(density)).orElse(Rationals.ZERO);
+        boolean pieces = quantity.dimension() == Dimension.COUNT;
+        return grams.map(weight -> weight.divide(density)).orElse(pieces ? PIECES_ML : Rationals.ZERO);
     }
 
     private Optional<RationalNumber> piece(String ingredient) {

@@ -1,6 +1,8 @@
 package org.misecue.quantity;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -57,16 +59,26 @@ public record KitchenRounding(Quantity resolution, Household household) {
         return round(exact, Rationals.ONE);
     }
 
+    /** Rounded to halves of the unit, no less than one half: for print, where a spoon set does not matter. */
+    public static Rounded toHalves(Quantity exact) {
+        return changed(exact, value -> stepped(value, HALF));
+    }
+
+    /** Rounded to eighths and thirds of the unit, no less than one eighth: for print. */
+    public static Rounded toEighthsAndThirds(Quantity exact) {
+        return changed(exact, value -> atLeast(EIGHTH, Vulgar.nearest(value)));
+    }
+
     private Rounded round(Quantity exact, RationalNumber piece) {
         Unit unit = measuredIn(exact);
         Quantity measured = unit == exact.unit() ? exact : exact.in(unit, household);
-        Quantity rounded = measured.map(value -> value.signum() == 0 ? value : rounded(value, unit, piece));
-        RationalNumber low = error(
-                measured.amount().least().orElse(Rationals.ONE),
-                rounded.amount().least().orElse(Rationals.ONE));
-        RationalNumber high = error(
-                measured.amount().most().orElse(Rationals.ONE),
-                rounded.amount().most().orElse(Rationals.ONE));
+        return changed(measured, value -> rounded(value, unit, piece));
+    }
+
+    private static Rounded changed(Quantity exact, UnaryOperator<RationalNumber> change) {
+        Quantity rounded = exact.map(value -> value.signum() == 0 ? value : change.apply(value));
+        RationalNumber low = error(exact.amount().least(), rounded.amount().least());
+        RationalNumber high = error(exact.amount().most(), rounded.amount().most());
         return new Rounded(rounded, low.abs().compareTo(high.abs()) > 0 ? low : high);
     }
 
@@ -74,13 +86,26 @@ public record KitchenRounding(Quantity resolution, Household household) {
         return exact.amount().most().filter(most -> most.compareTo(FEW) <= 0).isPresent();
     }
 
-    /** Too little for the smallest cup is measured in tablespoons, too little for half of those in teaspoons. */
+    /**
+     * Too little for the smallest cup is measured in tablespoons, too little for half of those in teaspoons; teaspoons
+     * that make up whole tablespoons are measured in those.
+     */
     private Unit measuredIn(Quantity exact) {
         RationalNumber least = exact.amount().least().orElse(Rationals.ONE);
-        if (exact.unit() == Unit.CUP && least.compareTo(QUARTER) < 0) {
-            return measuredIn(exact.in(Unit.TABLESPOON, household));
-        }
-        return exact.unit() == Unit.TABLESPOON && least.compareTo(HALF) < 0 ? Unit.TEASPOON : exact.unit();
+        return switch (exact.unit()) {
+            case CUP -> least.compareTo(QUARTER) < 0 ? measuredIn(exact.in(Unit.TABLESPOON, household)) : Unit.CUP;
+            case TABLESPOON -> least.compareTo(HALF) < 0 ? Unit.TEASPOON : Unit.TABLESPOON;
+            case TEASPOON -> isWhole(exact.in(Unit.TABLESPOON, household)) ? Unit.TABLESPOON : Unit.TEASPOON;
+            default -> exact.unit();
+        };
+    }
+
+    private static boolean isWhole(Quantity quantity) {
+        return quantity.amount()
+                        .least()
+                        .filter(value -> value.signum() > 0 && Rationals.isWhole(value))
+                        .isPresent()
+                && quantity.amount().most().filter(Rationals::isWhole).isPresent();
     }
 
     private RationalNumber rounded(RationalNumber value, Unit unit, RationalNumber piece) {
@@ -113,8 +138,11 @@ public record KitchenRounding(Quantity resolution, Household household) {
         return value.compareTo(least) < 0 ? least : value;
     }
 
-    private static RationalNumber error(RationalNumber exact, RationalNumber rounded) {
-        return exact.signum() == 0 ? Rationals.ZERO : rounded.subtract(exact).divide(exact);
+    private static RationalNumber error(Optional<RationalNumber> exact, Optional<RationalNumber> rounded) {
+        if (exact.isEmpty() || rounded.isEmpty() || exact.get().signum() == 0) {
+            return Rationals.ZERO;
+        }
+        return rounded.get().subtract(exact.get()).divide(exact.get());
     }
 
     private static List<RationalNumber> fractions(String glyphs) {

@@ -1,7 +1,6 @@
 package org.misecue.quantity;
 
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -23,19 +22,8 @@ public final class QuantityReader {
 
     private static final Pattern SPACE = Pattern.compile("\\h*");
     private static final Pattern OF = Pattern.compile("\\h*\\bof\\b\\h*|\\h+");
-    private static final Pattern ARTICLE = Pattern.compile(
-            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|level|heap|pinch)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern HEDGE = Pattern.compile(
-            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
-                    + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
-            Pattern.CASE_INSENSITIVE);
     private static final Pattern TO =
             Pattern.compile("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern HANDLING = Pattern.compile(
-            "[\\h-]*(?:(heaped|heaping|rounded|scant|generous|good|level|flat|full|large|small|big|tiny|more|further|extra)\\h+)?",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern EXACT_HANDLING =
-            Pattern.compile("level|flat|full|large|small|big|tiny|more|further|extra");
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
@@ -60,7 +48,7 @@ public final class QuantityReader {
         if (loose.isPresent()) {
             return Optional.of(written(cursor, loose.get(), Optional.empty(), "", Optional.empty()));
         }
-        String hedge = hedge(cursor);
+        String hedge = Hedges.take(cursor);
         return counted(cursor, hedge).or(() -> measured(cursor, hedge)).or(() -> pieces(cursor, hedge));
     }
 
@@ -87,34 +75,34 @@ public final class QuantityReader {
         boolean times = cursor.skip(TIMES);
         boolean bracket = !times && cursor.skip(OPEN);
         cursor.skip(SPACE);
-        String inner = hedge(cursor);
+        String inner = Hedges.take(cursor);
         Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) ? measure(cursor) : Optional.empty();
         if (each.isPresent()) {
             Optional<Quantity> other = beside(cursor, Rationals.ONE).map(quantity -> quantity.times(count));
             if (bracket && !cursor.skip(CLOSE)) {
                 return Optional.empty();
             }
-            cursor.skip(HANDLING);
+            cursor.skip(Hedges.HANDLING);
             Optional<String> packing = Packings.take(cursor);
             if (packing.isPresent() || times) {
-                Quantity all = hedged(each.get().times(count), inner.isEmpty() ? hedge : inner);
+                Quantity all = Hedges.on(each.get().times(count), inner.isEmpty() ? hedge : inner);
                 Optional<Quantity> alternative = other.or(() -> beside(cursor, count));
                 return Optional.of(written(cursor, all, alternative, packing.orElse(""), Optional.of(count)));
             }
             return Optional.empty();
         }
-        cursor.skip(HANDLING);
+        cursor.skip(Hedges.HANDLING);
         Optional<String> packing = Packings.take(cursor);
         if (packing.isEmpty()) {
             return times ? just(cursor, count, hedge) : Optional.empty();
         }
         Optional<Quantity> content = beside(cursor, count);
-        Quantity all = hedged(content.orElse(Quantity.of(count, Unit.EACH)), hedge);
+        Quantity all = Hedges.on(content.orElse(Quantity.of(count, Unit.EACH)), hedge);
         return Optional.of(written(cursor, all, Optional.empty(), packing.get(), Optional.of(count)));
     }
 
     private Optional<WrittenQuantity> just(Cursor cursor, RationalNumber count, String hedge) {
-        Quantity all = hedged(Quantity.of(count, Unit.EACH), hedge);
+        Quantity all = Hedges.on(Quantity.of(count, Unit.EACH), hedge);
         return Optional.of(written(cursor, all, Optional.empty(), "", Optional.empty()));
     }
 
@@ -126,7 +114,7 @@ public final class QuantityReader {
             cursor.backTo(start);
             return Optional.empty();
         }
-        Quantity quantity = hedged(Sums.with(cursor, first.get(), this::measure), hedge);
+        Quantity quantity = Hedges.on(Sums.with(cursor, first.get(), this::measure), hedge);
         Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
         if (quantity.unit() == Unit.STICK && cursor.sees(NOT_BUTTER)) {
             return Optional.of(written(
@@ -137,7 +125,7 @@ public final class QuantityReader {
                     quantity.amount().least()));
         }
         int before = cursor.at();
-        cursor.skip(HANDLING);
+        cursor.skip(Hedges.HANDLING);
         Optional<String> packing = SPOONS.contains(quantity.unit()) ? Optional.empty() : Packings.take(cursor);
         if (packing.isEmpty()) {
             cursor.backTo(before);
@@ -158,12 +146,12 @@ public final class QuantityReader {
             return Optional.empty();
         }
         int before = cursor.at();
-        cursor.skip(HANDLING);
+        cursor.skip(Hedges.HANDLING);
         Optional<String> packing = Packings.take(cursor);
         if (packing.isEmpty()) {
             cursor.backTo(before);
         }
-        Quantity quantity = hedged(new Quantity(amount.get(), Unit.EACH), hedge);
+        Quantity quantity = Hedges.on(new Quantity(amount.get(), Unit.EACH), hedge);
         Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
         return Optional.of(written(cursor, quantity, alternative, packing.orElse(""), Optional.empty()));
     }
@@ -179,12 +167,12 @@ public final class QuantityReader {
             amount = Optional.of(Amount.of(1));
         }
         if (amount.isPresent()) {
-            String handling = handling(cursor);
+            String handling = Hedges.takeHandling(cursor);
             Optional<UnitWords.Found> unit = UnitWords.take(cursor);
             if (unit.isPresent()) {
                 Amount upTo =
                         unit.get().unit() == Unit.PINCH ? amount.get() : upperEnd(cursor, amount.get(), unit.get());
-                return Optional.of(hedged(
+                return Optional.of(Hedges.on(
                         new Quantity(upTo.times(unit.get().times()), unit.get().unit()),
                         unit.get().unit() == Unit.PINCH ? "" : handling));
             }
@@ -248,8 +236,8 @@ public final class QuantityReader {
         int start = cursor.at();
         boolean bracket = cursor.skip(OPEN);
         if (bracket || cursor.skip(BESIDE)) {
-            String hedge = hedge(cursor);
-            Optional<Quantity> other = measure(cursor).map(quantity -> hedged(quantity, hedge));
+            String hedge = Hedges.take(cursor);
+            Optional<Quantity> other = measure(cursor).map(quantity -> Hedges.on(quantity, hedge));
             if (other.isPresent() && !bracket) {
                 while (cursor.skip(BESIDE) && measure(cursor).isPresent()) {
                     start = cursor.at();
@@ -265,31 +253,6 @@ public final class QuantityReader {
         }
         cursor.backTo(start);
         return Optional.empty();
-    }
-
-    private String hedge(Cursor cursor) {
-        cursor.skip(ARTICLE);
-        return cursor.take(HEDGE)
-                .map(found -> found.group(1).toLowerCase(Locale.ROOT))
-                .map(word -> {
-                    cursor.skip(ARTICLE);
-                    return word;
-                })
-                .orElse("");
-    }
-
-    private String handling(Cursor cursor) {
-        return cursor.take(HANDLING)
-                .map(found -> found.group(1))
-                .map(word -> word.toLowerCase(Locale.ROOT))
-                .filter(word -> !EXACT_HANDLING.matcher(word).matches())
-                .orElse("");
-    }
-
-    private static Quantity hedged(Quantity quantity, String hedge) {
-        return hedge.isEmpty() || quantity.amount().hedged() || quantity.unit() == Unit.PINCH
-                ? quantity
-                : new Quantity(new Amount.Approximate(quantity.amount(), hedge), quantity.unit());
     }
 
     private static boolean sane(RationalNumber value) {

@@ -5,7 +5,8 @@ import tech.units.indriya.function.RationalNumber;
 /**
  * Quantities as a recipe prints them: "125 g", "1½ tsp", "2–3 tbsp", "180 °C", "45–50 minutes", "a pinch", "about 70 g".
  * The same in every locale. Spoons, cups, ounces, inches, pieces and times are written to the nearest eighth or third;
- * metric sizes as decimals with at most two places, in kilograms and litres from 1000 g and 1000 ml, with three.
+ * metric sizes as decimals with at most two places; whole grams and millilitres from 1000 up in kilograms and litres,
+ * with three.
  */
 public final class QuantityWriter {
 
@@ -37,15 +38,15 @@ public final class QuantityWriter {
         }
         RationalNumber from = amount.least().orElseThrow();
         RationalNumber to = amount.most().orElseThrow();
-        Unit shown = shownIn(unit, from);
+        Unit shown = shownIn(unit, from, to);
         return shown == unit
                 ? writer.write(from, to, unit)
                 : writer.write(unit.inFixed(from, shown), unit.inFixed(to, shown), shown);
     }
 
-    /** Kilograms and litres only where the amount is at least one. */
-    private static Unit shownIn(Unit unit, RationalNumber least) {
-        boolean large = least.compareTo(THOUSAND) >= 0;
+    /** Kilograms and litres where the amount is at least one, and whole in grams and millilitres. */
+    private static Unit shownIn(Unit unit, RationalNumber least, RationalNumber most) {
+        boolean large = least.compareTo(THOUSAND) >= 0 && Rationals.isWhole(least) && Rationals.isWhole(most);
         boolean small = least.compareTo(Rationals.ONE) < 0 && least.signum() > 0;
         return switch (unit) {
             case GRAM -> large ? Unit.KILOGRAM : unit;

@@ -19,6 +19,7 @@ final class FoodGroups {
     static {
         GROUPS.put(word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES));
         GROUPS.put(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS));
+        GROUPS.put(word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)"));
         GROUPS.put(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT));
         GROUPS.put(
                 word(

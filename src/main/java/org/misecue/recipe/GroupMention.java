@@ -84,7 +84,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
 
     private Set<String> exceptedNames() {
         Set<String> names = new java.util.HashSet<>();
-        for (String each : except.toLowerCase(Locale.ROOT).split("\\h*(?:,|\\band\\b)\\h*")) {
+        for (String each : except.toLowerCase(Locale.ROOT).split("\\h*(?:,|\\band\\b)\\h*", -1)) {
             names.add(Nouns.singular(each.replaceFirst("^the\\h+", "")));
         }
         return names;

@@ -38,8 +38,11 @@ final class IngredientLineParser {
         if (partOf.matches()) {
             return ofPart(line, partOf, optional);
         }
-        Optional<WrittenQuantity> written = quantities.read(plain).filter(IngredientLineParser::measuresFood);
-        String rest = written.map(each -> plain.substring(each.end())).orElse(plain);
+        Optional<WrittenQuantity> first = quantities.read(plain).filter(IngredientLineParser::measuresFood);
+        Optional<AmountBehind> behind = first.isPresent() ? Optional.empty() : AmountBehind.in(plain, quantities);
+        Optional<WrittenQuantity> written = first.or(() -> behind.map(AmountBehind::amount));
+        String rest = behind.map(AmountBehind::rest)
+                .orElseGet(() -> first.map(each -> plain.substring(each.end())).orElse(plain));
         Optional<Quantity> alternative =
                 written.flatMap(WrittenQuantity::alternative).or(() -> inBrackets(rest));
         NamePhrase phrase = NamePhrase.of(
@@ -69,7 +72,10 @@ final class IngredientLineParser {
         Optional<WrittenQuantity> written = quantities.read(rest).filter(IngredientLineParser::measuresFood);
         NamePhrase fruit =
                 NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "");
-        String part = partOf.group("part").toLowerCase(Locale.ROOT).replaceAll("(?:finely|grated)\\h+", "");
+        String part = partOf.group("part")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("(?:finely|grated)\\h+", "")
+                .replace("&", "and");
         List<String> preparation =
                 new ArrayList<>(List.of(partOf.group("how").strip().toLowerCase(Locale.ROOT), fruit.preparation()));
         preparation.removeIf(String::isEmpty);

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.misecue.pantry.Pantry;
 
 /**
  * The phrases by which a method may call an ingredient: "light muscovado sugar", "muscovado sugar", "sugar".
@@ -136,30 +137,30 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("bicarbonate of soda", List.of("bicarbonate", "bicarb", "soda", "baking soda")),
             Map.entry("baking soda", List.of("bicarbonate of soda", "bicarb", "soda")),
             Map.entry("cream of tartar", List.of("tartar")),
-            Map.entry("cornflour", List.of("cornstarch")),
-            Map.entry("cornstarch", List.of("cornflour")),
-            Map.entry("icing sugar", List.of("powdered sugar", "confectioners' sugar")),
-            Map.entry("powdered sugar", List.of("icing sugar", "confectioners' sugar")),
-            Map.entry("caster sugar", List.of("superfine sugar")),
-            Map.entry("yoghurt", List.of("yogurt")),
-            Map.entry("yogurt", List.of("yoghurt")),
-            Map.entry("gelatine", List.of("gelatin")),
-            Map.entry("gelatin", List.of("gelatine")),
             Map.entry("purée", List.of("puree")),
             Map.entry("egg", List.of("egg white", "egg yolk", "white", "yolk", "egg wash")),
             Map.entry("lemon", List.of("lemon zest", "lemon juice", "zest", "juice", "lemon slice")),
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
-            Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")),
-            Map.entry("bread flour", List.of("flour")));
+            Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
     static IngredientNames of(String ingredient) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
-        for (String each : sides(ingredient)) {
+        for (String each : sides(ingredient.replaceFirst("\\h(?:in|with|from)\\h.*", ""))) {
             add(each, strong, weak);
         }
+        Pantry.standard().find(ingredient).ifPresent(known -> {
+            weak.add(phrase(known.name()));
+            known.names().forEach(name -> weak.add(phrase(name)));
+        });
         weak.removeAll(strong);
+        weak.remove("");
         return new IngredientNames(strong, weak);
+    }
+
+    private static String phrase(String name) {
+        Words words = Words.of(name);
+        return words.size() == 0 ? "" : words.phrase(0, words.size());
     }
 
     /** "Lemon zest and juice" is lemon zest, and lemon juice; "salt and pepper" two things. */

@@ -149,7 +149,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static boolean onlyAdjectives(String text) {
-        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+")) {
+        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
             if (!word.isEmpty() && !ADJECTIVES.contains(word)) {
                 return false;
             }
@@ -179,11 +179,12 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static String takeAlternatives(String text, List<String> alternatives) {
-        String[] sides = OR.split(text);
+        String[] sides = OR.split(text, -1);
         if (sides.length == 1) {
             return text;
         }
-        String noun = Nouns.last(sides[sides.length - 1]);
+        String other = sides[sides.length - 1].strip();
+        String noun = other.contains(" ") ? Nouns.last(other) : "";
         for (int at = 1; at < sides.length; at++) {
             alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : ""));
         }

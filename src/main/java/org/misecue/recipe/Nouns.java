@@ -32,7 +32,7 @@ final class Nouns {
 
     /** The last word of a phrase. */
     static String last(String phrase) {
-        String[] words = phrase.strip().split("\\h+");
+        String[] words = phrase.strip().split("\\h+", -1);
         return words[words.length - 1];
     }
 

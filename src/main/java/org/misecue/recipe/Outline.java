@@ -30,7 +30,9 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
         return new Outline(
                 title,
                 sorter.head,
-                sorter.parts.stream().filter(part -> !part.lines().isEmpty()).toList(),
+                BareHeadings.split(sorter.parts).stream()
+                        .filter(part -> !part.lines().isEmpty())
+                        .toList(),
                 Paragraphs.joined(sorter.method));
     }
 

@@ -107,7 +107,7 @@ final class OvenReader {
         Figure first =
                 group.stream().filter(figure -> !figure.fan()).findFirst().orElse(group.get(0));
         List<Quantity> also = group.stream()
-                .filter(figure -> figure != first && !figure.fan())
+                .filter(figure -> !figure.equals(first) && !figure.fan())
                 .map(Figure::quantity)
                 .toList();
         String what = sentence.matches("(?is).*\\bbak(?:e|ing)\\b.*") ? "bake" : "heat the oven";

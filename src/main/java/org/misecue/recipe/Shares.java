@@ -43,6 +43,8 @@ final class Shares {
     private static final Pattern START = Pattern.compile("(?<![\\p{L}\\d.,/])(?!an?\\b)(?=[\\p{L}\\d½¼¾⅓⅔⅛])");
     private static final Pattern OF_THE =
             Pattern.compile("(?:(?:the|your)\\h+)?(?:[\\p{L}-]+\\h+)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALL_BUT =
+            Pattern.compile("\\b(?:all|everything)\\h+(?:but|except)\\h+$", Pattern.CASE_INSENSITIVE);
     private static final int REACH = 45;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
@@ -64,6 +66,10 @@ final class Shares {
         while (at.find()) {
             String from = before.substring(at.start());
             Optional<WrittenQuantity> written = QUANTITIES.read(from).filter(Shares::isFood);
+            if (written.isPresent()
+                    && ALL_BUT.matcher(before.substring(0, at.start())).find()) {
+                return new Share(Optional.empty(), "most");
+            }
             if (written.isPresent()
                     && OF_THE.matcher(from.substring(written.get().end())).matches()) {
                 return new Share(Optional.of(written.get().quantity()), "");

@@ -101,10 +101,10 @@ final class Techniques {
 
     private static Technique row(String line) {
         // The stroke also divides regular expressions; columns have blanks around it.
-        String[] cells = line.split(" \\| ");
+        String[] cells = line.split(" \\| ", -1);
         String key = cells[0].strip();
         StringBuilder words = new StringBuilder();
-        for (String word : cells[1].split(" ; ")) {
+        for (String word : cells[1].split(" ; ", -1)) {
             words.append(words.isEmpty() ? "" : "|")
                     .append("(?<![\\p{L}-])(?:")
                     .append(word.strip().replace(" ", "\\h+"))

@@ -21,7 +21,7 @@ final class TinReader {
     private static final String SIZE =
             NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT + ")?){0,2}";
     private static final Pattern TIN = Pattern.compile(
-            "(?:(?<count>\\d{1,2}|an?|one|two|three|four|five|six)\\h+(?:[x×]\\h*)?(?:deep\\h+|shallow\\h+)?)?"
+            "(?:(?<count>\\d{1,2}|an?|one|two|three|four|five|six)(?:\\h+(?:deep\\h+|shallow\\h+)?|\\h*(?<times>[x×])\\h*))?"
                     + "(?<size>" + NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT
                     + ")?){0,2})(?<=[\\p{L}\"”″.])"
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
@@ -40,7 +40,9 @@ final class TinReader {
         Matcher tin = TIN.matcher(text);
         while (tin.find()) {
             String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
-            List<Quantity> sides = sides(tin.group("size"));
+            boolean rectangle =
+                    tin.group("times") != null && Nouns.singular(what).equals(what);
+            List<Quantity> sides = sides((rectangle ? tin.group("count") + " x " : "") + tin.group("size"));
             if (sides.isEmpty() || BREAK.matcher(what).find()) {
                 continue;
             }
@@ -54,7 +56,7 @@ final class TinReader {
                     Optional.empty(),
                     List.copyOf(also),
                     Nouns.singular(what),
-                    count(tin.group("count")),
+                    rectangle ? 1 : count(tin.group("count")),
                     step,
                     line));
         }

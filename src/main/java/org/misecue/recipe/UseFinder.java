@@ -129,7 +129,7 @@ final class UseFinder {
         if (!strong.containsKey(phrase) && !weak.containsKey(phrase)) {
             return false;
         }
-        return length > 1 || !(isVerb(words, at) || isBath(words, at));
+        return !isBath(words, at, at + length - 1) && (length > 1 || !isVerb(words, at));
     }
 
     /** "Cream the butter" names no cream. */
@@ -146,8 +146,8 @@ final class UseFinder {
     }
 
     /** Water that something is warmed over is no ingredient. */
-    private static boolean isBath(Words words, int at) {
-        if (!words.list().get(at).singular().equals("water")) {
+    private static boolean isBath(Words words, int at, int last) {
+        if (!words.list().get(last).singular().equals("water")) {
             return false;
         }
         for (int before = Math.max(0, at - 4); before < at; before++) {

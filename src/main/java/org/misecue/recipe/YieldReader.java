@@ -20,8 +20,12 @@ final class YieldReader {
                     + "(?:(?:makes?|serves?|enough\\h+for|cuts\\h+into)\\h+)?(?=[\\d½]|about|approx|around|roughly|up\\h+to|an?\\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|~)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile(
-            "^(?:([\\d]+|an?|one|two|three|four|five|six)\\h*(?:[x×]\\h*)?)(?=[\\d½]+\\h*-?(?:g|kg|cm|in|inch|lb|oz|ml)\\b)",
+            "^(?:([\\d]+|an?|one|two|three|four|five|six)(?:\\h*[x×]\\h*|\\h+))(?=[\\d½]+\\h*-?(?:g|kg|cm|in|inch|lb|oz|ml)\\b)",
             Pattern.CASE_INSENSITIVE);
+    /** "Makes a soft dough" tells no yield. */
+    private static final Pattern A_CONSISTENCY =
+            Pattern.compile("^an?\\h+(?!loaf|cake|tart|pie|tray|batch|dozen|couple)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WHAT = Pattern.compile(
             "^([^.;,(|/]*?)(?=\\h*(?:[.;,(|/]|$|\\b(?:depending|in\\h+a|plus|and|about|approximately)\\b))",
             Pattern.CASE_INSENSITIVE);
@@ -46,6 +50,9 @@ final class YieldReader {
         if (times.find()) {
             return sized(rest, times, step, line);
         }
+        if (A_CONSISTENCY.matcher(rest).find()) {
+            return Optional.empty();
+        }
         return QUANTITIES
                 .read(rest)
                 .filter(written -> written.quantity().dimension() != Dimension.DURATION
@@ -64,14 +71,15 @@ final class YieldReader {
         String behind = rest.substring(times.end());
         return count.flatMap(one -> QUANTITIES
                 .read(behind)
-                .map(size -> setting(
-                        one.quantity(), List.of(size.quantity()), words(behind.substring(size.end())), step, line)));
+                .map(size -> setting(one.quantity(), List.of(size.quantity()), what(size, behind, false), step, line)));
     }
 
     private static String what(WrittenQuantity written, String rest, boolean people) {
         String words = words(rest.substring(written.end()));
         if (!written.packing().isEmpty()) {
-            return (written.packing() + "s " + words).strip();
+            boolean one = Quantity.of(1, Unit.EACH).equals(written.quantity())
+                    || written.quantity().unit() != Unit.EACH;
+            return (written.packing() + (one ? " " : "s ") + words).strip();
         }
         return words.isEmpty() && people ? "servings" : words;
     }

@@ -1,7 +1,13 @@
 /**
  * The written recipe: {@link org.misecue.recipe.Recipe} with its components, ingredient lines, method steps and
- * settings. {@code RecipeReader} is the way in: it reads any document, keeps every original line and reports what it
- * could not understand.
+ * settings. {@link org.misecue.recipe.RecipeReader} is the way in: it reads any document, keeps every original line and
+ * notes what it could not understand. {@link org.misecue.recipe.RecipeText} shows people how a recipe was understood,
+ * {@link org.misecue.recipe.RecipeJson} shows programs.
+ *
+ * <p>The way of a recipe: {@code manuscript} makes lines of a document; {@code Outline} sorts them into head, parts and
+ * method; {@code IngredientLineParser} reads the lines of the parts, {@code StepParser} those of the method, with a
+ * reader for each kind of figure ({@code OvenReader}, {@code DurationReader}, {@code TinReader}, {@code YieldReader}),
+ * the table of {@code Techniques}, and {@code UseFinder}, which tells whose butter "the butter" is.
  */
 @NullMarked
 package org.misecue.recipe;

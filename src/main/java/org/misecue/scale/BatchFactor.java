@@ -3,6 +3,7 @@ package org.misecue.scale;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -63,11 +64,15 @@ record BatchFactor(RationalNumber value, List<Note> notes) {
     }
 
     private static BatchFactor byTin(Recipe recipe, Tin wanted) {
-        Setting pan = setting(recipe, Setting.Kind.PAN)
+        Setting first = setting(recipe, Setting.Kind.PAN)
                 .orElseThrow(() -> new BadInput(
                         Place.of(recipe.source()),
                         "the recipe states no tin to scale from; add a line such as “Tin: 20 cm round”, or scale by"
                                 + " times."));
+        Setting pan = settings(recipe, Setting.Kind.PAN)
+                .filter(setting -> TinReader.of(setting).isPresent())
+                .findFirst()
+                .orElse(first);
         Tin written = TinReader.of(pan)
                 .orElseThrow(() -> new BadInput(
                         placeOf(recipe, pan),
@@ -85,9 +90,11 @@ record BatchFactor(RationalNumber value, List<Note> notes) {
     }
 
     private static Optional<Setting> setting(Recipe recipe, Setting.Kind kind) {
-        return recipe.allSettings().stream()
-                .filter(setting -> setting.kind() == kind)
-                .findFirst();
+        return settings(recipe, kind).findFirst();
+    }
+
+    private static Stream<Setting> settings(Recipe recipe, Setting.Kind kind) {
+        return recipe.allSettings().stream().filter(setting -> setting.kind() == kind);
     }
 
     private static Place placeOf(Recipe recipe, Setting setting) {

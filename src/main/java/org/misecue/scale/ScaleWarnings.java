@@ -1,14 +1,15 @@
 package org.misecue.scale;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Weighing;
-import org.misecue.quantity.Household;
 import org.misecue.quantity.KitchenRounding;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
@@ -22,8 +23,10 @@ import tech.units.indriya.function.RationalNumber;
 /** Collects what a person must know about a scaled recipe. The thresholds are common practice, without a source. */
 final class ScaleWarnings {
 
+    private static final RationalNumber SLIGHT = Rationals.of(1, 50);
     private static final RationalNumber HARD = Rationals.of(1, 10);
     private static final RationalNumber FAR = Rationals.of(3);
+    private static final RationalNumber TEN = Rationals.of(10);
     private static final RationalNumber HUNDRED = Rationals.of(100);
 
     private static final Set<String> RAISING = Set.of(
@@ -36,61 +39,72 @@ final class ScaleWarnings {
 
     private final Recipe recipe;
     private final RationalNumber factor;
+    private final ScaleRules rules;
     private final List<Note> lines = new ArrayList<>();
+    private final Map<String, IngredientLine> raising = new LinkedHashMap<>();
+    private final Map<String, IngredientLine> spices = new LinkedHashMap<>();
 
-    ScaleWarnings(Recipe recipe, RationalNumber factor) {
+    ScaleWarnings(Recipe recipe, RationalNumber factor, ScaleRules rules) {
         this.recipe = recipe;
         this.factor = factor;
+        this.rules = rules;
     }
 
+    /** Line by line; then once for all raising agents and once for all spices, at the first of them. */
     List<Note> forLines() {
-        return lines;
+        far(
+                raising,
+                "beyond × 3 these may raise too much or too little when scaled straight: %s. Test-bake the batch.");
+        far(spices, "beyond × 3 these may come out too strong when scaled straight: %s. Start with less and taste.");
+        return List.copyOf(lines);
     }
 
-    /** Eggs that do not come out whole: what to weigh instead, and the batch that would suit whole eggs. */
+    /** Eggs that come out off whole ones by more than a fiftieth: what to weigh instead, and the batch that would suit whole eggs. */
     void eggs(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded, Ingredient eggs) {
-        if (rounded.relativeError().signum() == 0) {
+        if (rounded.relativeError().abs().compareTo(SLIGHT) <= 0) {
             return;
         }
-        StringBuilder sentence = new StringBuilder("%s for %s of %s, which is %s."
-                .formatted(
-                        QuantityWriter.text(rounded.quantity()), decimals(exact), line.ingredient(), percent(rounded)));
-        Weighing.grams(exact, eggs, Household.METRIC)
-                .ifPresent(grams -> sentence.append(" To keep the proportions, weigh out %s g%s instead, at %s g each."
+        String weigh = Weighing.grams(exact, eggs, rules.household())
+                .map(grams -> "weigh out %s g of %s (%s g each), or "
+                        .formatted(whole(grams), beaten(eggs), whole(gramsOfOne(eggs))))
+                .orElse("");
+        add(
+                line,
+                "%s To keep the proportions, %smake the recipe × %s, which takes %s."
                         .formatted(
-                                Rationals.rounded(grams, 0).toPlainString(),
-                                eggs.name().equals("egg") ? " of beaten egg" : "",
-                                Rationals.rounded(
-                                                Weighing.grams(Quantity.of(1, Unit.EACH), eggs, Household.METRIC)
-                                                        .orElseThrow(),
-                                                0)
-                                        .toPlainString())));
-        wholeBatch(line, rounded)
-                .ifPresent(batch -> sentence.append(" The batch for %s whole ones is × %s."
-                        .formatted(QuantityWriter.text(rounded.quantity()), batch)));
-        add(line, sentence.toString());
+                                change(line, exact, rounded),
+                                weigh,
+                                wholeBatch(line, rounded),
+                                QuantityWriter.text(rounded.quantity())));
     }
 
-    private static Optional<String> wholeBatch(IngredientLine line, KitchenRounding.Rounded rounded) {
-        return line.quantity()
-                .flatMap(written -> written.amount().most())
-                .filter(written -> written.signum() > 0)
-                .flatMap(written -> rounded.quantity().amount().most().map(whole -> whole.divide(written)))
-                .map(batch -> Rationals.rounded(batch, 4).toPlainString());
+    private static String beaten(Ingredient eggs) {
+        return eggs.name().equals("egg") ? "beaten egg" : eggs.name();
+    }
+
+    private RationalNumber gramsOfOne(Ingredient eggs) {
+        return Weighing.grams(Quantity.of(1, Unit.EACH), eggs, rules.household())
+                .orElse(Rationals.ZERO);
+    }
+
+    private static String wholeBatch(IngredientLine line, KitchenRounding.Rounded rounded) {
+        RationalNumber written =
+                line.quantity().flatMap(quantity -> quantity.amount().most()).orElse(Rationals.ONE);
+        RationalNumber whole = rounded.quantity().amount().most().orElse(written);
+        return Rationals.rounded(whole.divide(written), 4).toPlainString();
     }
 
     /** An amount that had to be rounded by more than a tenth. */
     void rounded(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded) {
         if (rounded.relativeError().abs().compareTo(HARD) > 0 && exact.unit() != Unit.PINCH) {
-            add(
-                    line,
-                    "%s of %s is rounded from %s, which is %s."
-                            .formatted(
-                                    QuantityWriter.text(rounded.quantity()),
-                                    line.ingredient(),
-                                    decimals(exact),
-                                    percent(rounded)));
+            add(line, change(line, exact, rounded));
         }
+    }
+
+    private static String change(IngredientLine line, Quantity exact, KitchenRounding.Rounded rounded) {
+        return "%s: %s rounded to %s, which is %s."
+                .formatted(
+                        line.ingredient(), decimals(exact), QuantityWriter.text(rounded.quantity()), percent(rounded));
     }
 
     /** Raising agents and spices do not follow a recipe far. */
@@ -99,16 +113,16 @@ final class ScaleWarnings {
             return;
         }
         if (RAISING.contains(ingredient.name())) {
-            add(
-                    line,
-                    "beyond × 3 %s may raise too much or too little when scaled straight; test-bake the batch."
-                            .formatted(ingredient.name()));
+            raising.putIfAbsent(ingredient.name(), line);
         } else if (ingredient.aisle().equals("herbs and spices")) {
-            add(
-                    line,
-                    "beyond × 3 %s may come out too strong when scaled straight; start with less and taste."
-                            .formatted(ingredient.name()));
+            spices.putIfAbsent(ingredient.name(), line);
         }
+    }
+
+    private void far(Map<String, IngredientLine> names, String sentence) {
+        names.values().stream()
+                .findFirst()
+                .ifPresent(first -> add(first, sentence.formatted(String.join(", ", names.keySet()))));
     }
 
     /** What the factor leaves alone. */
@@ -120,13 +134,13 @@ final class ScaleWarnings {
         notes.add(new Note(
                 placeOf(Setting.Kind.OVEN_TEMPERATURE)
                         .or(() -> placeOf(Setting.Kind.DURATION))
-                        .orElse(wholeRecipe()),
+                        .orElse(Place.of(recipe.source())),
                 "baking time and temperature are not scaled; watch the bake, not the clock."));
         if (!inTin) {
             placeOf(Setting.Kind.PAN)
                     .ifPresent(place -> notes.add(new Note(
                             place,
-                            "tins are not scaled: this batch needs × %s the tin's area, or more tins."
+                            "tins are not scaled: this batch needs × %s the tin's area, or as many tins."
                                     .formatted(Rationals.rounded(factor, 2).toPlainString()))));
         }
         return notes;
@@ -137,10 +151,6 @@ final class ScaleWarnings {
                 .filter(setting -> setting.kind() == kind)
                 .findFirst()
                 .map(setting -> Place.of(recipe.source(), setting.line()));
-    }
-
-    private Place wholeRecipe() {
-        return Place.of(recipe.source());
     }
 
     private void add(IngredientLine line, String sentence) {
@@ -157,6 +167,12 @@ final class ScaleWarnings {
 
     private static String percent(KitchenRounding.Rounded rounded) {
         RationalNumber percent = rounded.relativeError().multiply(HUNDRED);
-        return Rationals.rounded(percent.abs(), 1).toPlainString() + " % " + (percent.signum() > 0 ? "more" : "less");
+        int places = percent.abs().compareTo(TEN) < 0 ? 1 : 0;
+        return Rationals.rounded(percent.abs(), places).toPlainString() + "% "
+                + (percent.signum() > 0 ? "more" : "less");
+    }
+
+    private static String whole(RationalNumber grams) {
+        return Rationals.rounded(grams, 0).toPlainString();
     }
 }

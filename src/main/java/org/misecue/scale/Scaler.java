@@ -31,7 +31,7 @@ public final class Scaler {
         this.factor = factor;
         this.rules = rules;
         this.pantry = pantry;
-        this.warnings = new ScaleWarnings(recipe, factor);
+        this.warnings = new ScaleWarnings(recipe, factor, rules);
     }
 
     /**
@@ -63,7 +63,7 @@ public final class Scaler {
         Optional<Ingredient> ingredient = pantry.find(line.ingredient());
         Optional<Quantity> exact = line.quantity().map(quantity -> quantity.times(factor));
         Optional<Quantity> weighed = exact.map(quantity -> rounded(line, quantity, ingredient));
-        Optional<RationalNumber> grams = weighed.flatMap(quantity -> grams(quantity, ingredient));
+        Optional<RationalNumber> grams = weighed.flatMap(quantity -> grams(line, quantity, ingredient));
         return new WeighedLine(component, line, exact, weighed, grams);
     }
 
@@ -84,10 +84,14 @@ public final class Scaler {
         return rounded.quantity();
     }
 
-    private Optional<RationalNumber> grams(Quantity quantity, Optional<Ingredient> ingredient) {
-        if (quantity.dimension() == Dimension.MASS) {
-            return quantity.mostInBase(rules.household());
+    /** A weight that the line itself gives beside a measure, "3 cups (360 g)", is better than the pantry's. */
+    private Optional<RationalNumber> grams(IngredientLine line, Quantity weighed, Optional<Ingredient> ingredient) {
+        if (weighed.dimension() == Dimension.MASS) {
+            return weighed.mostInBase(rules.household());
         }
-        return ingredient.flatMap(known -> Weighing.grams(quantity, known, rules.household()));
+        return line.alternative()
+                .filter(beside -> beside.dimension() == Dimension.MASS)
+                .flatMap(beside -> beside.times(factor).mostInBase(rules.household()))
+                .or(() -> ingredient.flatMap(known -> Weighing.grams(weighed, known, rules.household())));
     }
 }

@@ -1,13 +1,13 @@
 package org.misecue.scale;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
-import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.Setting;
@@ -15,7 +15,7 @@ import org.misecue.recipe.Setting;
 /** Tins from words: "20 cm round", "9-inch square tin", "33 × 23 cm", "two 20 cm round tins, 5 cm deep". */
 final class TinReader {
 
-    private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
+    private static final String NUMBER = "(\\d{1,4}(?:\\.\\d{1,4}|[½¼¾])?)";
     private static final String UNIT = "(cm|centimet(?:re|er)s?|in|inch(?:es)?|\"|″)";
 
     private static final Pattern NOTHING =
@@ -53,24 +53,22 @@ final class TinReader {
                 .map(tin -> depth.map(tin::deep).orElse(tin).times(count));
     }
 
-    /** The tin of a recipe's setting. */
+    /**
+     * The tin of a recipe's setting. More figures in the same unit are the other sides, a third one the depth; in another
+     * unit they say the same again.
+     */
     static Optional<Tin> of(Setting setting) {
-        Stream<String> sizes = Stream.of(setting.quantity())
-                .filter(size -> !setting.what().contains("×"))
-                .map(QuantityWriter::text);
-        return second(setting)
-                .map(width -> Tin.rectangle(setting.quantity(), width).times(setting.count()))
-                .or(() -> read(String.join(
-                                " ",
-                                Stream.concat(sizes, Stream.of(setting.what())).toList()))
-                        .map(tin -> tin.times(setting.count())));
-    }
-
-    /** A second figure in the same unit is the other side; in another unit it is the same side again. */
-    private static Optional<Quantity> second(Setting setting) {
-        return setting.also().stream()
-                .filter(other -> other.unit() == setting.quantity().unit())
-                .findFirst();
+        Quantity length = setting.quantity();
+        if (length.dimension() != Dimension.LENGTH) {
+            return Optional.empty();
+        }
+        List<Quantity> sides = setting.also().stream()
+                .filter(other -> other.unit() == length.unit())
+                .toList();
+        Optional<Tin> tin =
+                sides.isEmpty() ? oneSided(length, setting.what()) : Optional.of(Tin.rectangle(length, sides.get(0)));
+        return tin.map(one -> sides.size() > 1 ? one.deep(sides.get(1)) : one)
+                .map(one -> one.times(Math.max(1, setting.count())));
     }
 
     private static Optional<Quantity> depth(String text) {
@@ -107,17 +105,18 @@ final class TinReader {
 
     private static Optional<Tin> oneSided(String text) {
         Matcher side = SIDE.matcher(text);
-        if (!side.find()) {
-            return Optional.empty();
-        }
-        Quantity size = size(side.group(1), side.group(2));
-        if (text.contains("square")) {
+        return side.find() ? oneSided(size(side.group(1), side.group(2)), text) : Optional.empty();
+    }
+
+    private static Optional<Tin> oneSided(Quantity size, String words) {
+        if (words.contains("square")) {
             return Optional.of(Tin.square(size));
         }
-        return UNRECKONED.matcher(text).find() ? Optional.empty() : Optional.of(Tin.round(size));
+        return UNRECKONED.matcher(words).find() ? Optional.empty() : Optional.of(Tin.round(size));
     }
 
     private static Quantity size(String number, String unit) {
-        return Quantity.of(Rationals.of(number), unit.startsWith("c") ? Unit.CENTIMETRE : Unit.INCH);
+        String decimal = number.replace("½", ".5").replace("¼", ".25").replace("¾", ".75");
+        return Quantity.of(Rationals.of(decimal), unit.startsWith("c") ? Unit.CENTIMETRE : Unit.INCH);
     }
 }

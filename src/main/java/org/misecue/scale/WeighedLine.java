@@ -12,7 +12,8 @@ import tech.units.indriya.function.RationalNumber;
  * @param written the line of the recipe, unscaled
  * @param exact the scaled quantity before rounding; empty where the line states none
  * @param weighed the quantity to weigh out: rounded to the scale's resolution, to spoons or to whole eggs
- * @param grams the weight of it, exact for masses, through the pantry for measures; empty where unknown
+ * @param grams the weight of what is weighed out, of a range its upper end; exact for masses, through the pantry for
+ *     measures and pieces; empty where unknown
  */
 public record WeighedLine(
         String component,

@@ -13,8 +13,8 @@ import java.util.Locale;
 /**
  * A result for programs: {@code {"query", "suggestion"?, "hits": [{"source", "at", "end", "quote", "step", "score",
  * "kind", "marks", "speaker"?, "episode"?}]}}, best first. Times are in seconds on the source's clock; {@code step} is 0
- * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code episode} is there where the
- * hits are from several.
+ * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code episode} is there where
+ * several were searched.
  */
 public final class FindJson {
 
@@ -29,8 +29,7 @@ public final class FindJson {
             if (result.suggestion().isPresent()) {
                 json.writeStringField("suggestion", result.suggestion().get());
             }
-            boolean several =
-                    result.hits().stream().map(Hit::episode).distinct().count() > 1;
+            boolean several = result.episodes().size() > 1;
             json.writeArrayFieldStart("hits");
             for (Hit hit : result.hits()) {
                 write(hit, several, json);

@@ -1,5 +1,6 @@
 package org.misecue.search;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,5 +10,6 @@ import java.util.Optional;
  * @param hits best first
  * @param suggestion the query with words that nobody said replaced by the nearest that somebody did; the hits are then
  *     for this
+ * @param episodes the folders that were searched
  */
-public record FindResult(String query, List<Hit> hits, Optional<String> suggestion) {}
+public record FindResult(String query, List<Hit> hits, Optional<String> suggestion, List<Path> episodes) {}

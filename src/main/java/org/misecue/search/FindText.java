@@ -24,7 +24,7 @@ public final class FindText {
                     .append(printable(result.query()))
                     .append("\u201D.\n");
         }
-        boolean several = result.hits().stream().map(Hit::episode).distinct().count() > 1;
+        boolean several = result.episodes().size() > 1;
         for (Hit hit : result.hits()) {
             append(hit, several, bold, out);
         }

@@ -50,7 +50,7 @@ public final class MomentIndex {
             throw new BadInput(Place.of("find"), "expected a word to look for, such as: find butter");
         }
         try (OpenIndexes open = OpenIndexes.of(episodes)) {
-            return new MomentSearch(open).find(query, ask, limit);
+            return new MomentSearch(open).find(query, ask, Math.max(1, limit));
         } catch (IOException e) {
             throw new BadInput(
                     Place.of(episodes.get(0).toString()), "its index cannot be read; make it anew with: index", e);

@@ -32,12 +32,12 @@ final class MomentSearch {
         List<Wanted> strict = Plan.strict(ask, searcher);
         List<Hit> hits = hits(strict, Queries.of(strict, ask.step(), true), limit);
         if (!hits.isEmpty() || strict.isEmpty()) {
-            return new FindResult(query, hits, Optional.empty());
+            return new FindResult(query, hits, Optional.empty(), open.episodes());
         }
         Spelling spelling = new Spelling(reader);
         List<Wanted> loose = Plan.loose(ask, spelling);
         List<Hit> near = hits(loose, Queries.of(loose, ask.step(), false), limit);
-        return new FindResult(query, near, spelling.corrected(query, ask));
+        return new FindResult(query, near, spelling.corrected(query, ask), open.episodes());
     }
 
     private List<Hit> hits(List<Wanted> plan, Query query, int limit) throws IOException {

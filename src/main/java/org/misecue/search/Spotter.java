@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.misecue.search.Wanted.Place;
 
 /** Finds in a window which words matched, and so the moment and the quote. */
@@ -35,15 +36,26 @@ final class Spotter {
         }
         int from = first.getAsInt();
         List<Hit.Mark> marks = places.stream()
-                .flatMap(List::stream)
-                .filter(place -> place.from() >= from && place.from() < from + WORDS_OF_A_MOMENT)
-                .sorted(Comparator.comparingInt(Place::from))
-                .map(place -> new Hit.Mark(
-                        tokens.get(place.from()).from(),
-                        tokens.get(place.to() - 1).to()))
+                .flatMap(found -> shown(found, from, tokens, window.ownLength()))
+                .sorted(Comparator.comparingInt(Hit.Mark::from))
                 .toList();
         Duration at = time(window, tokens.get(from).from());
         return Optional.of(hit(episode, window, score, at, Quote.around(window, marks)));
+    }
+
+    /** Words of the next cue only where there are none of this one. */
+    private static Stream<Hit.Mark> shown(List<Place> found, int from, List<Token> tokens, int ownLength) {
+        List<Place> near = found.stream()
+                .filter(place -> place.from() >= from && place.from() < from + WORDS_OF_A_MOMENT)
+                .toList();
+        List<Place> own = near.stream()
+                .filter(place -> tokens.get(place.from()).from() < ownLength)
+                .toList();
+        return (own.isEmpty() ? near : own)
+                .stream()
+                        .map(place -> new Hit.Mark(
+                                tokens.get(place.from()).from(),
+                                tokens.get(place.to() - 1).to()));
     }
 
     private static Hit hit(Path episode, Window window, double score, Duration at, Quote quote) {

@@ -10,49 +10,20 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** Numbers that measure nothing in this recipe, each with the reason. */
 final class Asides {
 
-    private static final Set<String> TIME_SPANS = Set.of(
-            "year", "years", "day", "days", "week", "weeks", "month", "months", "second", "seconds", "o'clock", "am",
-            "pm", "night", "nights", "century");
-    private static final Set<String> PEOPLE = Set.of(
-            "people",
-            "kids",
-            "children",
-            "guests",
-            "folk",
-            "viewers",
-            "subscribers",
-            "comments",
-            "friends",
-            "mates",
-            "hens",
-            "grandchildren",
-            "cousins",
-            "sisters",
-            "brothers",
-            "women",
-            "men",
-            "videos",
-            "episodes");
-    private static final Set<String> MONEY =
-            Set.of("quid", "pence", "p", "dollars", "dollar", "euros", "bucks", "cents", "rupees");
+    private static final Set<String> TIME_SPANS =
+            Words.set("year years day days week weeks month months second seconds o'clock am pm night nights century");
+    private static final Set<String> PEOPLE =
+            Words.set("people kids children guests folk viewers subscribers comments friends mates hens grandchildren "
+                    + "cousins sisters brothers women men videos episodes");
+    private static final Set<String> MONEY = Words.set("quid pence p dollars dollar euros bucks cents rupees");
     private static final Set<String> PERCENT = Set.of("percent", "per", "%");
-    private static final Set<String> NAMED_NUMBERS = Set.of(
-            "speed", "shelf", "number", "page", "setting", "camera", "take", "level", "step", "episode", "chapter",
-            "series", "channel", "top", "age", "aged", "about't");
-    private static final Set<String> AFTER_COUNT = Set.of(
-            "times",
-            "goes",
-            "minutes'",
-            "hands",
-            "ways",
-            "things",
-            "turns",
-            "layers",
-            "seasons",
-            "way",
-            "more",
-            "or",
-            "half's");
+    private static final Set<String> NAMED_NUMBERS =
+            Words.set("speed shelf number page setting camera take level step episode chapter series channel top age "
+                    + "aged about't");
+    private static final Set<String> AFTER_COUNT =
+            Words.set("times goes minutes' hands ways things turns layers seasons way more or half's");
+
+    private static final Set<String> TURNS = Set.of("but", "anyway", "so", "right", "okay");
 
     private static final int CLAUSE = 9;
 
@@ -75,6 +46,9 @@ final class Asides {
         if (isMoney(said)) {
             return Optional.of("a price");
         }
+        if (said.manner() == Manner.MEASURED && QuantityGrammar.isPacking(next)) {
+            return Optional.of("the size of a pack");
+        }
         if (PERCENT.contains(next)) {
             return Optional.of("a percentage");
         }
@@ -86,6 +60,9 @@ final class Asides {
         }
         if (bare && AFTER_COUNT.contains(next) && !next.equals("more") && !next.equals("or")) {
             return Optional.of("a count of something else");
+        }
+        if (bare && isAge(said)) {
+            return Optional.of("an age");
         }
         if (phrases.endAt(Kind.DRINKS, said.end()).isPresent()) {
             return Optional.of("a drink");
@@ -105,6 +82,11 @@ final class Asides {
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
         String next = words.text(said.end());
         return pounds && (NumberWords.TENS.containsKey(next) || next.matches("\\d\\d") || next.equals("for"));
+    }
+
+    private boolean isAge(SpokenQuantity said) {
+        String around = words.normal(said.start() - 10, said.end() + 6);
+        return around.contains("birthday") || around.contains("years old");
     }
 
     /** Where the scan goes on: behind the pence of a price. */
@@ -141,8 +123,7 @@ final class Asides {
         if (phrases.within(Kind.OTHER_PEOPLE, from, said.start())) {
             return Optional.of("what somebody else does");
         }
-        if (phrases.within(Kind.OTHER_TIME, from, said.start())
-                || phrases.within(Kind.OTHER_TIME, said.end(), clauseEnd(said.end(), 4))) {
+        if (phrases.within(Kind.OTHER_TIME, from, said.start()) || saysOtherTime(said.end())) {
             return Optional.of("another time");
         }
         boolean viewer = phrases.within(Kind.VIEWER, from, said.start());
@@ -158,17 +139,16 @@ final class Asides {
 
     private int clauseStart(int index) {
         int at = index;
-        while (at > 0 && index - at < CLAUSE && !words.border(at)) {
+        while (at > 0 && index - at < CLAUSE && !words.border(at) && !TURNS.contains(words.text(at))) {
             at--;
         }
         return at;
     }
 
-    private int clauseEnd(int index, int reach) {
-        int at = index;
-        while (at < words.size() && at - index < reach && !words.border(at)) {
-            at++;
-        }
-        return at;
+    /** "two fifty is the old way": right behind the amount, at most a word between. */
+    private boolean saysOtherTime(int end) {
+        return phrases.endAt(Kind.OTHER_TIME, end).isPresent()
+                || (words.text(end).equals("is") || words.text(end).equals("was"))
+                        && phrases.endAt(Kind.OTHER_TIME, end + 1).isPresent();
     }
 }

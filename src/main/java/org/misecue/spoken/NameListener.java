@@ -20,94 +20,16 @@ import org.misecue.recipe.Recipe;
 public final class NameListener {
 
     private static final int LONGEST_NAME = 5;
+    private static final int SHORTEST_JOINED = 7;
 
     /** Words of a name that mean nothing by themselves. */
-    private static final Set<String> LEANING = Set.of(
-            "large",
-            "medium",
-            "small",
-            "fresh",
-            "fine",
-            "ground",
-            "dried",
-            "whole",
-            "plain",
-            "white",
-            "dark",
-            "light",
-            "soft",
-            "strong",
-            "warm",
-            "cold",
-            "full",
-            "fat",
-            "extra",
-            "good",
-            "quality",
-            "raw",
-            "ripe",
-            "free",
-            "range",
-            "hot",
-            "boiling",
-            "low",
-            "fast",
-            "action",
-            "instant",
-            "pure",
-            "thick",
-            "double",
-            "single",
-            "heavy",
-            "baking",
-            "mixed",
-            "powder",
-            "powdered",
-            "paste",
-            "extract",
-            "raising",
-            "self",
-            "brown",
-            "active",
-            "easy",
-            "bake",
-            "of",
-            "and",
-            "the",
-            "a",
-            "in",
-            "with",
-            "for",
-            "packed",
-            "neutral",
-            "clear",
-            "runny",
-            "set",
-            "halve",
-            "half",
-            "piece",
-            "red",
-            "green",
-            "black",
-            "golden",
-            "fluid",
-            "liquid",
-            "purpose",
-            "all",
-            "sea",
-            "table",
-            "top",
-            "seed",
-            "leaf",
-            "stick",
-            "clove",
-            "pod",
-            "cooking",
-            "natural",
-            "unfed",
-            "flaky",
-            "roasted",
-            "cracked");
+    private static final Set<String> LEANING =
+            Words.set("large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
+                    + "full fat extra good quality raw ripe free range hot boiling low fast action instant pure thick "
+                    + "double single heavy baking mixed powder powdered paste extract raising self brown active easy "
+                    + "bake of and the a in with for packed neutral clear runny set halve half piece red green black "
+                    + "golden fluid liquid purpose all sea table top seed leaf stick clove pod cooking natural unfed "
+                    + "flaky roasted cracked");
 
     private final WordStream words;
     private final Pantry pantry;
@@ -156,14 +78,14 @@ public final class NameListener {
         boolean stands = false;
         int end = start;
         while (end - start < LONGEST_NAME) {
-            String word = ownWord(words.text(end));
-            Set<Integer> having = linesWith(word, end == start ? null : lines);
+            Heard own = ownWord(end);
+            Set<Integer> having = linesWith(own.word(), end == start ? null : lines);
             if (having.isEmpty()) {
                 break;
             }
             lines = having;
-            stands |= !LEANING.contains(word);
-            end++;
+            stands |= !LEANING.contains(own.word());
+            end = own.end();
         }
         return end > start && (stands || (end - start > 1 && lines.size() == 1))
                 ? Optional.of(new NameHit(start, end, lines, words.normal(start, end)))
@@ -180,13 +102,26 @@ public final class NameListener {
         return having;
     }
 
-    private String ownWord(String heard) {
-        String singular = Words.singular(heard);
-        if (vocabulary.contains(singular) || singular.isEmpty()) {
-            return singular;
+    /** A word of the recipe and where it ends; recognisers cut "buttermilk" and "demerara" in pieces. */
+    private Heard ownWord(int start) {
+        for (int pieces = 3; pieces > 1; pieces--) {
+            String joined = Words.singular(words.normal(start, start + pieces).replace(" ", ""));
+            if (start + pieces <= words.size() && joined.length() >= SHORTEST_JOINED) {
+                boolean pieceOfIts = vocabulary.contains(Words.singular(words.text(start)));
+                Optional<String> own = vocabulary.contains(joined)
+                        ? Optional.of(joined)
+                        : pieceOfIts ? Optional.empty() : soundAlikes.of(joined);
+                if (own.isPresent()) {
+                    return new Heard(own.get(), start + pieces);
+                }
+            }
         }
-        return soundAlikes.of(singular).orElse(singular);
+        String singular = Words.singular(words.text(start));
+        boolean known = vocabulary.contains(singular) || singular.isEmpty();
+        return new Heard(known ? singular : soundAlikes.of(singular).orElse(singular), start + 1);
     }
+
+    private record Heard(String word, int end) {}
 
     /** The longest name that the pantry knows; it may be one of the recipe's ingredients in another English. */
     private Optional<NameHit> byPantry(int start) {
@@ -195,13 +130,24 @@ public final class NameListener {
             if (!startsName(start, end) || (length == 1 && LEANING.contains(Words.singular(words.text(start))))) {
                 continue;
             }
-            Optional<Ingredient> known = looked.computeIfAbsent(words.normal(start, end), pantry::heardAs);
+            Optional<Ingredient> known = known(start, end);
             if (known.isPresent()) {
                 Set<Integer> lines = linesOf(known.get());
                 return Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<Ingredient> known(int start, int end) {
+        String name = words.normal(start, end);
+        int space = name.indexOf(' ');
+        Optional<Ingredient> known = looked.computeIfAbsent(name, pantry::heardAs);
+        if (known.isPresent() || space < 0) {
+            return known;
+        }
+        String joined = name.substring(0, space) + name.substring(space + 1);
+        return looked.computeIfAbsent(joined, pantry::heardAs);
     }
 
     /** The pantry overlooks numbers in a name; here a number before or after it is somebody's amount. */

@@ -16,6 +16,8 @@ import tech.units.indriya.function.RationalNumber;
 public final class NumberGrammar {
 
     private static final Set<String> BETWEEN = Set.of("to", "or", "till", "until");
+    private static final Set<String> SEARCHING = Set.of("um", "uh", "er", "erm", "maybe");
+    private static final RationalNumber CLOSE_BY = Rationals.of(3, 2);
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4}) ?)?([½⅓⅔¼¾⅛⅜⅝⅞])|(\\d{1,3})/(\\d{1,3})");
 
     private final WordStream words;
@@ -32,11 +34,28 @@ public final class NumberGrammar {
             return between(start);
         }
         Optional<SpokenNumber> first = one(start);
-        if (first.isEmpty() || !BETWEEN.contains(words.text(first.get().end()))) {
+        if (first.isEmpty()) {
             return first;
+        }
+        if (!BETWEEN.contains(words.text(first.get().end()))) {
+            return searching(start, first.get()).or(() -> first);
         }
         Optional<SpokenNumber> range = range(start, first.get(), first.get().end() + 1);
         return range.isPresent() ? range : first;
+    }
+
+    /** "eighteen uh nineteen", "twenty two twenty three": a speaker looking for the number names a range. */
+    private Optional<SpokenNumber> searching(int start, SpokenNumber low) {
+        int next = low.end();
+        while (SEARCHING.contains(words.text(next)) && next - low.end() < 2) {
+            next++;
+        }
+        return range(start, low, next)
+                .filter(range -> range.amount()
+                                .most()
+                                .orElse(Rationals.ZERO)
+                                .compareTo(value(low).multiply(CLOSE_BY))
+                        <= 0);
     }
 
     private Optional<SpokenNumber> between(int start) {

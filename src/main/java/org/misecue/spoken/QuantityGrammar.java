@@ -17,62 +17,12 @@ import tech.units.indriya.function.RationalNumber;
 final class QuantityGrammar {
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
-    private static final Set<String> SIZES = Set.of(
-            "level",
-            "heaped",
-            "heaping",
-            "rounded",
-            "scant",
-            "generous",
-            "good",
-            "big",
-            "small",
-            "large",
-            "little",
-            "full",
-            "whole",
-            "flat",
-            "more",
-            "extra",
-            "single",
-            "tiny",
-            "fat",
-            "decent",
-            "proper",
-            "nice",
-            "other",
-            "us",
-            "american",
-            "metric",
-            "standard",
-            "imperial");
-    private static final Set<String> PACKINGS = Set.of(
-            "tin",
-            "tins",
-            "can",
-            "cans",
-            "jar",
-            "jars",
-            "packet",
-            "packets",
-            "pack",
-            "packs",
-            "sachet",
-            "sachets",
-            "carton",
-            "cartons",
-            "tub",
-            "tubs",
-            "bag",
-            "bags",
-            "block",
-            "blocks",
-            "bottle",
-            "bottles",
-            "punnet",
-            "punnets",
-            "envelope",
-            "envelopes");
+    private static final Set<String> SIZES =
+            Words.set("level heaped heaping rounded scant generous good big small large little full whole flat more "
+                    + "extra single tiny fat decent proper nice other us american metric standard imperial");
+    private static final Set<String> PACKINGS =
+            Words.set("tin tins can cans jar jars packet packets pack packs sachet sachets carton cartons tub tubs bag "
+                    + "bags block blocks bottle bottles punnet punnets envelope envelopes");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;
@@ -134,7 +84,7 @@ final class QuantityGrammar {
             return Optional.empty();
         }
         SpokenNumber n = number.get();
-        int at = afterSizes(n.fraction() ? afterPartOf(n.end()) : n.end());
+        int at = afterSizes(isPart(n) ? afterPartOf(n.end()) : n.end());
         Optional<UnitWords.Heard> unit = UnitWords.at(words, at);
         if (unit.isPresent()) {
             return Optional.of(withTail(start, n.amount(), unit.get()));
@@ -161,6 +111,10 @@ final class QuantityGrammar {
         return new SpokenQuantity(n.start(), n.end(), n.amount(), Optional.empty(), manner, "");
     }
 
+    static boolean isPacking(String word) {
+        return PACKINGS.contains(word);
+    }
+
     private Optional<SpokenQuantity> packedOrSpoons(int start, int at, Amount amount) {
         if (PACKINGS.contains(words.text(at))) {
             return Optional.of(new SpokenQuantity(start, at + 1, amount, Optional.empty(), Manner.PACKED, ""));
@@ -171,10 +125,14 @@ final class QuantityGrammar {
         return Optional.empty();
     }
 
+    private static boolean isPart(SpokenNumber number) {
+        return number.fraction() || number.amount().most().orElse(Rationals.ONE).compareTo(Rationals.ONE) < 0;
+    }
+
     /** "half a", "half of a", "a quarter of a", "half of one". */
     private int afterPartOf(int index) {
         int at = words.text(index).equals("of") ? index + 1 : index;
-        return ARTICLES.contains(words.text(at)) ? at + 1 : at == index ? index : index;
+        return ARTICLES.contains(words.text(at)) ? at + 1 : index;
     }
 
     private int afterSizes(int index) {

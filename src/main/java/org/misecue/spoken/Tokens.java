@@ -1,8 +1,11 @@
 package org.misecue.spoken;
 
+import static java.util.Map.entry;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,6 +20,26 @@ final class Tokens {
             Pattern.compile("(\\d+(?:[.,]\\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])(°?\\p{L}+)");
     private static final Pattern RANGE = Pattern.compile("(\\d+(?:\\.\\d+)?)[-–—](\\d+(?:\\.\\d+)?)");
     private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+");
+
+    /** Recognisers leave apostrophes out; "its" and "thats" are nearly always "it is" and "that is". */
+    private static final Map<String, List<String>> MISSING_APOSTROPHE = Map.ofEntries(
+            entry("its", List.of("it", "is")),
+            entry("thats", List.of("that", "is")),
+            entry("theres", List.of("there", "is")),
+            entry("heres", List.of("here", "is")),
+            entry("whats", List.of("what", "is")),
+            entry("mines", List.of("mine", "is")),
+            entry("cant", List.of("can't")),
+            entry("dont", List.of("don't")),
+            entry("ive", List.of("i've")),
+            entry("im", List.of("i'm")),
+            entry("youre", List.of("you're")),
+            entry("youve", List.of("you've")),
+            entry("havent", List.of("haven't")),
+            entry("isnt", List.of("isn't")),
+            entry("wasnt", List.of("wasn't")),
+            entry("didnt", List.of("didn't")),
+            entry("doesnt", List.of("doesn't")));
 
     /** The tokens of one word, and what its punctuation says about borders. */
     record Split(List<String> texts, boolean turn, boolean endsSentence) {}
@@ -34,7 +57,7 @@ final class Tokens {
                 return false;
             }
         }
-        return !word.isEmpty() && !word.endsWith("ish");
+        return !word.isEmpty() && !word.endsWith("ish") && !MISSING_APOSTROPHE.containsKey(word);
     }
 
     private static Split splitUp(String word) {
@@ -91,7 +114,9 @@ final class Tokens {
         if (part.isEmpty()) {
             return;
         }
-        if (part.endsWith("ish") && isNumber(part.substring(0, part.length() - 3))) {
+        if (MISSING_APOSTROPHE.containsKey(part)) {
+            texts.addAll(MISSING_APOSTROPHE.getOrDefault(part, List.of()));
+        } else if (part.endsWith("ish") && isNumber(part.substring(0, part.length() - 3))) {
             texts.add(part.substring(0, part.length() - 3));
             texts.add("ish");
         } else if (part.endsWith("'s") && part.length() > 2 && !part.equals("let's") && !part.equals("baker's")) {

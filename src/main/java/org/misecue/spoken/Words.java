@@ -7,11 +7,15 @@ import java.util.Set;
 /** Words of written text in the form in which they are compared with what is heard. */
 public final class Words {
 
-    private static final Set<String> SMALL = Set.of(
-            "of", "the", "a", "an", "and", "or", "for", "with", "in", "to", "plus", "at", "into", "on", "from", "your",
-            "it", "is", "until", "then", "about", "over", "their", "them");
+    private static final Set<String> SMALL = set(
+            "of the a an and or for with in to plus at into on from your it is until then about over their " + "them");
 
     private Words() {}
+
+    /** The words of a list that is written as one text. */
+    public static Set<String> set(String words) {
+        return Set.of(words.split(" "));
+    }
 
     /** The telling words of a text, in the singular and in order. */
     public static Set<String> content(String text) {

@@ -135,9 +135,8 @@ class BowlsTest {
         assertThat(plan.bowls().get(0).when()).isEqualTo("steps 1 and 2");
         assertThat(plan.notes())
                 .extracting(Note::toString)
-                .containsExactly(
-                        "recipe.md:3: steps 1 and 2 use the caster sugar without saying how much each: one bowl"
-                                + " serves them, decide before filming");
+                .containsExactly("recipe.md:3: steps 1 and 2 name the caster sugar and no share: one bowl serves them;"
+                        + " divide it before filming if each takes a part");
     }
 
     @Test
@@ -232,5 +231,14 @@ class BowlsTest {
         assertThat(plan.bowls())
                 .extracting(bowl -> PrepWords.allergens(bowl.allergens()))
                 .containsExactly("Contains GLUTEN", "Check the label: for xyzzy crumbs");
+    }
+
+    @Test
+    void pieces_of_unknown_weight_have_room() {
+        PrepPlan plan = plan(new TestKitchen("Topping")
+                .component("")
+                .line("16", EACH, "xyzzy crumbs", "")
+                .step("Top with them.", "scatter", 2, 0, "0/0"));
+        assertThat(plan.bowls().get(0).vessel()).isEqualTo(Vessel.SMALL_BOWL);
     }
 }

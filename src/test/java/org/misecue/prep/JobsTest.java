@@ -24,7 +24,7 @@ class JobsTest {
     @ParameterizedTest
     @CsvSource({
         "Take the butter out of the fridge,               PT2H,   bowls 7 and 11, 2026-03-10T08:05",
-        "Take the egg out of the fridge,                  PT30M,  bowl 6,         2026-03-10T09:35",
+        "Take the eggs out of the fridge,                  PT30M,  bowl 6,         2026-03-10T09:35",
         "'Set a second dough to prove, to stand in after step 3', PT1H, the end of step 3, 2026-03-10T09:20",
         "Heat the oven to 180 °C (fan 160 °C),            PT30M,  step 6,         2026-03-10T11:37",
     })

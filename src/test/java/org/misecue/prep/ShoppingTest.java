@@ -80,7 +80,7 @@ class ShoppingTest {
         "225, g, 230 g",
         "562.5, g, 600 g",
         "2.5, each, 3",
-        "1.75, tsp, 2 tsp",
+        "1.7, tsp, 1¾ tsp",
         "0.36, l, 400 ml"
     })
     void amounts_are_rounded_up_never_down(String amount, String unit, String bought) {

@@ -27,6 +27,8 @@ class KitchenRoundingTest {
         "1,   2.6,   tbsp, 2⅔ tbsp,   1/39",
         "1,   0.25,  tbsp, ¾ tsp,     0",
         "1,   0.125, cup,  2 tbsp,    0",
+        "1,   3,     tsp,  1 tbsp,    0",
+        "1,   4,     tsp,  4 tsp,     0",
         "1,   1.4,   cup,  1⅓ cups,   -1/21",
         "1,   2.645, each, 2½,        -29/529",
         "1,   0.1,   each, ½,         4",

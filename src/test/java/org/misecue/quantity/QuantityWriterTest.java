@@ -38,7 +38,7 @@ class QuantityWriterTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            assertThat(QuantityWriter.text(Quantities.of("1234.5", "g"))).isEqualTo("1.235 kg");
+            assertThat(QuantityWriter.text(Quantities.of("1234.5", "g"))).isEqualTo("1234.5 g");
             assertThat(QuantityWriter.words(Quantities.of("2.25", "g"))).isEqualTo("two point two five grams");
         } finally {
             Locale.setDefault(before);

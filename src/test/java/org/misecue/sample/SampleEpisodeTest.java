@@ -4,21 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
+import javax.imageio.ImageIO;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.misecue.footage.Footage;
+import org.misecue.footage.Still;
+import org.misecue.narration.Narration;
+import org.misecue.narration.NarrationReader;
 
 /** Keeps the sample's truth, {@code expected.yaml}, in step with the sample itself. */
 class SampleEpisodeTest {
 
     private static final Path SAMPLE = Path.of("sample-project");
+    private static final Path FILM = SAMPLE.resolve("footage/take-1.mp4");
     private static final Pattern CUE = Pattern.compile("(\\d\\d):(\\d\\d):(\\d\\d\\.\\d{3}) --> .*\\n(.+)");
 
     private final JsonNode expected = read();
@@ -62,10 +73,37 @@ class SampleEpisodeTest {
     }
 
     @Test
+    void the_film_is_small_and_as_long_as_the_narration() throws IOException {
+        Narration narration = NarrationReader.read(SAMPLE.resolve("narration/main.vtt"), "narration/main.vtt");
+        Duration end = narration.cues().get(narration.cues().size() - 1).end();
+
+        assertThat(Files.size(FILM)).isLessThan(3_000_000);
+        assertThat(Footage.probe(FILM).length()).isBetween(end, end.plusSeconds(2));
+    }
+
+    @Test
+    void the_film_shows_its_lower_thirds_when_expected(@TempDir Path folder) throws IOException {
+        for (JsonNode shown : expected.get("shown")) {
+            int start = shown.get("start").asInt();
+            int end = shown.get("end").asInt();
+            assertThat(hasLowerThird(start, folder)).as(shown.toString()).isTrue();
+            assertThat(hasLowerThird(end, folder)).as("after " + shown).isFalse();
+        }
+    }
+
+    /** A lower third is a pale strip that begins with a dark red bar. */
+    private static boolean hasLowerThird(double second, Path folder) throws IOException {
+        Path png = folder.resolve("still.png");
+        Still.at(FILM, Duration.ofMillis(Math.round(second * 1000)), png);
+        BufferedImage still = ImageIO.read(png.toFile());
+        return (still.getRGB(43, 310) & 0xff) < 128 && (still.getRGB(56, 310) & 0xff) > 220;
+    }
+
+    @Test
     void the_narration_lasts_six_to_ten_minutes() {
         assertThat(cues.keySet())
                 .last()
-                .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.DOUBLE)
+                .asInstanceOf(InstanceOfAssertFactories.DOUBLE)
                 .isBetween(360.0, 600.0);
     }
 
@@ -73,7 +111,7 @@ class SampleEpisodeTest {
         try (var in = SampleEpisodeTest.class.getResourceAsStream("expected.yaml")) {
             return new YAMLMapper().readTree(in);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -89,7 +127,7 @@ class SampleEpisodeTest {
             }
             return cues;
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -17,6 +17,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
 
@@ -104,8 +105,8 @@ class ScalerTest {
                         "recipe.md:3: from 20 cm round to 23 cm round by the area of the base: the tin is filled as high"
                                 + " as the recipe fills its own.",
                         "recipe.md: baking time and temperature are not scaled; watch the bake, not the clock.",
-                        "recipe.md:10: 3 for 2.65 of large eggs, which is 13.4 % more. To keep the proportions, weigh"
-                                + " out 132 g of beaten egg instead, at 50 g each. The batch for 3 whole ones is × 1.5.");
+                        "recipe.md:10: large eggs: 2.65 rounded to 3, which is 13% more. To keep the proportions, weigh"
+                                + " out 132 g of beaten egg (50 g each), or make the recipe × 1.5, which takes 3.");
     }
 
     @Test
@@ -115,10 +116,10 @@ class ScalerTest {
         assertThat(scaled(recipe, times("4")).warnings())
                 .extracting(Note::toString)
                 .contains(
-                        "recipe.md:10: beyond × 3 baking powder may raise too much or too little when scaled straight;"
-                                + " test-bake the batch.",
-                        "recipe.md:11: beyond × 3 cinnamon may come out too strong when scaled straight; start with less"
-                                + " and taste.")
+                        "recipe.md:10: beyond × 3 these may raise too much or too little when scaled straight: baking"
+                                + " powder. Test-bake the batch.",
+                        "recipe.md:11: beyond × 3 these may come out too strong when scaled straight: cinnamon. Start"
+                                + " with less and taste.")
                 .hasSize(3);
     }
 
@@ -127,7 +128,7 @@ class ScalerTest {
         Recipe recipe = Recipes.of(Recipes.lines("0.25 tsp salt"));
         assertThat(scaled(recipe, times("0.25")).warnings())
                 .extracting(Note::toString)
-                .contains("recipe.md:10: ⅛ tsp of salt is rounded from 0.06 tsp, which is 100 % more.");
+                .contains("recipe.md:10: salt: 0.06 tsp rounded to ⅛ tsp, which is 100% more.");
     }
 
     @Test
@@ -137,7 +138,7 @@ class ScalerTest {
                 Recipes.setting(Setting.Kind.PAN, Quantity.of(20, Unit.CENTIMETRE), "square tin", 1));
         assertThat(scaled(recipe, times("2")).warnings())
                 .extracting(Note::toString)
-                .contains("recipe.md:3: tins are not scaled: this batch needs × 2 the tin's area, or more tins.");
+                .contains("recipe.md:3: tins are not scaled: this batch needs × 2 the tin's area, or as many tins.");
     }
 
     @Test
@@ -177,5 +178,33 @@ class ScalerTest {
                 .isInstanceOf(BadInput.class)
                 .hasMessage("recipe.md: no ingredient line states an amount of cocoa; name an ingredient as the recipe"
                         + " does.");
+    }
+
+    @Test
+    void a_tin_without_a_base_to_reckon_is_bad_input_with_its_line() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("100 g butter"),
+                Recipes.setting(Setting.Kind.PAN, Quantity.of(23, Unit.CENTIMETRE), "loaf tin", 1));
+        assertThatThrownBy(() -> scaled(recipe, Batch.tin(Place.of("x"), "20 cm round")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage(
+                        "recipe.md:3: this tin has no base that can be reckoned; write it as 20 cm round, 20 cm square"
+                                + " or 23 × 13 cm, or scale by times.");
+    }
+
+    @Test
+    void a_weight_written_beside_a_measure_is_better_than_the_pantrys() {
+        IngredientLine flour = new IngredientLine(
+                "3 cups (360 g) plain flour",
+                10,
+                Optional.of(Quantity.of(3, Unit.CUP)),
+                Optional.of(Quantity.of(360, Unit.GRAM)),
+                "",
+                "plain flour",
+                "",
+                false,
+                List.of());
+        assertThat(scaled(Recipes.of(List.of(flour)), times("2")).lines().get(0).grams())
+                .contains(Rationals.of(720));
     }
 }

@@ -77,6 +77,7 @@ class TinTest {
         "two 20 cm round cake tins, 2 × 20 cm round",
         "2 x 18 cm sandwich tins,   2 × 18 cm round",
         "23 cm × 13 cm loaf tin,    23 cm × 13 cm",
+        "8½ in round,               8½ in round",
     })
     void reads_tins_in_words(String words, String understood) {
         assertThat(tin(words)).hasToString(understood);
@@ -103,9 +104,12 @@ class TinTest {
         Quantity long33 = Quantity.of(33, Unit.CENTIMETRE);
         Quantity wide23 = Quantity.of(23, Unit.CENTIMETRE);
         Quantity inches = Quantity.of(13, Unit.INCH);
+        Quantity twenty = Quantity.of(20, Unit.CENTIMETRE);
         Setting tray = new Setting(
                 Setting.Kind.PAN, long33, Optional.empty(), List.of(inches, wide23), "traybake tin", 1, 0, 3);
         assertThat(TinReader.of(tray)).contains(Tin.rectangle(long33, wide23));
+        Setting deep = new Setting(Setting.Kind.PAN, long33, Optional.empty(), List.of(wide23, twenty), "tin", 1, 0, 3);
+        assertThat(TinReader.of(deep)).contains(Tin.rectangle(long33, wide23).deep(twenty));
     }
 
     @Test

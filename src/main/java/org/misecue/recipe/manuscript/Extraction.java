@@ -11,8 +11,12 @@ import org.apache.tika.metadata.Metadata;
 import org.apache.tika.metadata.TikaCoreProperties;
 import org.apache.tika.parser.AutoDetectParser;
 import org.apache.tika.parser.ParseContext;
+import org.apache.tika.parser.pdf.PDFParserConfig;
 import org.apache.tika.sax.ToXMLContentHandler;
 import org.apache.tika.sax.WriteOutContentHandler;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.SAXException;
 
@@ -23,11 +27,12 @@ final class Extraction {
 
     private Extraction() {}
 
-    /** The document as XHTML. */
-    static String xhtml(Document document) {
+    /** The body of the document as XHTML. */
+    static Element body(Document document) {
         ToXMLContentHandler xhtml = new ToXMLContentHandler();
         parse(document, new WriteOutContentHandler(xhtml, MOST_CHARACTERS));
-        return xhtml.toString();
+        Element body = Jsoup.parse(xhtml.toString(), "", Parser.xmlParser()).selectFirst("body");
+        return body == null ? new Element("body") : body;
     }
 
     private static void parse(Document document, ContentHandler handler) {
@@ -35,6 +40,9 @@ final class Extraction {
         metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, document.name());
         ParseContext context = new ParseContext();
         context.set(EmbeddedDocumentExtractor.class, new NothingEmbedded());
+        PDFParserConfig pdf = new PDFParserConfig();
+        pdf.setOcrStrategy(PDFParserConfig.OCR_STRATEGY.NO_OCR);
+        context.set(PDFParserConfig.class, pdf);
         try (TikaInputStream stream = TikaInputStream.get(new ByteArrayInputStream(document.bytes()))) {
             new AutoDetectParser().parse(stream, handler, metadata, context);
         } catch (EncryptedDocumentException e) {

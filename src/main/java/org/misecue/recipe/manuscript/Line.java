@@ -39,7 +39,9 @@ public record Line(int number, Kind kind, int level, String text, boolean gap) {
 
     /** This line with more text behind it, as when a mail program broke it. */
     public Line with(String more) {
-        String joined = text.isEmpty() ? more : text + " " + more;
+        // A range such as 20–25 may be broken behind its dash.
+        boolean dash = text.matches(".*\\d[–-]$");
+        String joined = text.isEmpty() ? more : dash ? text + more : text + " " + more;
         return new Line(number, kind, level, joined, gap);
     }
 

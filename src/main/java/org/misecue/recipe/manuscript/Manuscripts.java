@@ -67,6 +67,7 @@ public final class Manuscripts {
             if (bytes.length == 0) {
                 throw new BadInput(Place.of(name), "the file is empty; write or paste the recipe into it.");
             }
+            ZipLimit.check(new Document(name, "application/zip", bytes));
             return new Document(name, Kinds.of(name, bytes), bytes);
         } catch (IOException e) {
             throw new BadInput(Place.of(name), "the file cannot be read; check that it exists and may be opened.", e);

@@ -67,7 +67,7 @@ final class MarkdownManuscript implements ManuscriptReader {
             } else {
                 int number = lineOf(paragraph);
                 boolean gap = true;
-                for (String each : text.split("\n")) {
+                for (String each : text.split("\n", -1)) {
                     addText(number, each, gap);
                     number++;
                     gap = false;
@@ -88,7 +88,7 @@ final class MarkdownManuscript implements ManuscriptReader {
         @Override
         public void visit(IndentedCodeBlock code) {
             int number = lineOf(code);
-            for (String each : code.getLiteral().split("\n")) {
+            for (String each : code.getLiteral().split("\n", -1)) {
                 addText(number, each, false);
                 number++;
             }
@@ -140,9 +140,8 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlInline html) {
-            if (html.getLiteral().startsWith("<br")) {
-                words.append('\n');
-            }
+            // A recipe named <script> is named so: only line breaks are marks here.
+            words.append(html.getLiteral().startsWith("<br") ? "\n" : html.getLiteral());
         }
 
         @Override

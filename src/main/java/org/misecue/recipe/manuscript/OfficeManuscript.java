@@ -1,7 +1,5 @@
 package org.misecue.recipe.manuscript;
 
-import org.jsoup.Jsoup;
-
 /** Documents of word processors: Word, OpenDocument, RTF. */
 final class OfficeManuscript implements ManuscriptReader {
 
@@ -18,6 +16,6 @@ final class OfficeManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        return WebPageManuscript.shown(Jsoup.parse(Extraction.xhtml(document)).body());
+        return WebPageManuscript.shown(Extraction.body(document));
     }
 }

@@ -1,7 +1,6 @@
 package org.misecue.recipe.manuscript;
 
 import java.util.List;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 
 /** A PDF with text in it, read as plain text: its lines are those of the page, not of a file. */
@@ -15,7 +14,7 @@ final class PdfManuscript implements ManuscriptReader {
     @Override
     public Manuscript read(Document document) {
         StringBuilder text = new StringBuilder();
-        for (Element paragraph : Jsoup.parse(Extraction.xhtml(document)).select("p")) {
+        for (Element paragraph : Extraction.body(document).select("p")) {
             text.append(paragraph.wholeText()).append("\n\n");
         }
         List<Line> lines = PlainTextManuscript.lines(text.toString()).stream()

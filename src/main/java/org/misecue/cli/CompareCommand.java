@@ -1,0 +1,29 @@
+package org.misecue.cli;
+
+import org.misecue.compare.CompareJson;
+import org.misecue.compare.CompareText;
+import org.misecue.compare.Comparison;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Written against spoken. */
+@Command(
+        name = "compare",
+        description = "Hold every written quantity against what is said. Exits 1 when something differs.")
+final class CompareCommand extends EpisodeCommand {
+
+    @Mixin
+    private final ResultOptions to = new ResultOptions();
+
+    CompareCommand(Stage stage) {
+        super(stage);
+    }
+
+    @Override
+    public Integer call() {
+        Worktop worktop = open();
+        Comparison comparison = worktop.comparison();
+        hand(to.json ? CompareJson.of(comparison) : CompareText.of(comparison), to);
+        return comparison.differs() ? ExitCode.DIFFERS : ExitCode.OK;
+    }
+}

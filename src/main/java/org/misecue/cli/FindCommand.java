@@ -1,0 +1,100 @@
+package org.misecue.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.misecue.narration.Moment;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.misecue.search.FindJson;
+import org.misecue.search.FindResult;
+import org.misecue.search.FindText;
+import org.misecue.search.Hit;
+import org.misecue.search.MomentIndex;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** From a word to the moment at which it is said. */
+@Command(
+        name = "find",
+        description = {
+            "Find the moments at which something is said.",
+            "Words are found in all their forms and by words that sound alike; \"words in this order\" and step:3 narrow"
+                    + " it down."
+        })
+final class FindCommand extends MisecueCommand {
+
+    @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
+    private List<String> words = List.of();
+
+    @Option(
+            names = {"-e", "--episode"},
+            paramLabel = "EPISODE",
+            defaultValue = ".",
+            description = "The episode's folder; this folder where none is named.")
+    private Path folder = Path.of(".");
+
+    @Option(
+            names = {"-n", "--hits"},
+            paramLabel = "NUMBER",
+            defaultValue = "10",
+            description = "How many moments at most: ${DEFAULT-VALUE}.")
+    private int most = 10;
+
+    @Option(names = "--still", description = "With footage: a picture of each moment into out/stills.")
+    private boolean still;
+
+    @Option(names = "--clip", description = "With footage: each moment cut out into out/clips.")
+    private boolean clip;
+
+    @Mixin
+    private final ResultOptions to = new ResultOptions();
+
+    FindCommand(Stage stage) {
+        super(stage);
+    }
+
+    @Override
+    public Integer call() {
+        Worktop worktop = locate(folder);
+        Index index = new Index(worktop);
+        if (!index.isFresh()) {
+            progress("Making the index");
+            index.build();
+        }
+        String query = words.stream().map(FindCommand::phrase).collect(Collectors.joining(" "));
+        FindResult result = MomentIndex.find(worktop.episode().folder(), query, Math.max(1, Math.min(most, 1000)));
+        hand(to.json ? FindJson.of(result) : FindText.of(result, stage.colour() && to.out == null), to);
+        if (still || clip) {
+            pictures(worktop, result.hits());
+        }
+        return ExitCode.OK;
+    }
+
+    /** What the shell was given in quotes is to be found in this order. */
+    private static String phrase(String word) {
+        return word.strip().contains(" ") && !word.contains("\"") ? '"' + word + '"' : word;
+    }
+
+    private void pictures(Worktop worktop, List<Hit> hits) {
+        Moments moments = new Moments(worktop);
+        for (Hit hit : hits) {
+            Moment moment = new Moment(hit.source(), hit.at());
+            if (worktop.filmOf(hit.source()).isEmpty()) {
+                throw new BadInput(
+                        Place.of(hit.source()),
+                        "no film in footage/ has the name of this narration, so there is nothing to show; name them alike.");
+            }
+            if (still) {
+                moments.still(moment)
+                        .ifPresent(file -> tellMade(worktop.episode().out().path(file)));
+            }
+            if (clip) {
+                moments.clip(moment, hit.end())
+                        .ifPresent(file -> tellMade(worktop.episode().out().path(file)));
+            }
+        }
+    }
+}

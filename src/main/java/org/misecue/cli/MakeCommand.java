@@ -1,0 +1,64 @@
+package org.misecue.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.misecue.footage.FilmInfo;
+import org.misecue.footage.Footage;
+import picocli.CommandLine.Command;
+
+/** Everything for one episode. */
+@Command(
+        name = "make",
+        description = {
+            "Make everything for one episode, and say what each person needs to know now.",
+            "Exits 0 also when something differs: it reports; “compare” judges."
+        })
+final class MakeCommand extends EpisodeCommand {
+
+    MakeCommand(Stage stage) {
+        super(stage);
+    }
+
+    @Override
+    public Integer call() {
+        Worktop worktop = open();
+        boolean spoken = !worktop.episode().narration().isEmpty();
+        // All is worked out before the first file is written, so that bad input leaves older results as they were.
+        Map<Path, FilmInfo> films = films(worktop);
+        Results results = new Results(worktop);
+        results.addPrep();
+        results.addShots();
+        if (spoken) {
+            results.addComparison();
+        }
+        results.addDescription();
+        List<String> callSheet = CallSheet.of(worktop, films);
+        results.write();
+        if (spoken) {
+            progress("Making the index");
+            new Index(worktop).build();
+        }
+        tell(worktop.recipe().notes());
+        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.scaled().warnings());
+        if (!common.quiet) {
+            stage.out().println(worktop.title());
+            stage.out().println();
+            results.table().forEach(line -> stage.out().println("  " + line));
+            stage.out().println();
+        }
+        callSheet.forEach(stage.out()::println);
+        return ExitCode.OK;
+    }
+
+    private Map<Path, FilmInfo> films(Worktop worktop) {
+        Map<Path, FilmInfo> films = new LinkedHashMap<>();
+        for (Path film : worktop.episode().footage()) {
+            progress("Looking into " + worktop.episode().name(film));
+            films.put(film, Footage.probe(film));
+        }
+        return films;
+    }
+}

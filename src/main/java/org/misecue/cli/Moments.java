@@ -1,0 +1,55 @@
+package org.misecue.cli;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import org.misecue.episode.OutFolder;
+import org.misecue.footage.Clip;
+import org.misecue.footage.Still;
+import org.misecue.narration.Clock;
+import org.misecue.narration.Moment;
+
+/** Pictures and clips of moments, taken from the film on whose clock the narration runs. */
+final class Moments {
+
+    private static final Duration BEFORE = Duration.ofSeconds(2);
+    private static final int WIDTH = 960;
+
+    private final Worktop worktop;
+    private final OutFolder out;
+
+    Moments(Worktop worktop) {
+        this.worktop = worktop;
+        this.out = worktop.episode().out();
+    }
+
+    /**
+     * A picture of a moment.
+     *
+     * @return its name within {@code out/}; empty where no film has this moment
+     * @throws org.misecue.notice.BadInput if the film cannot be read or is shorter
+     */
+    Optional<String> still(Moment moment) {
+        return worktop.filmOf(moment.source()).map(film -> {
+            String name = "stills/" + name(film, moment.at()) + ".png";
+            out.make(name, file -> Still.small(film, moment.at(), WIDTH, file));
+            return name;
+        });
+    }
+
+    /** A moment cut out, from a little before it to its end; as {@link #still}. */
+    Optional<String> clip(Moment moment, Duration end) {
+        return worktop.filmOf(moment.source()).map(film -> {
+            String name = "clips/" + name(film, moment.at()) + ".mp4";
+            Duration from = moment.at().minus(BEFORE);
+            out.make(name, file -> Clip.cut(film, from.isNegative() ? Duration.ZERO : from, end, file));
+            return name;
+        });
+    }
+
+    private static String name(Path film, Duration at) {
+        String file = String.valueOf(film.getFileName());
+        int dot = file.lastIndexOf('.');
+        return (dot < 0 ? file : file.substring(0, dot)) + "-" + Clock.hms(at).replace(':', '.');
+    }
+}

@@ -1,0 +1,77 @@
+package org.misecue.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.misecue.compare.CompareJson;
+import org.misecue.episode.OutFolder;
+import org.misecue.page.Pdf;
+import org.misecue.prep.LabelPage;
+import org.misecue.prep.PrepPage;
+import org.misecue.prep.PrepText;
+import org.misecue.publish.SchemaOrg;
+import org.misecue.shots.ShotsCsv;
+import org.misecue.shots.ShotsPage;
+import org.misecue.shots.ShotsText;
+
+/** What {@code make} makes: first worked out, then written. */
+final class Results {
+
+    private final Worktop worktop;
+    private final OutFolder out;
+    private final Map<String, byte[]> files = new LinkedHashMap<>();
+    private final List<String> table = new ArrayList<>();
+
+    Results(Worktop worktop) {
+        this.worktop = worktop;
+        this.out = worktop.episode().out();
+    }
+
+    void addPrep() {
+        String sheet = PrepPage.html(worktop.prep());
+        add("prep.html", sheet);
+        files.put("prep.pdf", Pdf.of(sheet));
+        add("prep.txt", PrepText.of(worktop.prep()));
+        files.put("labels.pdf", Pdf.of(LabelPage.html(worktop.prep())));
+        row("bowls, jobs, shopping", "prep.html, prep.pdf, prep.txt");
+        row("labels for the bowls", "labels.pdf");
+    }
+
+    void addShots() {
+        add("shots.html", ShotsPage.html(worktop.shots()));
+        add("shots.csv", ShotsCsv.of(worktop.shots()));
+        add("shots.txt", ShotsText.of(worktop.shots()));
+        row("shot list", "shots.html, shots.csv, shots.txt");
+    }
+
+    void addComparison() {
+        add("compare.json", CompareJson.of(worktop.comparison()));
+        row("written against said", "compare.json");
+    }
+
+    void addDescription() {
+        add("description.txt", worktop.description().text());
+        add("recipe.jsonld", SchemaOrg.json(worktop.published()));
+        row("for the film's page", "description.txt, recipe.jsonld");
+    }
+
+    private void add(String name, String text) {
+        files.put(name, text.getBytes(UTF_8));
+    }
+
+    private void row(String what, String names) {
+        table.add("%-22s  %s".formatted(what, out.path(names)));
+    }
+
+    void write() {
+        files.forEach(out::write);
+    }
+
+    /** What was made and where it lies, a line for each kind. */
+    List<String> table() {
+        return List.copyOf(table);
+    }
+}

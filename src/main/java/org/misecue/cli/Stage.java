@@ -1,0 +1,36 @@
+package org.misecue.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/**
+ * Where a command stands and speaks; a test passes its own.
+ *
+ * @param out for results
+ * @param err for notes, progress and what went wrong
+ * @param folder that relative names start from
+ * @param terminal whether a person is watching {@code err}, so that progress is worth showing
+ */
+public record Stage(PrintStream out, PrintStream err, Path folder, boolean terminal) {
+
+    /** The process's own streams, in UTF-8 whatever the machine's language. */
+    static Stage ofProcess() {
+        return new Stage(utf8(FileDescriptor.out), utf8(FileDescriptor.err), Path.of(""), System.console() != null);
+    }
+
+    private static PrintStream utf8(FileDescriptor descriptor) {
+        return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+    }
+
+    /** Whether words may be shown in bold. */
+    boolean colour() {
+        return terminal && System.getenv("NO_COLOR") == null;
+    }
+
+    Path resolve(Path named) {
+        return folder.resolve(named);
+    }
+}

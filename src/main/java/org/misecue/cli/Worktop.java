@@ -1,0 +1,188 @@
+package org.misecue.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.align.Aligner;
+import org.misecue.align.Alignment;
+import org.misecue.compare.Comparer;
+import org.misecue.compare.Comparison;
+import org.misecue.episode.Episode;
+import org.misecue.episode.EpisodeSettings;
+import org.misecue.episode.EpisodeSettings.Publish;
+import org.misecue.narration.Narration;
+import org.misecue.narration.NarrationReader;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
+import org.misecue.prep.PrepPlan;
+import org.misecue.prep.PrepPlanner;
+import org.misecue.prep.PrepSettings;
+import org.misecue.publish.Describer;
+import org.misecue.publish.Description;
+import org.misecue.publish.DescriptionSettings;
+import org.misecue.publish.Emphasis;
+import org.misecue.publish.Measures;
+import org.misecue.quantity.Household;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.RecipeReader;
+import org.misecue.scale.Batch;
+import org.misecue.scale.ScaleRules;
+import org.misecue.scale.ScaledRecipe;
+import org.misecue.scale.Scaler;
+import org.misecue.shots.ShotPlan;
+import org.misecue.shots.ShotPlanner;
+import org.misecue.shots.ShotTemplates;
+
+/** One episode with everything that is worked out from it, each thing once and only when it is asked for. */
+final class Worktop {
+
+    private final Episode episode;
+    private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
+    private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
+    private final Lazy<Alignment> alignment = Lazy.of(this::align);
+    private final Lazy<Comparison> comparison = Lazy.of(this::compare);
+    private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
+    private final Lazy<ScaledRecipe> published =
+            Lazy.of(() -> scale(settings().publish().batch()));
+    private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
+    private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
+    private final Lazy<Description> description = Lazy.of(this::describe);
+
+    Worktop(Episode episode) {
+        this.episode = episode;
+    }
+
+    /** Of the episode, or else of the dish. */
+    String title() {
+        return settings().title().orElse(recipe().title());
+    }
+
+    Episode episode() {
+        return episode;
+    }
+
+    EpisodeSettings settings() {
+        return episode.settings();
+    }
+
+    Pantry pantry() {
+        return Pantry.standard();
+    }
+
+    Recipe recipe() {
+        return recipe.get();
+    }
+
+    /** The batch that is baked on camera. */
+    ScaledRecipe scaled() {
+        return scaled.get();
+    }
+
+    /** The batch that viewers get. */
+    ScaledRecipe published() {
+        return published.get();
+    }
+
+    PrepPlan prep() {
+        return prep.get();
+    }
+
+    ShotPlan shots() {
+        return shots.get();
+    }
+
+    /** Empty where nobody has spoken yet. */
+    List<Narration> narrations() {
+        return narrations.get();
+    }
+
+    Alignment alignment() {
+        return alignment.get();
+    }
+
+    /** @throws BadInput if there is no narration to compare with */
+    Comparison comparison() {
+        return comparison.get();
+    }
+
+    Description description() {
+        return description.get();
+    }
+
+    private Recipe readRecipe() {
+        return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()));
+    }
+
+    private List<Narration> readNarrations() {
+        return episode.narration().stream()
+                .map(file -> NarrationReader.read(file, episode.name(file)))
+                .toList();
+    }
+
+    private Alignment align() {
+        return Aligner.align(recipe(), narrations(), pantry());
+    }
+
+    private Comparison compare() {
+        if (narrations().isEmpty()) {
+            throw new BadInput(
+                    Place.of(episode.folder().resolve("narration").toString()),
+                    "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
+        }
+        return Comparer.compare(recipe(), narrations(), pantry());
+    }
+
+    private ScaledRecipe scale(Batch batch) {
+        ScaleRules rules = new ScaleRules(settings().kitchen().scale(), Household.METRIC);
+        return Scaler.scale(recipe(), batch, rules, pantry());
+    }
+
+    private PrepPlan planPrep() {
+        return PrepPlanner.plan(
+                scaled(),
+                pantry(),
+                new PrepSettings(
+                        settings().takes(), Household.METRIC, settings().firstShot()));
+    }
+
+    private ShotPlan planShots() {
+        return ShotPlanner.plan(
+                scaled(), prep(), ShotTemplates.withOwn(episode.folder().resolve("shot-templates")));
+    }
+
+    private Description describe() {
+        boolean spoken = !narrations().isEmpty();
+        Publish wish = settings().publish();
+        DescriptionSettings how = new DescriptionSettings(
+                wish.metricFirst() ? Measures.METRIC_FIRST : Measures.HOUSEHOLD_FIRST,
+                wish.household(),
+                wish.stars() ? Emphasis.STARS : Emphasis.CAPITALS,
+                wish.method(),
+                wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT),
+                wish.film());
+        return Describer.describe(
+                published(),
+                spoken ? Optional.of(comparison()) : Optional.empty(),
+                spoken ? Optional.of(alignment()) : Optional.empty(),
+                pantry(),
+                how);
+    }
+
+    /** The film on whose clock a narration runs: of the same name, or the only one there is. */
+    Optional<Path> filmOf(String narration) {
+        return episode.footage().stream()
+                .filter(film -> stem(episode.name(film)).equals(stem(narration)))
+                .findFirst()
+                .or(() -> episode.footage().stream()
+                        .filter(film -> episode.footage().size() == 1
+                                && episode.narration().size() == 1)
+                        .findFirst());
+    }
+
+    private static String stem(String name) {
+        String file = name.substring(name.lastIndexOf('/') + 1);
+        int dot = file.lastIndexOf('.');
+        return dot < 0 ? file : file.substring(0, dot);
+    }
+}

@@ -1,0 +1,65 @@
+package org.misecue.episode;
+
+import java.time.LocalDateTime;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+import org.misecue.scale.Batch;
+
+/**
+ * What {@code episode.yaml} says; every setting may be left out.
+ *
+ * @param title of the episode; empty for the recipe's own
+ * @param language spoken and written, such as en-GB
+ * @param batch the size that is baked; the recipe's own where nothing is said
+ * @param takes how often each bowl is filled, from 1 to 9
+ * @param kitchen what the film kitchen has
+ * @param publish how the description is written
+ * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
+ */
+public record EpisodeSettings(
+        Optional<String> title,
+        Locale language,
+        Batch batch,
+        int takes,
+        Kitchen kitchen,
+        Publish publish,
+        Optional<LocalDateTime> firstShot) {
+
+    /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
+    public static final EpisodeSettings DEFAULT = new EpisodeSettings(
+            Optional.empty(),
+            Locale.UK,
+            Batch.WRITTEN,
+            1,
+            new Kitchen(1, Quantity.of(1, Unit.GRAM)),
+            new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
+            Optional.empty());
+
+    /**
+     * @param ovens from 1 to 9
+     * @param scale the smallest step that the scale shows, a mass of 0.01 g to 100 g
+     */
+    public record Kitchen(int ovens, Quantity scale) {}
+
+    /**
+     * @param maxLength of the description in characters, from 100; empty for what hosts usually take
+     * @param household whose cups and spoons are given beside the grams
+     * @param metricFirst whether grams come before cups
+     * @param stars whether allergens stand between stars, which some hosts print in bold, and not in capitals
+     * @param method whether the description has the method, shortened
+     * @param film the narration on the film's clock, such as narration/main.vtt; empty where there is only one
+     * @param batch the size that viewers get; the recipe's own where nothing is said
+     */
+    public record Publish(
+            OptionalInt maxLength,
+            Household household,
+            boolean metricFirst,
+            boolean stars,
+            boolean method,
+            Optional<String> film,
+            Batch batch) {}
+}

@@ -1,0 +1,122 @@
+package org.misecue.episode;
+
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.episode.EpisodeSettings.Kitchen;
+import org.misecue.episode.EpisodeSettings.Publish;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.yaml.snakeyaml.nodes.MappingNode;
+
+/** The settings that exist, each with its bounds and an example for whoever mistypes it. */
+final class SettingsForm {
+
+    private static final List<String> KEYS =
+            List.of("title", "language", "batch", "takes", "kitchen", "publish", "first-shot");
+    private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd[' ']['T']H:mm", Locale.ROOT)
+            .withResolverStyle(ResolverStyle.STRICT);
+    private static final List<String> PUBLISH =
+            List.of("max-length", "household", "first", "case", "method", "film", "batch");
+    private static final Map<String, Household> HOUSEHOLDS = Map.of(
+            "metric", Household.METRIC,
+            "us", Household.US_CUSTOMARY,
+            "us-label", Household.US_LABEL,
+            "uk", Household.IMPERIAL,
+            "australia", Household.AUSTRALIAN);
+
+    private final StrictMap top;
+
+    SettingsForm(String file, MappingNode root) {
+        this.top = new StrictMap(file, "", root, KEYS);
+    }
+
+    EpisodeSettings settings() {
+        EpisodeSettings usual = EpisodeSettings.DEFAULT;
+        return new EpisodeSettings(
+                top.text("title", "title: Plum plait").filter(title -> !title.isEmpty()),
+                language(),
+                top.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()),
+                top.whole("takes", 1, 9, usual.takes()),
+                top.section("kitchen", List.of("ovens", "scale"))
+                        .map(SettingsForm::kitchen)
+                        .orElse(usual.kitchen()),
+                top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
+                firstShot());
+    }
+
+    private Locale language() {
+        Optional<String> tag = top.text("language", "language: en-GB");
+        if (tag.isEmpty()) {
+            return EpisodeSettings.DEFAULT.language();
+        }
+        Locale locale = Locale.forLanguageTag(tag.get());
+        if (!locale.getLanguage().equals("en")) {
+            throw top.wrong("language", "English, the only language that is understood", "language: en-GB");
+        }
+        return locale;
+    }
+
+    private Optional<LocalDateTime> firstShot() {
+        Optional<String> text = top.text("first-shot", "first-shot: 2026-05-04 10:00");
+        try {
+            return text.map(time -> LocalDateTime.parse(time, DAY_AND_TIME));
+        } catch (DateTimeParseException e) {
+            throw top.wrong("first-shot", "a day and a time", "first-shot: 2026-05-04 10:00");
+        }
+    }
+
+    private static Kitchen kitchen(StrictMap map) {
+        Kitchen usual = EpisodeSettings.DEFAULT.kitchen();
+        return new Kitchen(
+                map.whole("ovens", 1, 9, usual.ovens()),
+                map.text("scale", "scale: 1 g").map(text -> step(map, text)).orElse(usual.scale()));
+    }
+
+    private static Quantity step(StrictMap map, String text) {
+        Matcher matcher = STEP.matcher(text);
+        if (matcher.matches()) {
+            BigDecimal grams = new BigDecimal(matcher.group(1));
+            if (grams.signum() > 0 && grams.compareTo(BigDecimal.valueOf(100)) <= 0) {
+                return Quantity.of(Rationals.of(grams), Unit.GRAM);
+            }
+        }
+        throw map.wrong("scale", "the smallest step the scale shows, from 0.01 g to 100 g", "scale: 1 g");
+    }
+
+    private static Publish publish(StrictMap map) {
+        Publish usual = EpisodeSettings.DEFAULT.publish();
+        int length = map.whole("max-length", 100, 1_000_000, 5000);
+        return new Publish(
+                map.has("max-length") ? OptionalInt.of(length) : usual.maxLength(),
+                map.text("household", "household: us")
+                        .map(text -> household(map, text))
+                        .orElse(usual.household()),
+                map.choice("first", "metric", "household", usual.metricFirst()),
+                map.choice("case", "bold", "capitals", usual.stars()),
+                map.choice("method", "yes", "no", usual.method()),
+                map.text("film", "film: narration/main.vtt").filter(film -> !film.isEmpty()),
+                map.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()));
+    }
+
+    private static Household household(StrictMap map, String text) {
+        Household household = HOUSEHOLDS.get(text);
+        if (household == null) {
+            throw map.wrong("household", "one of metric, us, us-label, uk, australia", "household: us");
+        }
+        return household;
+    }
+}

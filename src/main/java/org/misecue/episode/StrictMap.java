@@ -1,0 +1,121 @@
+package org.misecue.episode;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+
+/** One mapping of a settings file, read strictly: a key that nobody knows, or knows twice, is an error at its place. */
+final class StrictMap {
+
+    private final String file;
+    private final Map<String, Node> values = new LinkedHashMap<>();
+
+    /**
+     * @param where how a message names this mapping: "kitchen: ", or empty for the whole file
+     * @throws BadInput at the first key that is unknown or stands twice
+     */
+    StrictMap(String file, String where, MappingNode node, List<String> known) {
+        this.file = file;
+        for (NodeTuple tuple : node.getValue()) {
+            Place place = place(tuple.getKeyNode());
+            String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
+            if (!known.contains(key)) {
+                throw new BadInput(place, where + "“" + key + "” is not a setting; " + remedy(key, known));
+            }
+            if (values.put(key, tuple.getValueNode()) != null) {
+                throw new BadInput(place, where + "“" + key + "” stands here for the second time; keep one of them.");
+            }
+        }
+    }
+
+    private static String remedy(String key, List<String> known) {
+        return NearestWord.of(key, known)
+                .map(near -> "did you mean “" + near + "”?")
+                .orElse("known here: " + String.join(", ", known) + ".");
+    }
+
+    /** The text of a key; empty where the key is left out or left blank. */
+    Optional<String> text(String key, String example) {
+        Node node = values.get(key);
+        if (node == null || node.getTag().equals(Tag.NULL)) {
+            return Optional.empty();
+        }
+        if (node instanceof ScalarNode scalar) {
+            return Optional.of(scalar.getValue().strip());
+        }
+        throw wrong(key, "one value", example);
+    }
+
+    /** A whole number within both bounds, or the usual one where the key is left out. */
+    int whole(String key, int least, int most, int usual) {
+        Optional<String> text = text(key, key + ": " + usual);
+        if (text.isEmpty()) {
+            return usual;
+        }
+        try {
+            int value = Integer.parseInt(text.get());
+            if (value >= least && value <= most) {
+                return value;
+            }
+        } catch (NumberFormatException notWhole) {
+            // told below, as for a number out of bounds
+        }
+        throw wrong(key, "a whole number from " + least + " to " + most, key + ": " + usual);
+    }
+
+    /** Whether the first of two words is given, or what is usual where the key is left out. */
+    boolean choice(String key, String yes, String no, boolean usual) {
+        String text = text(key, key + ": " + yes).orElse(usual ? yes : no);
+        if (text.equals(yes) || text.equals(no)) {
+            return text.equals(yes);
+        }
+        throw wrong(key, yes + " or " + no, key + ": " + (usual ? yes : no));
+    }
+
+    /** The mapping under a key, read as strictly; empty where the key is left out or left blank. */
+    Optional<StrictMap> section(String key, List<String> known) {
+        Node node = values.get(key);
+        if (node == null || node.getTag().equals(Tag.NULL)) {
+            return Optional.empty();
+        }
+        if (node instanceof MappingNode mapping) {
+            return Optional.of(new StrictMap(file, key + ": ", mapping, known));
+        }
+        throw wrong(key, "a block of settings", "indented lines such as “" + known.get(0) + ": …”");
+    }
+
+    Place place(String key) {
+        Node node = values.get(key);
+        return node == null ? Place.of(file) : place(node);
+    }
+
+    boolean has(String key) {
+        return text(key, key + ": …").isPresent();
+    }
+
+    /** The error for a value of the wrong kind, at its place. */
+    BadInput wrong(String key, String expected, String example) {
+        Node node = values.get(key);
+        String found = node instanceof ScalarNode scalar
+                ? "“" + scalar.getValue() + "”"
+                : node instanceof SequenceNode ? "a list" : "a block of settings";
+        return new BadInput(
+                place(key),
+                "“" + key + "” must be " + expected + ", not " + found + "; write for example " + example + ".");
+    }
+
+    private Place place(Node node) {
+        Mark mark = node.getStartMark();
+        return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
+    }
+}

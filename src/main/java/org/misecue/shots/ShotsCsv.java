@@ -1,0 +1,54 @@
+package org.misecue.shots;
+
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The list for a spreadsheet: one shot a row, with a head line, in UTF-8. No cell is taken for a formula. */
+public final class ShotsCsv {
+
+    private static final String FORMULA_STARTS = "=+-@\t\r";
+
+    private ShotsCsv() {}
+
+    public static String of(ShotPlan plan) {
+        List<Map<String, String>> rows =
+                plan.shots().stream().map(ShotsCsv::row).toList();
+        CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true);
+        rows.stream().limit(1).flatMap(row -> row.keySet().stream()).forEach(schema::addColumn);
+        try {
+            return new CsvMapper().writer(schema.build()).writeValueAsString(rows);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Map<String, String> row(Shot shot) {
+        Map<String, String> row = new LinkedHashMap<>();
+        row.put("number", String.valueOf(shot.number()));
+        row.put("step", shot.step() == 0 ? "" : ShotWords.stepNumbers(shot));
+        row.put("setup", text(shot.setup()));
+        row.put("camera", text(shot.camera()));
+        row.put("see", text(shot.see()));
+        row.put("hands", text(shot.hands()));
+        row.put("bowls", shot.bowls().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+        row.put("sound", text(shot.sound()));
+        row.put("say", text(shot.say()));
+        row.put("lower third", text(shot.lowerThird()));
+        row.put("takes", String.valueOf(shot.takes()));
+        row.put("one chance", shot.oneChance() ? "yes" : "");
+        row.put("hazards", text(String.join(" ", shot.hazards())));
+        row.put("done", "");
+        return row;
+    }
+
+    /** A spreadsheet takes a cell that begins with one of these for a formula; an apostrophe keeps it text. */
+    private static String text(String cell) {
+        return !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+    }
+}

@@ -1,0 +1,103 @@
+package org.misecue.episode;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.misecue.notice.BadInput;
+import org.misecue.quantity.Household;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.scale.Batch;
+
+class SettingsReaderTest {
+
+    private static EpisodeSettings read(String yaml) {
+        return SettingsReader.read(yaml, "episode.yaml");
+    }
+
+    @Test
+    void reads_every_setting() {
+        EpisodeSettings settings = read("""
+                title: "Plum plait: the long cut"
+                language: en-GB
+                batch:
+                  times: 1.5
+                takes: 2
+                kitchen:
+                  ovens: 2
+                  scale: 0.1 g
+                publish:
+                  max-length: 4000
+                  household: metric
+                  first: household
+                  case: bold
+                  method: no
+                  film: narration/main.vtt
+                  batch: {makes: 12}
+                first-shot: 2026-05-04 9:30
+                """);
+        assertThat(settings)
+                .isEqualTo(new EpisodeSettings(
+                        Optional.of("Plum plait: the long cut"),
+                        Locale.UK,
+                        new Batch.Factor(Rationals.of(3, 2)),
+                        2,
+                        new EpisodeSettings.Kitchen(2, Quantity.of(Rationals.of(1, 10), Unit.GRAM)),
+                        new EpisodeSettings.Publish(
+                                OptionalInt.of(4000),
+                                Household.METRIC,
+                                false,
+                                true,
+                                false,
+                                Optional.of("narration/main.vtt"),
+                                new Batch.Makes(Rationals.of(12), "")),
+                        Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30))));
+    }
+
+    @Test
+    void what_is_left_out_or_left_blank_has_its_usual_value() {
+        assertThat(read("")).isEqualTo(EpisodeSettings.DEFAULT);
+        assertThat(read("# nothing set\n")).isEqualTo(EpisodeSettings.DEFAULT);
+        assertThat(read("title:\nkitchen:\n")).isEqualTo(EpisodeSettings.DEFAULT);
+        assertThat(read("kitchen: {ovens: 3}").kitchen().scale()).isEqualTo(Quantity.of(1, Unit.GRAM));
+    }
+
+    /** Each case of the file: the settings, a line of four dashes, the whole message; cases apart by four equals signs. */
+    static Stream<String[]> damaged() throws IOException {
+        try (InputStream in = SettingsReaderTest.class.getResourceAsStream("damaged-settings.txt")) {
+            String all = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+            return Arrays.stream(all.split("====\n")).map(text -> text.split("----\n"));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("damaged")
+    void damaged_settings_are_told_with_place_and_remedy(String yaml, String message) {
+        assertThatThrownBy(() -> read(yaml)).isInstanceOf(BadInput.class).hasMessage(message.strip());
+    }
+
+    @Test
+    void a_file_that_swells_by_aliases_is_refused() {
+        StringBuilder yaml = new StringBuilder("a0: &a0 [x, x]\n");
+        for (int i = 1; i < 30; i++) {
+            yaml.append("a%d: &a%d [*a%d, *a%d]%n".formatted(i, i, i - 1, i - 1));
+        }
+        assertThatThrownBy(() -> read(yaml.toString()))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("episode.yaml: this is not YAML that can be read; write “key: value” lines.");
+    }
+}
