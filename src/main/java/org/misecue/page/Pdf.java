@@ -1,11 +1,16 @@
 package org.misecue.page;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.EnumSet;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -24,7 +29,8 @@ public final class Pdf {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useUriResolver((base, uri) -> null);
-        builder.withHtmlContent(page, null);
+        builder.useFont(Pdf::spareFont, "Spare", 400, FontStyle.NORMAL, true, EnumSet.of(FSFontUseCase.FALLBACK_FINAL));
+        builder.withHtmlContent(printable(page), null);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
@@ -42,5 +48,15 @@ public final class Pdf {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         document.save(out);
         return out.toByteArray();
+    }
+
+    /** Thirds are in neither font; control characters are not XML. */
+    private static String printable(String page) {
+        String spelled = page.replace("⅓", " 1/3").replace("⅔", " 2/3");
+        return NOT_XML.matcher(spelled).replaceAll("");
+    }
+
+    private static InputStream spareFont() {
+        return Objects.requireNonNull(PDDocument.class.getResourceAsStream(SPARE_FONT), SPARE_FONT);
     }
 }

@@ -35,7 +35,8 @@ class MakeTest {
             "shots.html",
             "shots.csv",
             "shots.txt",
-            "compare.json", "compare.html",
+            "compare.json",
+            "compare.html",
             "description.txt",
             "recipe.jsonld"
         }) {
