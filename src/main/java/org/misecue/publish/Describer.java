@@ -49,6 +49,12 @@ public final class Describer {
         Fitting fitting = Fitting.of(draft, list.shorterLines(), settings.limit(), Place.of(recipe.source()));
         List<Note> notes = new ArrayList<>(list.notes());
         notes.addAll(chapters.notes());
+        if (!fitting.leftOut().isEmpty()) {
+            notes.add(new Note(
+                    Place.of(recipe.source()),
+                    "to keep to %d characters the description leaves out: %s"
+                            .formatted(settings.limit(), String.join("; ", fitting.leftOut()))));
+        }
         comparison.ifPresent(known -> notes.addAll(ProducerNotes.of(known, recipe)));
         return new Description(fitting.draft().text(), chapters, fitting.leftOut(), List.copyOf(notes));
     }

@@ -2,6 +2,7 @@ package org.misecue.publish;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -64,15 +65,24 @@ record Fitting(Draft draft, List<String> leftOut) {
                             .formatted(least, limit));
         }
         List<String> lines = draft.lines(Draft.Part.INGREDIENTS);
-        for (int kept = lines.size() - 1; kept > 0; kept--) {
-            Draft fewer = draft.with(Draft.Part.INGREDIENTS, firstOf(lines, kept));
-            if (fits(fewer, limit)) {
-                leftOut.add(counted(ingredients(lines) - ingredients(lines.subList(0, kept))));
-                return fewer;
+        int kept = most(lines.size(), count -> fits(draft.with(Draft.Part.INGREDIENTS, firstOf(lines, count)), limit));
+        leftOut.add(counted(ingredients(lines) - ingredients(lines.subList(0, kept))));
+        return kept == 0 ? bare : draft.with(Draft.Part.INGREDIENTS, firstOf(lines, kept));
+    }
+
+    /** The largest count below the end that fits; 0 where none does. More lines never take less room. */
+    private static int most(int end, IntPredicate fits) {
+        int low = 0;
+        int high = end - 1;
+        while (low < high) {
+            int middle = (low + high + 1) / 2;
+            if (fits.test(middle)) {
+                low = middle;
+            } else {
+                high = middle - 1;
             }
         }
-        leftOut.add(counted(ingredients(lines)));
-        return bare;
+        return low;
     }
 
     private static List<String> firstOf(List<String> lines, int kept) {

@@ -148,11 +148,16 @@ class DescriberTest {
                         .mapToObj(i -> i + " g caster sugar")
                         .toArray(String[]::new));
 
-        Description description = described(TestRecipes.asWritten(long_), DescriptionSettings.usual());
+        Description description = described(
+                TestRecipes.asWritten(long_), DescriptionSettings.usual().withMeasures(Measures.METRIC_ONLY));
 
         assertThat(description.text().length()).isBetween(4900, 5000);
         assertThat(description.text()).contains("\n… the list goes on in the written recipe.\n");
         assertThat(description.leftOut()).last().asString().matches("\\d+ ingredient lines");
+        assertThat(description.notes())
+                .last()
+                .asString()
+                .matches("odd.md: to keep to 5000 characters the description leaves out: \\d+ ingredient lines");
     }
 
     @Test
