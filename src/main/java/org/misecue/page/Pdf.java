@@ -27,7 +27,6 @@ public final class Pdf {
 
     public static byte[] of(String page) {
         XRLog.setLoggingEnabled(false);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useUriResolver((base, uri) -> null);
         builder.useFont(Pdf::spareFont, "Spare", 400, FontStyle.NORMAL, true, EnumSet.of(FSFontUseCase.FALLBACK_FINAL));
@@ -35,18 +34,20 @@ public final class Pdf {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
-            saveUndated(renderer.getPdfDocument(), out);
+            return timeless(renderer.getPdfDocument());
         } catch (IOException e) {
             throw new UncheckedIOException("the page could not be printed", e);
         }
-        return out.toByteArray();
     }
 
-    /** Same page, same bytes: neither the date nor the number of a document comes from the clock. */
-    private static void saveUndated(PDDocument document, ByteArrayOutputStream out) throws IOException {
+    /** The same page gives the same bytes: no time of printing, and an identifier that does not depend on it. */
+    private static byte[] timeless(PDDocument document) throws IOException {
         document.getDocumentInformation().setCreationDate(null);
+        document.getDocumentInformation().setModificationDate(null);
         document.setDocumentId(0L);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         document.save(out);
+        return out.toByteArray();
     }
 
     /** Thirds are in neither font; control characters are not XML. */
