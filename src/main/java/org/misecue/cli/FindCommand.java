@@ -62,6 +62,7 @@ final class FindCommand extends MisecueCommand {
         Index index = new Index(worktop);
         if (!index.isFresh()) {
             progress("Making the index");
+            worktop.settings(); // what is wrong in them is told before anything new is made of the episode
             index.build();
         }
         String query = words.stream().map(FindCommand::phrase).collect(Collectors.joining(" "));

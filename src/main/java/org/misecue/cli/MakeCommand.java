@@ -1,11 +1,9 @@
 package org.misecue.cli;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.misecue.footage.FilmInfo;
-import org.misecue.footage.Footage;
 import picocli.CommandLine.Command;
 
 /** Everything for one episode. */
@@ -26,7 +24,7 @@ final class MakeCommand extends EpisodeCommand {
         Worktop worktop = open();
         boolean spoken = !worktop.episode().narration().isEmpty();
         // All is worked out before the first file is written, so that bad input leaves older results as they were.
-        Map<Path, FilmInfo> films = films(worktop);
+        Map<Path, FilmInfo> films = worktop.films();
         Results results = new Results(worktop);
         results.addPrep();
         results.addShots();
@@ -37,6 +35,8 @@ final class MakeCommand extends EpisodeCommand {
         List<String> callSheet = CallSheet.of(worktop, films);
         results.write();
         if (spoken) {
+            progress("Taking stills and clips of what differs");
+            results.writeComparePage(films);
             progress("Making the index");
             new Index(worktop).build();
         }
@@ -51,14 +51,5 @@ final class MakeCommand extends EpisodeCommand {
         }
         callSheet.forEach(stage.out()::println);
         return ExitCode.OK;
-    }
-
-    private Map<Path, FilmInfo> films(Worktop worktop) {
-        Map<Path, FilmInfo> films = new LinkedHashMap<>();
-        for (Path film : worktop.episode().footage()) {
-            progress("Looking into " + worktop.episode().name(film));
-            films.put(film, Footage.probe(film));
-        }
-        return films;
     }
 }

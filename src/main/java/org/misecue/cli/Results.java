@@ -2,12 +2,15 @@ package org.misecue.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.misecue.compare.CompareJson;
+import org.misecue.compare.ComparePage;
 import org.misecue.episode.OutFolder;
+import org.misecue.footage.FilmInfo;
 import org.misecue.page.Pdf;
 import org.misecue.prep.LabelPage;
 import org.misecue.prep.PrepPage;
@@ -49,7 +52,7 @@ final class Results {
 
     void addComparison() {
         add("compare.json", CompareJson.of(worktop.comparison()));
-        row("written against said", "compare.json");
+        row("written against said", "compare.html, compare.json");
     }
 
     void addDescription() {
@@ -68,6 +71,15 @@ final class Results {
 
     void write() {
         files.forEach(out::write);
+    }
+
+    /** The page with the pictures of the moments that differ; these are taken now. */
+    void writeComparePage(Map<Path, FilmInfo> films) {
+        DecidingMoments moments = DecidingMoments.make(worktop, films);
+        out.write("compare.html", ComparePage.html(worktop.comparison(), moments.stills(), moments.clips()));
+        if (!moments.stills().isEmpty()) {
+            row("where they differ", "stills, clips (" + moments.stills().size() + " each)");
+        }
     }
 
     /** What was made and where it lies, a line for each kind. */

@@ -1,7 +1,9 @@
 package org.misecue.cli;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
@@ -10,6 +12,8 @@ import org.misecue.compare.Comparison;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.EpisodeSettings.Publish;
+import org.misecue.footage.FilmInfo;
+import org.misecue.footage.Footage;
 import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
@@ -167,6 +171,17 @@ final class Worktop {
                 spoken ? Optional.of(alignment()) : Optional.empty(),
                 pantry(),
                 how);
+    }
+
+    /**
+     * What each film holds.
+     *
+     * @throws BadInput if one cannot be read
+     */
+    Map<Path, FilmInfo> films() {
+        Map<Path, FilmInfo> films = new LinkedHashMap<>();
+        episode.footage().forEach(film -> films.put(film, Footage.probe(film)));
+        return films;
     }
 
     /** The film on whose clock a narration runs: of the same name, or the only one there is. */

@@ -1,5 +1,7 @@
 /**
- * The commands. {@code Misecue} is the way in; it knows every other package and is known by none.
+ * The commands. {@link org.misecue.cli.Misecue} is the way in; it knows every other package and is known by none. A file
+ * for each command; {@code Worktop} works out what they need, each thing once; {@code Results}, {@code DecidingMoments}
+ * and {@code CallSheet} are what {@code make} makes and says; {@code Faults} is how it says that something went wrong.
  */
 @NullMarked
 package org.misecue.cli;

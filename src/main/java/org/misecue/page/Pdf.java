@@ -1,15 +1,11 @@
 package org.misecue.page;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.EnumSet;
-import java.util.Objects;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -26,27 +22,25 @@ public final class Pdf {
 
     public static byte[] of(String page) {
         XRLog.setLoggingEnabled(false);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useUriResolver((base, uri) -> null);
-        builder.useFont(Pdf::spareFont, "Spare", 400, FontStyle.NORMAL, true, EnumSet.of(FSFontUseCase.FALLBACK_FINAL));
-        builder.withHtmlContent(printable(page), null);
-        builder.toStream(out);
-        try {
-            builder.run();
+        builder.withHtmlContent(page, null);
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            return timeless(renderer.getPdfDocument());
         } catch (IOException e) {
             throw new UncheckedIOException("the page could not be printed", e);
         }
+    }
+
+    /** The same page gives the same bytes: no time of printing, and an identifier that does not depend on it. */
+    private static byte[] timeless(PDDocument document) throws IOException {
+        document.getDocumentInformation().setCreationDate(null);
+        document.getDocumentInformation().setModificationDate(null);
+        document.setDocumentId(0L);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        document.save(out);
         return out.toByteArray();
-    }
-
-    /** Thirds are in neither font; control characters are not XML. */
-    private static String printable(String page) {
-        String spelled = page.replace("⅓", " 1/3").replace("⅔", " 2/3");
-        return NOT_XML.matcher(spelled).replaceAll("");
-    }
-
-    private static InputStream spareFont() {
-        return Objects.requireNonNull(PDDocument.class.getResourceAsStream(SPARE_FONT), SPARE_FONT);
     }
 }

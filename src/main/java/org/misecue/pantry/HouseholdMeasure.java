@@ -15,9 +15,7 @@ import tech.units.indriya.function.RationalNumber;
 public final class HouseholdMeasure {
 
     private static final RationalNumber CLOSE = Rationals.of(1, 20);
-
-    /** Nobody has such a cup; it is six tablespoons. */
-    private static final Quantity THREE_EIGHTHS = Quantity.of(Rationals.of(3, 8), Unit.CUP);
+    private static final RationalNumber MANY = Rationals.of(1_000_000);
 
     private HouseholdMeasure() {}
 
@@ -50,7 +48,6 @@ public final class HouseholdMeasure {
                 .map(spoon -> new Sized(spoon, volume.in(spoon.unit, household)))
                 .filter(Sized::fits)
                 .map(Sized::rounded)
-                .filter(one -> !one.quantity().equals(THREE_EIGHTHS))
                 .toList();
         return tries.stream()
                 .filter(one -> one.relativeError().abs().compareTo(CLOSE) <= 0)
@@ -61,10 +58,10 @@ public final class HouseholdMeasure {
                 .map(best -> Weighing.about(best.quantity()));
     }
 
-    /** The measures from large to small: how much of each a recipe asks for, and in what steps. */
+    /** The measures from large to small: how much of each is asked for. Large amounts may come to many tablespoons. */
     private enum Spoon {
-        CUP(Unit.CUP, Rationals.of(1, 4), Rationals.of(1_000_000)),
-        TABLESPOON(Unit.TABLESPOON, Rationals.ONE, Rationals.of(8)),
+        CUP(Unit.CUP, Rationals.of(1, 4), MANY),
+        TABLESPOON(Unit.TABLESPOON, Rationals.ONE, MANY),
         TEASPOON(Unit.TEASPOON, Rationals.ZERO, Rationals.of(12));
 
         private final Unit unit;
@@ -92,9 +89,11 @@ public final class HouseholdMeasure {
         }
 
         KitchenRounding.Rounded rounded() {
-            return spoon == Spoon.TABLESPOON
-                    ? KitchenRounding.toHalves(exact)
-                    : KitchenRounding.toEighthsAndThirds(exact);
+            return switch (spoon) {
+                case CUP -> KitchenRounding.toCups(exact);
+                case TABLESPOON -> KitchenRounding.toHalves(exact);
+                case TEASPOON -> KitchenRounding.toTeaspoons(exact);
+            };
         }
     }
 }

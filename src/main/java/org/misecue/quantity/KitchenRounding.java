@@ -59,14 +59,19 @@ public record KitchenRounding(Quantity resolution, Household household) {
         return round(exact, Rationals.ONE);
     }
 
-    /** Rounded to halves of the unit, no less than one half: for print, where a spoon set does not matter. */
+    /** Rounded to halves of its own unit, no less than one half. */
     public static Rounded toHalves(Quantity exact) {
         return changed(exact, value -> stepped(value, HALF));
     }
 
-    /** Rounded to eighths and thirds of the unit, no less than one eighth: for print. */
-    public static Rounded toEighthsAndThirds(Quantity exact) {
-        return changed(exact, value -> atLeast(EIGHTH, Vulgar.nearest(value)));
+    /** Rounded to the fractions of a set of cups, in its own unit, no less than a quarter. */
+    public static Rounded toCups(Quantity exact) {
+        return changed(exact, value -> atLeast(QUARTER, Vulgar.nearest(value, CUPS)));
+    }
+
+    /** Rounded to the fractions of a set of teaspoons, in its own unit, no less than an eighth. */
+    public static Rounded toTeaspoons(Quantity exact) {
+        return changed(exact, value -> atLeast(EIGHTH, Vulgar.nearest(value, TEASPOONS)));
     }
 
     private Rounded round(Quantity exact, RationalNumber piece) {

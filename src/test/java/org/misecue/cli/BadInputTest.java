@@ -110,7 +110,7 @@ class BadInputTest {
     void a_text_of_fifty_megabytes() throws IOException {
         Path recipe = stage().write("episode/recipe.txt", "Toast\n\n100 g flour\n");
         try (RandomAccessFile file = new RandomAccessFile(recipe.toFile(), "rw")) {
-            file.setLength(50_000_000);
+            file.setLength(50 * 1024 * 1024);
         }
         OnStage.Ran ran = stage().run("make", "episode");
         assertThat(ran.exit()).isEqualTo(ExitCode.BAD_INPUT);

@@ -137,7 +137,7 @@ class CommandsTest {
         OnStage.Ran ran = stage.run("compare", "sample-project", "--json");
         assertThat(ran.exit()).isEqualTo(ExitCode.DIFFERS);
         JsonNode butter = json(ran.out()).get("written").get(3);
-        assertThat(butter.get("ingredient").asText()).isEqualTo("butter");
+        assertThat(butter.get("ingredient").asText()).isEqualTo("unsalted butter");
         assertThat(butter.get("verdict").asText()).isEqualTo("differs");
         stage.write("plain/recipe.txt", "Buns\n\nIngredients\n\n500 g plain flour\n\nMethod\n\n1. Sift the flour.\n");
         stage.write("plain/narration/main.txt", "[0:05] I sift five hundred grams of plain flour\n");

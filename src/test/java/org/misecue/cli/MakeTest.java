@@ -36,11 +36,15 @@ class MakeTest {
             "shots.csv",
             "shots.txt",
             "compare.json",
+            "compare.html",
             "description.txt",
             "recipe.jsonld"
         }) {
             assertThat(stage.path("sample-project/out/" + name)).isNotEmptyFile();
         }
+        assertThat(stage.path("sample-project/out/compare.html")).content().contains("src=\"stills/take-1-3.20.png\"");
+        assertThat(stage.path("sample-project/out/stills/take-1-3.20.png")).isNotEmptyFile();
+        assertThat(stage.path("sample-project/out/clips/take-1-3.20.mp4")).isNotEmptyFile();
     }
 
     @Test

@@ -50,7 +50,7 @@ class MisecueTest {
                         """));
         assertThat(run("comapre")).isEqualTo(new OnStage.Ran(2, "", """
                         misecue: Unmatched argument at index 0: 'comapre'
-                        Did you mean misecue compare?
+                        Did you mean compare or prep or make?
                         Try: misecue --help
                         """));
         assertThat(run("prep", "--jsn").err()).isEqualTo("""

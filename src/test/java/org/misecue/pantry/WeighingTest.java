@@ -79,10 +79,10 @@ class WeighingTest {
     @ParameterizedTest(name = "{0} {1} of {2} ({3}) is {4}")
     @CsvSource({
         "125, g,  plain flour,   US_CUSTOMARY, about 1 cup",
-        "360, g,  plain flour,   US_CUSTOMARY, about 2⅞ cups",
-        "225, g,  caster sugar,  US_CUSTOMARY, about 1⅛ cups",
-        "113, g,  plain flour,   US_CUSTOMARY, about ⅞ cup",
-        "450, ml, milk,          US_CUSTOMARY, about 1⅞ cups",
+        "360, g,  plain flour,   US_CUSTOMARY, about 3 cups",
+        "225, g,  caster sugar,  US_CUSTOMARY, about 18 tbsp",
+        "113, g,  plain flour,   US_CUSTOMARY, about 14½ tbsp",
+        "450, ml, milk,          US_CUSTOMARY, about 30½ tbsp",
         "7.4, ml, milk,          US_CUSTOMARY, about 1½ tsp",
         "18.5, ml, milk,         US_CUSTOMARY, about 3¾ tsp",
         "0.2, ml, milk,          METRIC,       about ⅛ tsp",
