@@ -1,7 +1,8 @@
 /**
- * The journey of a sentence: words with times, numbers, quantities, names. {@link org.misecue.spoken.WordStream} puts the
- * words of all narrations in a row; {@link org.misecue.spoken.QuantityListener} and
- * {@link org.misecue.spoken.NameListener} are the ways in.
+ * The journey of a sentence: {@link org.misecue.spoken.WordStream} makes one stream of tokens out of all cues,
+ * {@link org.misecue.spoken.NumberGrammar} reads numbers in it, {@link org.misecue.spoken.QuantityListener} amounts with
+ * their hedges and asides with their reasons, and {@link org.misecue.spoken.NameListener} the ingredients that are named.
+ * What belongs to what is decided in {@code compare}.
  */
 @NullMarked
 package org.misecue.spoken;
