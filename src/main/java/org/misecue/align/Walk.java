@@ -11,7 +11,7 @@ final class Walk {
     private static final double BACK = -3.0;
     private static final double FURTHER_BACK = -0.5;
 
-    /** Blocks that speak for nothing stay where they are; a block far off its step costs a little. */
+    /** What a block costs that says nothing of the step that is on: the method begins when it is first spoken of. */
     private static final double SILENT = -0.15;
 
     private Walk() {}
@@ -32,7 +32,7 @@ final class Walk {
                 int from = bestFrom(score, to);
                 cameFrom[b][to] = from;
                 double support = blocks.get(b)[to];
-                next[to] = score[from] + move(from, to) + (support > 0 ? support : SILENT);
+                next[to] = score[from] + move(from, to) + (support > 0 || to == 0 ? support : SILENT);
             }
             score = next;
         }

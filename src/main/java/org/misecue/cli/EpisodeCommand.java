@@ -7,6 +7,7 @@ import picocli.CommandLine.Parameters;
 abstract class EpisodeCommand extends MisecueCommand {
 
     @Parameters(
+            arity = "0..1",
             paramLabel = "EPISODE",
             defaultValue = ".",
             description = "The episode's folder; this folder where none is named.")

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 final class ReadCommand extends MisecueCommand {
 
     @Parameters(
+            arity = "0..1",
             paramLabel = "RECIPE",
             defaultValue = ".",
             description = "A recipe file, or an episode's folder; this folder where none is named.")

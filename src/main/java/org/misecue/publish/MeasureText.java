@@ -64,7 +64,7 @@ final class MeasureText {
                 .map(this::inCupsAndSpoons);
     }
 
-    /** Nobody counts out nineteen spoons: "about 1 cup + 3 tbsp". */
+    /** Nobody counts out nineteen spoons, which is what the sold measures come to: "about 1 cup + 3 tbsp". */
     private String inCupsAndSpoons(Quantity household) {
         RationalNumber spoons = household.amount().most().orElse(Rationals.ZERO);
         if (household.unit() != Unit.TABLESPOON || spoons.compareTo(MOST_SPOONS) <= 0) {

@@ -27,8 +27,14 @@ class QuantityListenerTest {
     }
 
     @ParameterizedTest(name = "\"{0}\" is hedged")
-    @CsvSource({"about seventy grams", "seventy grams or so", "just under seventy grams", "seventyish grams",
-        "roughly seventy grams", "seventy grams give or take"})
+    @CsvSource({
+        "about seventy grams",
+        "seventy grams or so",
+        "just under seventy grams",
+        "seventyish grams",
+        "roughly seventy grams",
+        "seventy grams give or take"
+    })
     void hears_hedges(String said) {
         assertThat(new QuantityListener(Speech.stream(said)).all())
                 .singleElement()
