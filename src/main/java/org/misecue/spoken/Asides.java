@@ -2,6 +2,7 @@ package org.misecue.spoken;
 
 import java.util.Optional;
 import java.util.Set;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.Phrases.Kind;
@@ -46,7 +47,7 @@ final class Asides {
         if (isMoney(said)) {
             return Optional.of("a price");
         }
-        if (said.manner() == Manner.MEASURED && QuantityGrammar.isPacking(next)) {
+        if (weighs(said) && QuantityGrammar.isPacking(next)) {
             return Optional.of("the size of a pack");
         }
         if (PERCENT.contains(next)) {
@@ -89,11 +90,23 @@ final class Asides {
         return around.contains("birthday") || around.contains("years old");
     }
 
-    /** Where the scan goes on: behind the pence of a price. */
+    private static boolean weighs(SpokenQuantity said) {
+        return said.unit()
+                .map(Unit::dimension)
+                .filter(dimension -> dimension == Dimension.MASS || dimension == Dimension.VOLUME)
+                .isPresent();
+    }
+
+    /** Where the scan goes on: behind the pence of a price, and behind what it is the price of ("a bag"). */
     int end(SpokenQuantity said) {
+        if (!isMoney(said)) {
+            return said.end();
+        }
         String next = words.text(said.end());
-        boolean pence = isMoney(said) && (NumberWords.TENS.containsKey(next) || next.matches("\\d\\d"));
-        return pence ? said.end() + 1 : said.end();
+        boolean pence = NumberWords.TENS.containsKey(next) || next.matches("\\d\\d");
+        int end = pence ? said.end() + 1 : said.end();
+        boolean each = words.text(end).equals("a") && QuantityGrammar.isPacking(words.text(end + 1));
+        return each ? end + 2 : end;
     }
 
     private boolean isYear(SpokenQuantity said) {
