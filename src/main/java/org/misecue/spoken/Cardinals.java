@@ -84,6 +84,10 @@ final class Cardinals {
                     ? Optional.of(hundreds(1, start + 1))
                     : Optional.of(new Read(Rationals.ONE, start + 1));
         }
+        if (words.text(start).equals("hundred")) {
+            // "hundred and fifty of it": many speakers leave the "a" out.
+            return Optional.of(hundreds(1, start));
+        }
         Optional<Small> small = small(start);
         if (small.isEmpty()) {
             return Optional.empty();
