@@ -194,8 +194,9 @@ final class Attacher {
         return repaired || late ? Role.CORRECTS : Role.STATES;
     }
 
-    void add(Mention mention) {
-        mentions.add(mention);
+    /** All mentions so far, in time order. */
+    List<Mention> mentions() {
+        return mentions;
     }
 
     /** The mentions of each line, in time order. */

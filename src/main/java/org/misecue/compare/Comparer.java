@@ -54,11 +54,7 @@ public final class Comparer {
     }
 
     private void attacherMentions(BackReferences.Reference reference) {
-        List<Mention> before = attacher.mentionsByLine().values().stream()
-                .flatMap(List::stream)
-                .sorted(java.util.Comparator.comparing(Mention::start))
-                .toList();
-        BackReferences.resolve(reference, before, heard).ifPresent(attacher::attach);
+        BackReferences.resolve(reference, attacher.mentions(), heard).ifPresent(attacher::attach);
     }
 
     private void take(SpokenQuantity said) {

@@ -2,7 +2,7 @@ package org.misecue.compare;
 
 import java.util.Optional;
 import org.misecue.pantry.Ingredient;
-import org.misecue.pantry.Weight;
+import org.misecue.pantry.Weighing;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -92,17 +92,9 @@ final class Judge {
             return quantity.leastInBase(household);
         }
         if (quantity.dimension() == Dimension.VOLUME) {
-            return ingredient
-                    .flatMap(known -> known.weights().stream()
-                            .filter(weight -> weight.unit().dimension() == Dimension.VOLUME)
-                            .findFirst())
-                    .flatMap(weight -> quantity.leastInBase(household).map(ml -> ml.multiply(density(weight))));
+            return ingredient.flatMap(Weighing::gramsPerMillilitre).flatMap(density -> quantity.leastInBase(household)
+                    .map(density::multiply));
         }
         return Optional.empty();
-    }
-
-    /** Grams per millilitre: the pantry's weights are of US customary measures. */
-    private static RationalNumber density(Weight weight) {
-        return weight.grams().divide(weight.unit().toBase(Rationals.ONE, Household.US_CUSTOMARY));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
+import org.misecue.pantry.Weighing;
 import org.misecue.pantry.Weight;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
@@ -45,12 +46,8 @@ record Weights(Pantry pantry, Household household) {
         return weights(ingredient, Unit.EACH).map(Weight::grams);
     }
 
-    /** Grams in a millilitre, from the first of cup, tablespoon and teaspoon that is known. Spoons and cups of the table are US customary. */
     private Optional<RationalNumber> density(String ingredient) {
-        return weights(ingredient, Unit.CUP)
-                .or(() -> weights(ingredient, Unit.TABLESPOON))
-                .or(() -> weights(ingredient, Unit.TEASPOON))
-                .map(weight -> weight.grams().divide(weight.unit().toBase(Rationals.ONE, Household.US_CUSTOMARY)));
+        return pantry.find(ingredient).flatMap(Weighing::gramsPerMillilitre);
     }
 
     private Optional<Weight> weights(String ingredient, Unit unit) {
