@@ -1,9 +1,13 @@
 package org.misecue.cli;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.misecue.compare.CompareJson;
 import org.misecue.compare.ComparePage;
 import org.misecue.compare.CompareText;
-import org.misecue.compare.Comparison;
+import org.misecue.compare.Journey;
+import org.misecue.compare.JourneyJson;
+import org.misecue.compare.JourneyText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -22,6 +26,16 @@ final class CompareCommand extends EpisodeCommand {
             description = "As a page too, out/compare.html, with stills and clips where there is footage.")
     private boolean html;
 
+    @Nullable
+    @Option(
+            names = "--explain",
+            paramLabel = "WORDS",
+            description = {
+                "Show how the verdicts on these came about, word for word: an ingredient, with its component if you like,"
+                        + " or a setting such as oven, bake, yield."
+            })
+    private String explain;
+
     CompareCommand(Stage stage) {
         super(stage);
     }
@@ -29,15 +43,23 @@ final class CompareCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
-        Comparison comparison = worktop.comparison();
         if (html) {
             DecidingMoments moments = DecidingMoments.make(worktop, worktop.films());
             made(
                     worktop.episode().out(),
                     "compare.html",
-                    ComparePage.html(comparison, moments.stills(), moments.clips()));
+                    ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
         }
-        hand(to.json ? CompareJson.of(comparison) : CompareText.of(comparison), to);
-        return comparison.differs() ? ExitCode.DIFFERS : ExitCode.OK;
+        hand(explain == null ? report(worktop) : journeys(worktop, explain), to);
+        return worktop.comparison().differs() ? ExitCode.DIFFERS : ExitCode.OK;
+    }
+
+    private String report(Worktop worktop) {
+        return to.json ? CompareJson.of(worktop.comparison()) : CompareText.of(worktop.findings());
+    }
+
+    private String journeys(Worktop worktop, String words) {
+        List<Journey> journeys = worktop.journeys(words);
+        return to.json ? JourneyJson.of(journeys) : JourneyText.of(journeys);
     }
 }

@@ -35,7 +35,7 @@ final class MakeCommand extends EpisodeCommand {
         List<String> callSheet = CallSheet.of(worktop, films);
         results.write();
         if (spoken) {
-            progress("Taking stills and clips of what differs");
+            progress("Taking stills and clips of what is to decide");
             results.writeComparePage(films);
             progress("Making the index");
             new Index(worktop).build();

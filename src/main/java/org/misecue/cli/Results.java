@@ -73,12 +73,12 @@ final class Results {
         files.forEach(out::write);
     }
 
-    /** The page with the pictures of the moments that differ; these are taken now. */
+    /** The page with the pictures of the moments to decide about; these are taken now. */
     void writeComparePage(Map<Path, FilmInfo> films) {
         DecidingMoments moments = DecidingMoments.make(worktop, films);
-        out.write("compare.html", ComparePage.html(worktop.comparison(), moments.stills(), moments.clips()));
+        out.write("compare.html", ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
         if (!moments.stills().isEmpty()) {
-            row("where they differ", "stills, clips (" + moments.stills().size() + " each)");
+            row("moments to decide on", "stills, clips (" + moments.stills().size() + " each)");
         }
     }
 

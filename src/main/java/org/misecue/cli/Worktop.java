@@ -9,6 +9,8 @@ import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
 import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
+import org.misecue.compare.Findings;
+import org.misecue.compare.Journey;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.EpisodeSettings.Publish;
@@ -46,6 +48,7 @@ final class Worktop {
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
+    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), recipe(), pantry()));
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
             Lazy.of(() -> scale(settings().publish().batch()));
@@ -108,6 +111,21 @@ final class Worktop {
     /** @throws BadInput if there is no narration to compare with */
     Comparison comparison() {
         return comparison.get();
+    }
+
+    /**
+     * How the verdicts came about on what the words mean.
+     *
+     * @throws BadInput if there is no narration, or the words mean nothing of the recipe
+     */
+    List<Journey> journeys(String words) {
+        comparison(); // tells what is missing
+        return Comparer.explain(recipe(), narrations(), pantry(), words);
+    }
+
+    /** The comparison as the producer works through it. */
+    Findings findings() {
+        return findings.get();
     }
 
     Description description() {

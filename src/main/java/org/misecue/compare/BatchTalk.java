@@ -2,8 +2,11 @@ package org.misecue.compare;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -15,6 +18,8 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class BatchTalk {
 
+    private static final int PASSAGE = 25;
+    private static final Set<String> FORWARD = Set.of("you", "you'd", "you'll", "you're", "so");
     private static final int CLAUSE_BEFORE = 7;
     private static final int CLAUSE_AFTER = 8;
 
@@ -22,9 +27,13 @@ final class BatchTalk {
     private final RationalNumber factor;
     private final Set<Integer> writtenSize = new HashSet<>();
 
-    BatchTalk(Hearing heard) {
+    /**
+     * @param mentions all that was said of the lines, as said
+     */
+    BatchTalk(Hearing heard, Map<Integer, List<Mention>> mentions) {
         this.heard = heard;
-        this.factor = announced();
+        RationalNumber announced = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
+        this.factor = isBorneOut(announced, mentions) ? announced : Rationals.ONE;
         if (!factor.equals(Rationals.ONE)) {
             exceptions();
         }
@@ -35,32 +44,28 @@ final class BatchTalk {
         return factor;
     }
 
-    private RationalNumber announced() {
-        if (announces(Kind.DOUBLE)) {
-            return Rationals.of(2);
+    /** An announcement is believed only if the amounts are mostly of that size: it may have been about another day. */
+    private boolean isBorneOut(RationalNumber announced, Map<Integer, List<Mention>> mentions) {
+        if (announced.equals(Rationals.ONE)) {
+            return false;
         }
-        if (announces(Kind.TRIPLE)) {
-            return Rationals.of(3);
-        }
-        return announces(Kind.HALF_BATCH) ? Rationals.of(1, 2) : Rationals.ONE;
-    }
-
-    /** Said outright with its noun ("double batch", "two lots"), or twice over: "double" alone is also a kind of cream. */
-    private boolean announces(Kind kind) {
-        int outright = 0;
-        for (int at = 0; at < heard.words.size(); at++) {
-            OptionalInt end = heard.phrases.endAt(kind, at);
-            if (end.isPresent() && (end.getAsInt() - at > 1 || announcesVerb(at))) {
-                outright++;
+        int scaled = 0;
+        int asWritten = 0;
+        Judge judge = new Judge(heard.household);
+        for (List<Mention> own : mentions.values()) {
+            for (Mention mention : own) {
+                Optional<Quantity> written = heard.lines.get(mention.line()).quantity();
+                if (written.isPresent()) {
+                    scaled += isClose(judge, written.get().times(announced), mention.quantity()) ? 1 : 0;
+                    asWritten += isClose(judge, written.get(), mention.quantity()) ? 1 : 0;
+                }
             }
         }
-        return outright > 0;
+        return scaled * 3 >= asWritten && scaled > 0;
     }
 
-    private boolean announcesVerb(int at) {
-        return (heard.words.text(at).equals("doubled") || heard.words.text(at).equals("doubling"))
-                && List.of("the", "this", "it", "everything", "up").contains(heard.words.text(at + 1))
-                && !heard.words.text(at - 1).equals("until");
+    private static boolean isClose(Judge judge, Quantity written, Quantity said) {
+        return judge.of(written, said, Optional.empty()) != Verdict.DIFFERS;
     }
 
     /** "The one thing I haven't doubled": the component that is on is made in the written size. */
@@ -85,21 +90,37 @@ final class BatchTalk {
         if (writtenSize.contains(heard.componentOfLine.get(mentions.get(0).line()))) {
             return mentions;
         }
-        List<Mention> outright = mentions.stream().filter(this::isForViewers).toList();
-        if (!outright.isEmpty()) {
-            return outright;
-        }
+        List<Mention> told = mentions.stream().filter(this::isForViewers).toList();
+        List<Mention> outright = mentions.stream()
+                .filter(mention -> told.contains(mention) || isSaidAgain(mention, told))
+                .toList();
         RationalNumber share = factor.reciprocal();
         return mentions.stream()
-                .map(mention -> mention.with(mention.quantity().times(share)))
+                .filter(mention -> outright.contains(mention) || !isToldOutright(mention, outright))
+                .map(mention -> outright.contains(mention)
+                        ? mention
+                        : mention.with(mention.quantity().times(share)))
                 .toList();
+    }
+
+    /** What viewers were once told they are told again without saying so. */
+    private static boolean isSaidAgain(Mention mention, List<Mention> told) {
+        return told.stream()
+                .anyMatch(other ->
+                        mention.start() > other.start() && other.quantity().equals(mention.quantity()));
+    }
+
+    /** "a hundred and fifty in mine, so you want seventy five": the first is only the way to the second. */
+    private static boolean isToldOutright(Mention mention, List<Mention> outright) {
+        return outright.stream().anyMatch(other -> Math.abs(other.start() - mention.start()) <= PASSAGE);
     }
 
     private boolean isForViewers(Mention mention) {
         int until = Math.min(mention.end() + CLAUSE_AFTER, nextAmount(mention.end()));
         for (int at = mention.end(); at < until && !heard.words.text(at).equals("so"); at++) {
             if (heard.phrases.endAt(Kind.VIEWER, at).isPresent()) {
-                return true;
+                // "for you" is said of what stands before it, "you need" of what comes.
+                return !FORWARD.contains(heard.words.text(at));
             }
             if (heard.phrases.endAt(Kind.MINE, at).isPresent()) {
                 return false;
@@ -111,10 +132,6 @@ final class BatchTalk {
     }
 
     private int nextAmount(int from) {
-        return heard.quantities.stream()
-                .mapToInt(SpokenQuantity::start)
-                .filter(start -> start >= from)
-                .findFirst()
-                .orElse(heard.words.size());
+        return heard.quantityFrom(from).map(SpokenQuantity::start).orElse(heard.words.size());
     }
 }

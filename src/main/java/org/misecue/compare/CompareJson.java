@@ -45,7 +45,7 @@ public final class CompareJson {
             if (line.line().quantity().isPresent()) {
                 amounts(json, line.line().quantity().get());
             }
-            verdict(json, line.verdict(), line.reason(), line.evidence());
+            verdict(json, line.verdict(), line.confidence(), line.reason(), line.evidence());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -58,7 +58,7 @@ public final class CompareJson {
             json.writeStringField("kind", setting.setting().kind().code());
             json.writeNumberField("step", setting.setting().step());
             amounts(json, setting.setting().quantity());
-            verdict(json, setting.verdict(), setting.reason(), setting.evidence());
+            verdict(json, setting.verdict(), setting.confidence(), setting.reason(), setting.evidence());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -70,33 +70,44 @@ public final class CompareJson {
             json.writeStartObject();
             json.writeStringField("ingredient", unwritten.ingredient());
             amount(json, unwritten.quantity());
+            confidence(json, unwritten.confidence());
             evidence(json, unwritten.evidence());
             json.writeEndObject();
         }
         json.writeEndArray();
     }
 
-    private static void verdict(JsonGenerator json, Verdict verdict, String reason, List<Evidence> evidence)
+    private static void verdict(
+            JsonGenerator json, Verdict verdict, Confidence confidence, String reason, List<Evidence> evidence)
             throws IOException {
         json.writeStringField("verdict", verdict.code());
+        confidence(json, confidence);
         json.writeStringField("reason", reason);
         evidence(json, evidence);
+    }
+
+    private static void confidence(JsonGenerator json, Confidence confidence) throws IOException {
+        json.writeNumberField("confidence", BigDecimal.valueOf(confidence.percent(), 2));
     }
 
     private static void evidence(JsonGenerator json, List<Evidence> all) throws IOException {
         json.writeArrayFieldStart("evidence");
         for (Evidence evidence : all) {
             json.writeStartObject();
-            json.writeStringField("via", evidence.via().code());
-            json.writeStringField("source", evidence.moment().source());
-            json.writeNumberField("at", seconds(evidence));
-            if (evidence.quantity().isPresent()) {
-                amount(json, evidence.quantity().get());
-            }
-            json.writeStringField("quote", evidence.quote());
+            evidenceFields(json, evidence);
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    static void evidenceFields(JsonGenerator json, Evidence evidence) throws IOException {
+        json.writeStringField("via", evidence.via().code());
+        json.writeStringField("source", evidence.moment().source());
+        json.writeNumberField("at", seconds(evidence));
+        if (evidence.quantity().isPresent()) {
+            amount(json, evidence.quantity().get());
+        }
+        json.writeStringField("quote", evidence.quote());
     }
 
     private static void amounts(JsonGenerator json, Quantity quantity) throws IOException {

@@ -1,14 +1,17 @@
 package org.misecue.compare;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.narration.Narration;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
 
 /**
  * Holds everything said against everything written, in the steps of a producer: hear the amounts, put asides away, give
@@ -19,29 +22,48 @@ public final class Comparer {
     private final Hearing heard;
     private final SettingListener settings;
     private final Attacher attacher;
-    private final BatchTalk batch;
+    private final Pointing pointing;
 
     private Comparer(Hearing heard) {
         this.heard = heard;
         this.settings = new SettingListener(heard);
         this.attacher = new Attacher(heard);
-        this.batch = new BatchTalk(heard);
+        this.pointing = new Pointing(heard, attacher);
     }
 
     /** The narrations in the order in which they were filmed. */
     public static Comparison compare(Recipe recipe, List<Narration> narrations, Pantry pantry) {
-        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry));
+        return compare(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class));
+    }
+
+    /** The same with only some of its mechanisms: for measuring, not for use. */
+    public static Comparison compare(
+            Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms) {
+        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, mechanisms));
         comparer.listen();
         return comparer.verdicts();
+    }
+
+    /**
+     * How the verdicts came about on every line and setting that the words mean: "caster sugar", "cake butter", "oven".
+     * First the lines, then the settings, in the order of the recipe.
+     *
+     * @throws org.misecue.notice.BadInput if they mean none; it names the nearest ingredients
+     */
+    public static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
+        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class)));
+        comparer.listen();
+        Comparison comparison = comparer.verdicts();
+        Fates fates = new Fates(comparer.heard, comparer.attacher, comparer.settings);
+        return new Explainer(comparer.heard, fates, comparison, new FindingWriter(recipe, pantry)).of(new Asked(words));
     }
 
     private void listen() {
         int next = 0;
         for (int at = 0; at < heard.words.size(); at++) {
-            Optional<BackReferences.Reference> reference = BackReferences.at(at, heard);
-            if (reference.isPresent()) {
-                attacherMentions(reference.get());
-                at = reference.get().end() - 1;
+            Optional<Integer> behind = pointing.take(at);
+            if (behind.isPresent()) {
+                at = behind.get() - 1;
                 continue;
             }
             while (next < heard.quantities.size() && heard.quantities.get(next).start() < at) {
@@ -53,20 +75,37 @@ public final class Comparer {
         }
     }
 
-    private void attacherMentions(BackReferences.Reference reference) {
-        BackReferences.resolve(reference, attacher.mentions(), heard).ifPresent(attacher::attach);
-    }
-
     private void take(SpokenQuantity said) {
-        boolean share = said.manner() == SpokenQuantity.Manner.SHARE;
-        if (!said.isAside() && !share && !settings.take(said)) {
-            attacher.attach(said);
+        heard.trail.met(said);
+        Optional<SpokenQuantity> ofPack =
+                Packs.share(said, heard).or(() -> Packs.ofSize(said, heard)).or(() -> Packs.counted(said, heard));
+        if (ofPack.isPresent()) {
+            heard.trail.note(said.start(), "counted in packs whose size was said");
+            attacher.attach(ofPack.get());
+            return;
         }
+        if (said.manner() == Manner.PERCENT || (said.manner() == Manner.SHARE && !Sharing.isPieceOfOne(said, heard))) {
+            if (Roles.isOnlyPart(said, heard)) {
+                attacher.takeOnly(said);
+            } else {
+                pointing.takeShare(said);
+            }
+            return;
+        }
+        if (settings.take(said)) {
+            return;
+        }
+        Optional<SpokenQuantity> amount = said.isAside() ? Packs.amount(said, heard) : Optional.of(said);
+        amount.filter(one -> said.isAside())
+                .ifPresent(one -> heard.trail.note(said.start(), "the size of a pack that goes in whole"));
+        amount.filter(one -> !attacher.weighed().take(one) && !pointing.isTotal(one))
+                .ifPresent(attacher::attach);
     }
 
     private Comparison verdicts() {
-        LineJudge judge = new LineJudge(heard);
-        Map<Integer, List<Mention>> mentions = attacher.mentionsByLine();
+        LineJudge judge = new LineJudge(heard, attacher.homeless());
+        Map<Integer, List<Mention>> mentions = attacher.mentions().byLine();
+        BatchTalk batch = new BatchTalk(heard, mentions);
         List<LineVerdict> written = new ArrayList<>();
         for (int line = 0; line < heard.lines.size(); line++) {
             IngredientLine own = heard.lines.get(line);

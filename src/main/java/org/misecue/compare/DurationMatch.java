@@ -1,89 +1,318 @@
 package org.misecue.compare;
 
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.misecue.quantity.Quantity;
 import org.misecue.recipe.Setting;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
-/** Which written time a spoken time is about: by the words around it and by the step that is on. */
+/**
+ * Which written time a spoken time is about. First what it is for, by the words around it; then, among the written times
+ * for that, the one whose step is on. A time for which no words tell a purpose is the one of the step that is on.
+ */
 final class DurationMatch {
 
-    private static final int BEFORE = 22;
-    private static final int AFTER = 12;
-    private static final double ENOUGH = 2.2;
+    /** Below this the words around say nothing. The weights are from listening; no source. */
+    private static final double TELLING = 0.2;
 
-    private static final Map<String, Set<String>> WORDS = Map.ofEntries(
-            Map.entry("bake", Words.set("bake baked baking oven ovens golden skewer timer browned peek peeping")),
-            Map.entry(
-                    "prove",
-                    Words.set("prove proving rise rising risen doubled proof puffy airing cover covered puffed")),
-            Map.entry("chill", Set.of("chill", "chilled", "chilling", "fridge", "freezer", "cold", "set", "firm")),
-            Map.entry("rest", Words.set("rest resting leave sit stand left sits swell hydrate")),
-            Map.entry("cool", Words.set("cool cooling cooled rack leave sat sit turn tin handle")),
-            Map.entry("simmer", Words.set("simmer simmering boil bubble bubbling hob pan heat reduce")),
-            Map.entry("soak", Set.of("soak", "soaking", "soaked", "leave", "plump")),
-            Map.entry("knead", Set.of("knead", "kneading", "mixer", "machine")));
+    /** A purpose this much worse than the best one is another purpose. */
+    private static final double AS_WELL = 0.8;
 
-    private DurationMatch() {}
+    private static final double FAINT = 0.5;
+    private static final double BESIDE_HEAT = 0.7;
 
-    static Optional<Setting> best(SpokenQuantity said, List<Setting> durations, Hearing heard) {
-        Setting best = null;
-        double most = ENOUGH;
-        for (Setting setting : durations) {
-            double score = score(said, setting, heard);
-            if (score >= most && (best == null || score > most)) {
-                best = setting;
-                most = score;
-            }
-        }
-        return Optional.ofNullable(best);
+    /** And this much worse than one that the recipe never asks for: resting, proving and chilling share their words. */
+    private static final double ALMOST_AS_WELL = 0.6;
+
+    /** "One minute", "back in a second": nobody misreads a time by more. */
+    private static final double FARTHEST = 4.5;
+
+    /** And by less where another step is on and its purpose is not named. */
+    private static final double FAR = 2.5;
+
+    private static final double AS_WRITTEN = 0.2;
+    private static final int AT_ONCE = 6;
+    private static final int NAMED_BEFORE = 20;
+    private static final int NAMED_BEHIND = 8;
+    private static final double NAMED = 0.15;
+    private static final double LATER = 0.8;
+    private static final double FIRST = 0.5;
+    private static final double NEXT = 0.3;
+    private static final int ORDINAL_REACH = 14;
+    private static final int REPEAT_REACH = 20;
+    private static final int MORE_REACH = 4;
+    private static final Set<String> NOT_TELLING =
+            Words.set("minute hour out oven bake leave rest stand cool cover chill");
+
+    /** {@link #farOff} of a time that is twice the other. */
+    private static final double TWICE = 0.25;
+
+    private static final double SAID_OTHERWISE = 1;
+
+    private final Hearing heard;
+    private final Surroundings around;
+    private final List<Setting> durations;
+    private Optional<Last> last = Optional.empty();
+
+    /** The time that found its setting last. */
+    private record Last(Setting setting, SpokenQuantity words, Quantity quantity) {}
+
+    DurationMatch(Hearing heard, Surroundings around, List<Setting> durations) {
+        this.heard = heard;
+        this.around = around;
+        this.durations = durations;
     }
 
-    private static double score(SpokenQuantity said, Setting setting, Hearing heard) {
-        int away = Math.abs(heard.stepAt(said.start()) - setting.step());
-        double score = away == 0 ? 2.5 : away == 1 ? 1.5 : 0;
-        Set<String> telling = telling(setting, heard);
-        for (int at = said.start() - BEFORE; at < said.end() + AFTER; at++) {
-            if (at >= said.start() && at < said.end()) {
-                continue;
-            }
-            if (telling.contains(heard.words.text(at))) {
-                int distance = at < said.start() ? said.start() - at : at - said.end() + 1;
-                score += distance <= 8 ? 1.2 : 0.5;
-            }
+    /**
+     * @param quantity what was said, with the unit that was left out
+     * @param isSaid whether something was said for a written time before
+     */
+    Optional<Setting> best(SpokenQuantity said, Quantity quantity, Predicate<Setting> isSaid) {
+        if (PassingTime.is(said, heard)) {
+            return Optional.empty();
         }
-        return score + magnitude(said, setting, heard);
+        Guess guess = guess(said, quantity);
+        Optional<Setting> found = best(said, quantity, guess, isSaid);
+        if (isRepeated(said, quantity) && (guess.any() < FAINT || (isAtOnce(said) && !isWritten(found, quantity)))) {
+            found = last.map(Last::setting);
+        }
+        found.ifPresent(setting -> last = Optional.of(new Last(setting, said, quantity)));
+        return found;
     }
 
-    /** The words that go with the kind of time, and those of the step that states it. */
-    private static Set<String> telling(Setting setting, Hearing heard) {
-        Set<String> telling = new HashSet<>(Words.content(setting.what()));
-        Words.content(setting.what()).forEach(word -> telling.addAll(WORDS.getOrDefault(word, Set.of())));
-        if (setting.step() > 0) {
-            telling.addAll(
-                    Words.content(heard.recipe.steps().get(setting.step() - 1).text()));
-        }
-        telling.removeAll(Set.of("minute", "hour", "in", "out"));
-        return telling;
+    /** "in for thirty minutes … I've set it, thirty minutes". */
+    private boolean isRepeated(SpokenQuantity said, Quantity quantity) {
+        return last.filter(one -> said.start() - one.words().end() <= REPEAT_REACH
+                        && one.quantity().sameSize(quantity, heard.household))
+                .isPresent();
     }
 
-    private static double magnitude(SpokenQuantity said, Setting setting, Hearing heard) {
-        double a = base(said.quantity().orElseThrow(), heard);
-        double b = base(setting.quantity(), heard);
-        if (a <= 0 || b <= 0) {
-            return -9;
-        }
-        double ratio = Math.max(a / b, b / a);
-        return ratio > 4.5 ? -4 : -0.8 * Math.log(ratio) / Math.log(2);
+    /** "I'd say two hours, so two hours, covered". */
+    private boolean isAtOnce(SpokenQuantity said) {
+        return last.filter(one -> said.start() - one.words().end() <= AT_ONCE).isPresent() && !isMore(said);
     }
 
-    private static double base(Quantity quantity, Hearing heard) {
+    private boolean isWritten(Optional<Setting> setting, Quantity quantity) {
+        return setting.filter(one -> isAsWritten(quantity, one)).isPresent();
+    }
+
+    private Optional<Setting> best(SpokenQuantity said, Quantity quantity, Guess guess, Predicate<Setting> isSaid) {
+        return durations.stream()
+                .filter(setting -> isPossible(quantity, setting, said)
+                        && !(isFirstPart(said) && later(setting).isEmpty()))
+                .filter(setting -> guess.isUntold()
+                        ? isNext(setting, said, isSaid)
+                        : guess.allows(fits(setting, said, quantity), Purpose.of(setting)))
+                .filter(setting -> isBorneOut(setting, said) && (!isPerSide(said) || isPerSide(setting)))
+                .max(Comparator.comparingDouble(
+                        setting -> score(setting, said, quantity, isSaid) + written(setting, quantity, guess, isSaid)));
+    }
+
+    /**
+     * How well the best purposes fit.
+     *
+     * @param any the best of all
+     * @param wanted the best of those that the recipe has times for
+     * @param unwanted the best of those that set nothing here
+     */
+    private record Guess(double any, double wanted, double unwanted) {
+
+        /** No words near by tell a purpose, or only faintly one that the recipe has no time for. */
+        boolean isUntold() {
+            return any < TELLING || (wanted < TELLING && any < FAINT && unwanted < any);
+        }
+
+        boolean allows(double fits, Purpose purpose) {
+            return fits >= wanted * AS_WELL
+                    && fits >= any * ALMOST_AS_WELL
+                    && (fits > unwanted || purpose == Purpose.WORK);
+        }
+    }
+
+    private Guess guess(SpokenQuantity said, Quantity quantity) {
+        return new Guess(
+                best(Stream.of(Purpose.values()), said),
+                best(
+                        durations.stream()
+                                .filter(setting -> isPossible(quantity, setting, said))
+                                .map(Purpose::of),
+                        said),
+                best(Stream.of(Purpose.WORK, Purpose.ELSEWHERE), said));
+    }
+
+    /** The time of the step that is on, or "half an hour more" behind another time. */
+    private boolean isNext(Setting setting, SpokenQuantity said, Predicate<Setting> isSaid) {
+        return away(setting, said) <= 1 || (isMore(said) && follows(setting, isSaid));
+    }
+
+    /** Words that fit any waiting ("leave it") tell little while another step is on. */
+    private boolean isBorneOut(Setting setting, SpokenQuantity said) {
+        return away(setting, said) <= 1
+                || named(setting, said) >= 2 * NAMED
+                || isMore(said)
+                || Purpose.of(setting).named(said, around) >= TELLING
+                || HeatAndTime.isTimeBesideHeat(said, heard);
+    }
+
+    /** A figure that is written as it was said needs less telling, if it is told at all. */
+    private double fits(Setting setting, SpokenQuantity said, Quantity quantity) {
+        double fits = fits(Purpose.of(setting), said);
+        if (Purpose.of(setting) == Purpose.REST && isLeftToCool(setting)) {
+            fits = Math.max(fits, fits(Purpose.COOL, said));
+        }
+        return isAsWritten(quantity, setting) && away(setting, said) <= 1 && fits >= TELLING / 2
+                ? fits + AS_WRITTEN
+                : fits;
+    }
+
+    /** "turn out onto a rack and leave for 1 hour, until cold". */
+    private boolean isLeftToCool(Setting setting) {
+        if (setting.step() == 0) {
+            return false;
+        }
+        Set<String> step =
+                Words.content(heard.recipe.steps().get(setting.step() - 1).text());
+        return step.contains("cold") || step.contains("cool");
+    }
+
+    /** The figure is the best hint where no words tell more; and nobody gives a setting a second figure for nothing. */
+    private double written(Setting setting, Quantity quantity, Guess guess, Predicate<Setting> isSaid) {
+        if (isAsWritten(quantity, setting)) {
+            return guess.isUntold() ? 4 * AS_WRITTEN : 2 * AS_WRITTEN;
+        }
+        return isSaid.test(setting) ? -2 * AS_WRITTEN : 0;
+    }
+
+    private boolean isPerSide(SpokenQuantity said) {
+        return heard.phrases.endAt(Kind.PER_SIDE, said.end()).isPresent();
+    }
+
+    private boolean isPerSide(Setting setting) {
+        return setting.step() > 0
+                && heard.recipe.steps().get(setting.step() - 1).text().contains(" side");
+    }
+
+    private boolean isAsWritten(Quantity quantity, Setting setting) {
+        Quantity written = setting.quantity();
+        return base(quantity) >= base(written)
+                && base(quantity)
+                        <= written.mostInBase(heard.household)
+                                .map(RationalNumber::doubleValue)
+                                .orElse(0.0);
+    }
+
+    private double fits(Purpose purpose, SpokenQuantity said) {
+        boolean heat = purpose == Purpose.BAKE && HeatAndTime.isTimeBesideHeat(said, heard);
+        return heat && !isTold(said) ? BESIDE_HEAT : purpose.fits(said, around);
+    }
+
+    private boolean isTold(SpokenQuantity said) {
+        return Stream.of(Purpose.values()).anyMatch(purpose -> purpose.fits(said, around) >= TELLING);
+    }
+
+    private double best(Stream<Purpose> purposes, SpokenQuantity said) {
+        return purposes.mapToDouble(purpose -> fits(purpose, said)).max().orElse(0);
+    }
+
+    private int away(Setting setting, SpokenQuantity said) {
+        int step = heard.stepAt(said.start());
+        return step == 0 ? 1 : Math.abs(step - setting.step());
+    }
+
+    private double score(Setting setting, SpokenQuantity said, Quantity quantity, Predicate<Setting> isSaid) {
+        int away = away(setting, said);
+        double score = away == 0 ? 1.2 : away == 1 ? 0.6 : 0;
+        score += fits(Purpose.of(setting), said) + named(setting, said);
+        boolean later = isMore(said)
+                ? follows(setting, isSaid)
+                : isSecond(said) && !earlier(setting).isEmpty();
+        score += later ? LATER : 0;
+        score += isNextInRecipe(setting) ? NEXT : 0;
+        score += !isSaid.test(setting) && earlier(setting).stream().allMatch(isSaid) ? FIRST : 0;
+        double farOff = farOff(quantity, setting);
+        score -= isSaid.test(setting) && farOff >= TWICE ? SAID_OTHERWISE : 0;
+        return score - farOff;
+    }
+
+    /** "another ten": of two times for one purpose, the one behind that which was said already. */
+    private boolean isMore(SpokenQuantity said) {
+        return heard.phrases.within(Kind.MORE_OF_IT, said.start() - MORE_REACH, said.end() + 2);
+    }
+
+    private boolean isSecond(SpokenQuantity said) {
+        return heard.phrases.within(Kind.LATER_ONE, said.start() - ORDINAL_REACH, said.start());
+    }
+
+    private boolean follows(Setting setting, Predicate<Setting> isSaid) {
+        return !isSaid.test(setting) && earlier(setting).stream().anyMatch(isSaid);
+    }
+
+    /** "the first ten minutes" are a written time only where the recipe goes on with another. */
+    private boolean isFirstPart(SpokenQuantity said) {
+        return heard.phrases.endsBefore(Kind.FIRST_PART, said.start());
+    }
+
+    private boolean isNextInRecipe(Setting setting) {
+        return last.filter(one -> durations.indexOf(one.setting()) + 1 == durations.indexOf(setting))
+                .isPresent();
+    }
+
+    private List<Setting> later(Setting setting) {
+        return durations.subList(durations.indexOf(setting) + 1, durations.size()).stream()
+                .filter(later -> Purpose.of(later) == Purpose.of(setting))
+                .toList();
+    }
+
+    /** The times for the same purpose that the recipe has before. */
+    private List<Setting> earlier(Setting setting) {
+        return durations.subList(0, durations.indexOf(setting)).stream()
+                .filter(earlier -> Purpose.of(earlier) == Purpose.of(setting))
+                .toList();
+    }
+
+    /** Words of the step that states the time. */
+    private double named(Setting setting, SpokenQuantity said) {
+        if (setting.step() == 0) {
+            return 0;
+        }
+        Set<String> own =
+                Words.content(heard.recipe.steps().get(setting.step() - 1).text());
+        double named = 0;
+        for (int at = said.start() - NAMED_BEFORE; at < said.start(); at++) {
+            named += tells(own, at) ? NAMED : 0;
+        }
+        for (int at = said.end();
+                at < said.end() + NAMED_BEHIND && !heard.words.text(at).equals("then");
+                at++) {
+            named += tells(own, at) ? NAMED : 0;
+        }
+        return Math.min(4 * NAMED, named);
+    }
+
+    private boolean tells(Set<String> own, int at) {
+        String word = Words.singular(heard.words.text(at));
+        return own.contains(word) && !NOT_TELLING.contains(word);
+    }
+
+    private boolean isPossible(Quantity quantity, Setting setting, SpokenQuantity said) {
+        double ratio = base(quantity) / base(setting.quantity());
+        boolean named = away(setting, said) == 0 || Purpose.of(setting).named(said, around) >= FAINT;
+        return Math.max(ratio, 1 / ratio) <= (named ? FARTHEST : FAR);
+    }
+
+    /** A weak hint only: a wrong figure must still find its own setting. */
+    private double farOff(Quantity quantity, Setting setting) {
+        return 0.25 * Math.abs(Math.log(base(quantity) / base(setting.quantity())) / Math.log(2));
+    }
+
+    private double base(Quantity quantity) {
         return quantity.leastInBase(heard.household)
                 .map(RationalNumber::doubleValue)
                 .orElse(0.0);

@@ -1,11 +1,14 @@
 package org.misecue.compare;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.QuantityWords;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import tech.units.indriya.function.RationalNumber;
@@ -17,21 +20,25 @@ final class Fit {
     private static final double FARTHEST_RATIO = 6.5;
 
     private static final double IMPOSSIBLE = -20;
+    private static final Pattern TIMES = Pattern.compile("^\\W*(\\d{1,3})\\s*[x×]");
+    private static final Pattern COUNTED_PACKS = Pattern.compile("(\\d{1,3})\\s+(\\p{L}+)");
     private static final RationalNumber SMALLEST_BARE_WEIGHT = Rationals.of(5);
 
     private Fit() {}
 
     /** More than zero speaks for the line, less against it. */
-    static double of(SpokenQuantity said, IngredientLine line, Hearing heard) {
+    static double of(SpokenQuantity said, IngredientLine line, Optional<Unit> carried, Hearing heard) {
         if (line.quantity().isEmpty()) {
             return said.unit().isPresent() ? -2 : IMPOSSIBLE;
         }
         Quantity written = line.quantity().get();
-        Optional<Quantity> quantity = inUnits(said, line);
+        Optional<Quantity> quantity = inUnits(said, line, carried);
         if (quantity.isEmpty()) {
             return IMPOSSIBLE;
         }
-        double manner = byManner(said, written);
+        double manner = carried.isPresent() && written.unit() != Unit.GRAM && written.unit() != Unit.MILLILITRE
+                ? 0
+                : byManner(said, written);
         Quantity nearest = nearestWritten(quantity.get(), line);
         if (nearest.dimension() != quantity.get().dimension()) {
             double crossing = crossing(quantity.get().dimension(), nearest.dimension());
@@ -41,8 +48,15 @@ final class Fit {
     }
 
     private static double byManner(SpokenQuantity said, Quantity written) {
+        if (said.manner() == Manner.SHARE) {
+            return written.unit() == Unit.EACH ? 0.5 : IMPOSSIBLE;
+        }
         if (said.manner() != Manner.BARE) {
             return 0;
+        }
+        boolean one = said.amount().least().equals(Optional.of(Rationals.ONE));
+        if (one && written.unit() != Unit.EACH) {
+            return -6;
         }
         boolean small = said.amount()
                 .least()
@@ -52,7 +66,7 @@ final class Fit {
             case EACH -> 0.5;
             case GRAM, MILLILITRE -> small ? -6 : 0;
             case PINCH -> IMPOSSIBLE;
-            default -> small ? -1.5 : -4;
+            default -> small ? -3 : -4;
         };
     }
 
@@ -83,30 +97,41 @@ final class Fit {
                 .orElse(0.0);
     }
 
-    /** What was said as a quantity: with its own unit, or with the line's where only a number was said. */
-    static Optional<Quantity> inUnits(SpokenQuantity said, IngredientLine line) {
+    /** What was said as a quantity: with its own unit, the one it goes on with, or the line's where only a number was said. */
+    static Optional<Quantity> inUnits(SpokenQuantity said, IngredientLine line, Optional<Unit> carried) {
+        if (said.manner() == Manner.BARE
+                && carried.isPresent()
+                && line.quantity().isPresent()) {
+            return carried.map(unit -> new Quantity(said.amount(), unit));
+        }
         if (said.unit().isPresent()) {
             return said.quantity();
         }
         return line.quantity().flatMap(written -> switch (said.manner()) {
-            case BARE -> Optional.of(new Quantity(said.amount(), written.unit()));
+            case BARE, SHARE -> Optional.of(new Quantity(said.amount(), written.unit()));
             case SPOONS ->
                 written.unit() == Unit.TEASPOON || written.unit() == Unit.TABLESPOON
                         ? Optional.of(new Quantity(said.amount(), written.unit()))
                         : Optional.empty();
             case PACKED ->
-                line.packing().isEmpty()
-                        ? Optional.empty()
-                        : said.amount().least().map(count -> written.times(count.divide(packs(line))));
+                packs(line).flatMap(packs -> said.amount().least().map(count -> written.times(count.divide(packs))));
             default -> Optional.empty();
         });
     }
 
-    /** How many packs the line is written for: the 2 of "2 x 400 g tins". */
-    private static RationalNumber packs(IngredientLine line) {
-        java.util.regex.Matcher count =
-                java.util.regex.Pattern.compile("^\\W*(\\d+)\\s*[x×]").matcher(line.text());
-        return count.find() ? Rationals.of(Long.parseLong(count.group(1))) : Rationals.ONE;
+    /** How many packs the line is written for: the 2 of "2 x 400 g tins", the 1 of "385 g (1 tin)"; empty for none. */
+    private static Optional<RationalNumber> packs(IngredientLine line) {
+        Matcher times = TIMES.matcher(line.text());
+        if (!line.packing().isEmpty()) {
+            return Optional.of(times.find() ? Rationals.of(Long.parseLong(times.group(1))) : Rationals.ONE);
+        }
+        Matcher counted = COUNTED_PACKS.matcher(line.text());
+        while (counted.find()) {
+            if (QuantityWords.isPacking(counted.group(2))) {
+                return Optional.of(Rationals.of(Long.parseLong(counted.group(1))));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The written figure of the same dimension and system where the line has two. */

@@ -16,13 +16,15 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
+import org.misecue.spoken.Aside;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.NameListener;
+import org.misecue.spoken.NamePlaces;
 import org.misecue.spoken.Phrases;
 import org.misecue.spoken.QuantityListener;
 import org.misecue.spoken.SpokenQuantity;
-import org.misecue.spoken.Token;
 import org.misecue.spoken.WordStream;
+import org.misecue.spoken.Words;
 
 /** All that was heard of one episode, side by side with its recipe: what the rules of this package look at. */
 final class Hearing {
@@ -37,15 +39,36 @@ final class Hearing {
     final List<Integer> componentOfLine = new ArrayList<>();
     final List<Optional<Ingredient>> ingredientOfLine = new ArrayList<>();
     final Household household;
+    private static final int PACK_REACH = 60;
+
+    final Locators locators;
+    final Trail trail = new Trail();
+    private final Set<Mechanism> mechanisms;
+    private final NamePlaces places;
+    private final byte[] passing;
+    private final int[] quantityStarts;
+    private final int[] stepOfWord;
     private final List<Set<Integer>> linesOfStep = new ArrayList<>();
 
-    Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry) {
+    Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms) {
+        this.mechanisms = Set.copyOf(mechanisms);
         this.recipe = recipe;
         this.words = WordStream.of(narrations);
         this.phrases = new Phrases(words);
-        this.quantities = new QuantityListener(words).all();
-        this.names = new NameListener(words, recipe, pantry).all();
+        List<NameHit> found = new NameListener(words, recipe, pantry, on(Mechanism.SOUND_ALIKES))
+                .all().stream()
+                        .filter(name -> name.inRecipe() || !isComponent(recipe, name))
+                        .toList();
+        this.names = Narrowing.of(found, words);
+        this.places = new NamePlaces(names);
+        this.passing = new byte[words.size()];
+        this.quantities = new QuantityListener(
+                        words, names, new QuantityListener.Options(on(Mechanism.HEDGES), on(Mechanism.ASIDES)))
+                .all();
+        this.quantityStarts =
+                quantities.stream().mapToInt(SpokenQuantity::start).toArray();
         this.alignment = Aligner.align(recipe, words, names);
+        this.stepOfWord = stepsOf(alignment, words);
         this.lines = recipe.lines();
         for (int c = 0; c < recipe.components().size(); c++) {
             for (IngredientLine line : recipe.components().get(c).lines()) {
@@ -58,6 +81,57 @@ final class Hearing {
                 .forEach(step -> linesOfStep.add(new HashSet<>(step.uses().stream()
                         .map(use -> firstLine(use.component()) + use.line())
                         .toList())));
+        this.locators = new Locators(this);
+    }
+
+    /** The step that is on at each word; spans and words are both in the order of the stream. */
+    private static int[] stepsOf(Alignment alignment, WordStream words) {
+        int[] steps = new int[words.size()];
+        int span = 0;
+        for (int at = 0; at < words.size(); at++) {
+            while (span < alignment.spans().size()
+                    && !alignment.spans().get(span).holds(words.at(at))) {
+                span++;
+            }
+            steps[at] = span < alignment.spans().size()
+                    ? alignment.spans().get(span).step()
+                    : 0;
+        }
+        return steps;
+    }
+
+    /** A line without an amount can't be what one is waited for. */
+    boolean takesAmounts(NameHit name) {
+        return name.lines().stream().anyMatch(line -> lines.get(line).quantity().isPresent());
+    }
+
+    /** Whether the name belongs to an amount of another time or another kitchen: "forty eggs at a time in the bakery". */
+    boolean toldElsewhere(NameHit name) {
+        return quantityBefore(name.start())
+                .filter(said -> name.start() - said.end() <= 1)
+                .flatMap(SpokenQuantity::aside)
+                .map(Aside::kind)
+                .filter(kind -> kind == Aside.Kind.OTHER_PEOPLE
+                        || kind == Aside.Kind.OTHER_TIME
+                        || kind == Aside.Kind.ALTERNATIVE)
+                .isPresent();
+    }
+
+    /** "the syrup": what the recipe calls a part of itself is no ingredient from elsewhere. */
+    private static boolean isComponent(Recipe recipe, NameHit name) {
+        Set<String> words = Words.content(name.name());
+        return recipe.components().stream()
+                .anyMatch(component -> Words.content(component.name()).containsAll(words));
+    }
+
+    /** The line as people tell it from others: its ingredient, and its component where there are several. */
+    String lineName(int line) {
+        String component = recipe.components().get(componentOfLine.get(line)).name();
+        return lines.get(line).ingredient() + (component.isEmpty() ? "" : " (" + component + ")");
+    }
+
+    boolean on(Mechanism mechanism) {
+        return mechanisms.contains(mechanism);
     }
 
     /** Cups and degrees Fahrenheit in the list mean an American kitchen; spoons are 5 and 15 ml in both. */
@@ -75,8 +149,7 @@ final class Hearing {
     }
 
     int stepAt(int index) {
-        Token token = words.at(Math.min(index, words.size() - 1));
-        return alignment.stepAt(token.source(), token.at());
+        return stepOfWord[Math.max(0, Math.min(index, words.size() - 1))];
     }
 
     boolean stepUses(int step, int line) {
@@ -86,6 +159,52 @@ final class Hearing {
     /** Whether the step that is on uses anything of the component. */
     boolean stepIn(int step, int component) {
         return step > 0 && linesOfStep.get(step - 1).stream().anyMatch(line -> componentOfLine.get(line) == component);
+    }
+
+    /** The names that begin in {@code [from, to)}, in order. */
+    List<NameHit> namesIn(int from, int to) {
+        return places.in(from, to);
+    }
+
+    /** Whether the name is only said in passing; asked often, so it is kept. */
+    boolean isPassing(NameHit name) {
+        int at = name.start();
+        if (passing[at] == 0) {
+            passing[at] = (byte) (Passing.decide(name, this) ? 1 : -1);
+        }
+        return passing[at] > 0;
+    }
+
+    /** The first amount that begins at the index or later. */
+    Optional<SpokenQuantity> quantityFrom(int from) {
+        int found = java.util.Arrays.binarySearch(quantityStarts, from);
+        int first = found >= 0 ? found : -found - 1;
+        return first < quantities.size() ? Optional.of(quantities.get(first)) : Optional.empty();
+    }
+
+    /** The amounts that begin in {@code [from, to)}, in order. */
+    List<SpokenQuantity> quantitiesIn(int from, int to) {
+        int first = firstQuantity(from);
+        return quantities.subList(first, Math.max(first, firstQuantity(to)));
+    }
+
+    private int firstQuantity(int from) {
+        int found = java.util.Arrays.binarySearch(quantityStarts, from);
+        return found >= 0 ? found : -found - 1;
+    }
+
+    /** The last amount that ends at the index or before. */
+    Optional<SpokenQuantity> quantityBefore(int until) {
+        int found = java.util.Arrays.binarySearch(quantityStarts, until);
+        int last = (found >= 0 ? found : -found - 1) - 1;
+        return last >= 0 && quantities.get(last).end() <= until ? Optional.of(quantities.get(last)) : Optional.empty();
+    }
+
+    /** The size of the pack that was spoken of last. */
+    Optional<SpokenQuantity> packBefore(int until) {
+        return quantitiesIn(until - PACK_REACH, until).stream()
+                .filter(said -> said.isAside(Aside.Kind.PACK_SIZE) && said.end() <= until)
+                .reduce((first, second) -> second);
     }
 
     boolean sameSource(int one, int other) {

@@ -1,6 +1,8 @@
 package org.misecue.compare;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Weighing;
 import org.misecue.quantity.Dimension;
@@ -8,6 +10,7 @@ import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -19,6 +22,12 @@ final class Judge {
     private static final RationalNumber EQUAL = Rationals.of(2, 100);
     private static final RationalNumber CLOSE = Rationals.of(10, 100);
 
+    /** Whose cup a speaker means is seldom said: any of them will do for an ordinary density. */
+    private static final List<Household> CUPS = List.of(Household.US_CUSTOMARY, Household.US_LABEL, Household.METRIC);
+
+    private static final Set<String> LIQUIDS =
+            Words.set("milk cream water juice stock coffee tea passata yogurt yoghurt");
+
     private final Household household;
 
     Judge(Household household) {
@@ -29,12 +38,19 @@ final class Judge {
         if (written.dimension() == said.dimension()) {
             return sameDimension(written, said);
         }
-        Optional<RationalNumber> a = gramsOf(written, ingredient);
-        Optional<RationalNumber> b = gramsOf(said, ingredient);
-        boolean close = a.isPresent()
+        boolean anyCup =
+                said.unit() == Unit.CUP && CUPS.stream().anyMatch(cup -> isClose(written, said, ingredient, cup));
+        boolean close = anyCup || isClose(written, said, ingredient, household);
+        return close ? Verdict.APPROXIMATE : Verdict.DIFFERS;
+    }
+
+    private static boolean isClose(
+            Quantity written, Quantity said, Optional<Ingredient> ingredient, Household household) {
+        Optional<RationalNumber> a = gramsOf(written, ingredient, household);
+        Optional<RationalNumber> b = gramsOf(said, ingredient, household);
+        return a.isPresent()
                 && b.isPresent()
                 && distance(a.get(), a.get(), b.get(), b.get()).compareTo(CLOSE) <= 0;
-        return close ? Verdict.APPROXIMATE : Verdict.DIFFERS;
     }
 
     private Verdict sameDimension(Quantity written, Quantity said) {
@@ -60,7 +76,7 @@ final class Judge {
 
     /** A speaker's own tablespoon of 20 ml counts as hers, where the list has millilitres. */
     private static boolean isAustralian(Quantity written, Quantity said) {
-        if (written.unit() != Unit.MILLILITRE && written.unit() != Unit.TEASPOON) {
+        if (written.unit() != Unit.MILLILITRE) {
             return false;
         }
         return said.leastInBase(Household.AUSTRALIAN).equals(written.leastInBase(Household.AUSTRALIAN))
@@ -86,13 +102,22 @@ final class Judge {
         return of.signum() == 0 ? Rationals.ONE : gap.divide(of.signum() < 0 ? of.negate() : of);
     }
 
+    /** By the pantry; a liquid that it does not weigh is taken for water, which milk and cream come near. From memory. */
+    private static Optional<RationalNumber> density(Ingredient ingredient) {
+        return Weighing.gramsPerMillilitre(ingredient)
+                .or(() -> Words.content(ingredient.name()).stream().anyMatch(LIQUIDS::contains)
+                        ? Optional.of(Rationals.ONE)
+                        : Optional.empty());
+    }
+
     /** The weight, by itself or through the pantry's weight of a cup, spoon or piece. */
-    private Optional<RationalNumber> gramsOf(Quantity quantity, Optional<Ingredient> ingredient) {
+    private static Optional<RationalNumber> gramsOf(
+            Quantity quantity, Optional<Ingredient> ingredient, Household household) {
         if (quantity.dimension() == Dimension.MASS) {
             return quantity.leastInBase(household);
         }
         if (quantity.dimension() == Dimension.VOLUME) {
-            return ingredient.flatMap(Weighing::gramsPerMillilitre).flatMap(density -> quantity.leastInBase(household)
+            return ingredient.flatMap(Judge::density).flatMap(density -> quantity.leastInBase(household)
                     .map(density::multiply));
         }
         return Optional.empty();

@@ -23,14 +23,23 @@ final class Ledger {
     /** A doubtful second amount does not contradict a sure first one. */
     private static final double DOUBTFUL_BY = 2.5;
 
+    private static final int RESTATED_REACH = 5;
+    private static final int ONE_BREATH = 45;
+
     private static final double NEAR_IN_SIZE = 1.6;
 
     /** One amount that stands at the end, with the mentions that made it. */
-    record Entry(Quantity quantity, List<Mention> mentions) {}
+    record Entry(Quantity quantity, List<Mention> mentions) {
+
+        boolean isProvisional() {
+            return mentions.stream().allMatch(Mention::provisional);
+        }
+    }
 
     private final Household household;
     private final Optional<Ingredient> ingredient;
     private final List<Entry> standing = new ArrayList<>();
+    private Optional<Quantity> takenBack = Optional.empty();
 
     Ledger(Household household, Optional<Ingredient> ingredient) {
         this.household = household;
@@ -51,6 +60,10 @@ final class Ledger {
         }
         Entry last = standing.get(standing.size() - 1);
         if (mention.role() == Role.ADDS) {
+            if (completes(mention) || isRestated(last, mention)) {
+                replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
+                return;
+            }
             Optional<Quantity> sum = sum(last.quantity(), mention.quantity());
             if (sum.isPresent()) {
                 replace(last, new Entry(sum.get(), plus(last.mentions(), mention)));
@@ -60,7 +73,16 @@ final class Ledger {
         Optional<Entry> same = standing.stream()
                 .filter(entry -> same(entry.quantity(), mention.quantity()))
                 .findFirst();
-        if (mention.role() == Role.CORRECTS) {
+        if (mention.role() == Role.RESTATES) {
+            replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
+            return;
+        }
+        if (isPartAgain(mention)) {
+            return;
+        }
+        boolean settles = !mention.provisional() && same.isEmpty() && last.isProvisional();
+        if (mention.role() == Role.CORRECTS || settles) {
+            addOld();
             standing.clear();
             standing.add(new Entry(
                     mention.quantity(),
@@ -70,6 +92,36 @@ final class Ledger {
         } else {
             standing.add(new Entry(mention.quantity(), List.of(mention)));
         }
+    }
+
+    /** "there's another half a cup to go in, I stopped at two": a part of the sum named again is nothing new. */
+    private boolean isPartAgain(Mention mention) {
+        return mention.assumedUnit()
+                && mention.role() == Role.STATES
+                && standing.stream()
+                        .filter(entry -> entry.mentions().stream().anyMatch(part -> part.role() == Role.ADDS))
+                        .flatMap(entry -> entry.mentions().stream())
+                        .anyMatch(part -> part.quantity().equals(mention.quantity()));
+    }
+
+    /** "it's wanting another spoonful, so that's another tablespoon": the same addition in other words. */
+    private boolean isRestated(Entry last, Mention mention) {
+        Mention before = last.mentions().get(last.mentions().size() - 1);
+        return before.role() == Role.ADDS
+                && mention.start() - before.end() <= RESTATED_REACH
+                && same(before.quantity(), mention.quantity());
+    }
+
+    /** "…it's a whole teaspoon, so here's the other half": what completes a corrected amount adds nothing to it. */
+    private boolean completes(Mention mention) {
+        return takenBack
+                .flatMap(old -> sum(old, mention.quantity()))
+                .filter(total -> standing.stream().anyMatch(entry -> same(entry.quantity(), total)))
+                .isPresent();
+    }
+
+    private void addOld() {
+        takenBack = Optional.of(standing.get(standing.size() - 1).quantity());
     }
 
     /** Said twice, once plainly: the plain amount is the one that counts. */
@@ -83,9 +135,63 @@ final class Ledger {
     private List<Entry> settled() {
         Entry surest =
                 standing.stream().max(Comparator.comparingDouble(Ledger::score)).orElseThrow();
+        List<Entry> whole = asTotal();
+        if (!whole.isEmpty()) {
+            return whole;
+        }
+        Entry last = standing.get(standing.size() - 1);
+        if (isSettledOn(last)) {
+            return List.of(last);
+        }
         return standing.stream()
                 .filter(entry -> score(entry) >= score(surest) - DOUBTFUL_BY || nearInSize(entry, surest))
                 .toList();
+    }
+
+    /** Two voices, or one in doubt, that end on the same figure twice within a breath have settled on it. */
+    private boolean isSettledOn(Entry last) {
+        List<Mention> own = last.mentions();
+        if (standing.size() < 2 || own.size() < 2) {
+            return false;
+        }
+        int first = standing.stream()
+                .flatMap(entry -> entry.mentions().stream())
+                .mapToInt(Mention::start)
+                .min()
+                .orElse(0);
+        boolean lastWord = standing.stream()
+                .filter(entry -> entry != last)
+                .flatMap(entry -> entry.mentions().stream())
+                .allMatch(mention -> mention.start() < own.get(0).start());
+        return lastWord && own.get(1).start() - first <= ONE_BREATH;
+    }
+
+    /** "two hundred altogether, a hundred now and a hundred later": one amount, and its parts. */
+    private List<Entry> asTotal() {
+        if (standing.size() < 2) {
+            return List.of();
+        }
+        // The whole comes first: an amount said twice and another of double its size contradict each other.
+        for (Entry whole : standing.subList(0, 1)) {
+            Optional<Quantity> parts = Optional.empty();
+            for (Entry part : standing) {
+                for (Mention mention : part == whole ? List.<Mention>of() : part.mentions()) {
+                    parts = parts.isEmpty() ? Optional.of(mention.quantity()) : sum(parts.get(), mention.quantity());
+                    if (parts.isEmpty()) {
+                        return List.of();
+                    }
+                }
+            }
+            if (parts.filter(total ->
+                            whole.quantity().unit().system() == total.unit().system() && same(whole.quantity(), total))
+                    .isPresent()) {
+                List<Mention> all = standing.stream()
+                        .flatMap(entry -> entry.mentions().stream())
+                        .toList();
+                return List.of(new Entry(whole.quantity(), all));
+            }
+        }
+        return List.of();
     }
 
     private boolean nearInSize(Entry one, Entry other) {

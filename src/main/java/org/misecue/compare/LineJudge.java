@@ -7,18 +7,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
+import org.misecue.narration.Clock;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.SpokenQuantity;
 
 /** The verdict on one ingredient line, from what the ledger says stands at the end. */
 final class LineJudge {
 
     private final Hearing heard;
+    private final List<SpokenQuantity> homeless;
     private final Judge judge;
 
-    LineJudge(Hearing heard) {
+    /** @param homeless the amounts that were given to nothing */
+    LineJudge(Hearing heard, List<SpokenQuantity> homeless) {
         this.heard = heard;
+        this.homeless = homeless;
         this.judge = new Judge(heard.household);
     }
 
@@ -27,22 +32,37 @@ final class LineJudge {
                 heard.recipe.components().get(heard.componentOfLine.get(line)).name();
         IngredientLine written = heard.lines.get(line);
         if (mentions.isEmpty()) {
-            return new LineVerdict(
-                    component,
-                    written,
-                    Verdict.UNSPOKEN,
-                    "Nobody says how much: it must be in the description.",
-                    List.of());
+            return silence(component, line);
         }
         List<Ledger.Entry> standing =
                 inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
         List<Evidence> evidence = evidence(standing);
+        Grounds grounds = Grounds.of(mentions, standing, heard);
+        heard.trail.ruled(line, new Trail.Ruling(mentions, standing, grounds));
+        Confidence sure = Certainty.of(grounds);
         if (standing.size() > 1) {
-            return new LineVerdict(component, written, Verdict.DIFFERS, contradiction(standing), evidence);
+            return new LineVerdict(component, written, Verdict.DIFFERS, sure, contradiction(standing), evidence);
         }
         Ledger.Entry entry = standing.get(0);
         Verdict verdict = verdict(line, written, entry);
-        return new LineVerdict(component, written, verdict, reason(verdict, written, entry), evidence);
+        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry), evidence);
+    }
+
+    private LineVerdict silence(String component, int line) {
+        List<SpokenQuantity> strays = Grounds.strays(line, homeless, heard);
+        String doubt = strays.stream()
+                .findFirst()
+                .map(stray ->
+                        " At " + Clock.hms(heard.words.moment(stray.start()).at())
+                                + " an amount near its name found no ingredient: listen.")
+                .orElse("");
+        return new LineVerdict(
+                component,
+                heard.lines.get(line),
+                Verdict.UNSPOKEN,
+                Certainty.ofSilence(strays.size()),
+                "Nobody says how much: it must be in the description." + doubt,
+                List.of());
     }
 
     /** "One stick, so that's half a cup": one amount in two measures is judged by the one that is written. */
@@ -62,8 +82,14 @@ final class LineJudge {
     private Verdict verdict(int line, IngredientLine written, Quantity said) {
         List<Quantity> figures = new ArrayList<>(written.quantity().stream().toList());
         written.alternative().ifPresent(figures::add);
+        boolean sameMeasure = figures.stream().anyMatch(figure -> figure.unit() == said.unit());
         return figures.stream()
-                .map(figure -> judge.of(figure, said, heard.ingredientOfLine.get(line)))
+                .filter(figure -> !sameMeasure || figure.unit() == said.unit())
+                .map(figure -> {
+                    Verdict verdict = judge.of(figure, said, heard.ingredientOfLine.get(line));
+                    heard.trail.held(line, new Trail.Held(figure, said, verdict));
+                    return verdict;
+                })
                 .min(Comparator.naturalOrder())
                 .orElse(Verdict.DIFFERS);
     }

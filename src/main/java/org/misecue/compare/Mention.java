@@ -12,18 +12,29 @@ import org.misecue.quantity.Quantity;
  * @param assumedUnit whether the unit was taken from the written line
  * @param role what it does to what was said before
  * @param score how surely it belongs to the line; above {@link Scoring#SURE} there is no real doubt
+ * @param provisional whether it was a question or what ought to be, and stands only until something else is said
  */
-record Mention(int start, int end, int line, Quantity quantity, boolean assumedUnit, Role role, double score) {
+record Mention(
+        int start,
+        int end,
+        int line,
+        Quantity quantity,
+        boolean assumedUnit,
+        Role role,
+        double score,
+        boolean provisional) {
 
     /** What a mention does to the amount that stood before it. */
     enum Role {
         STATES,
         ADDS,
         CORRECTS,
+        /** The same amount in another measure. */
+        RESTATES,
         REFERS_BACK
     }
 
     Mention with(Quantity other) {
-        return new Mention(start, end, line, other, assumedUnit, role, score);
+        return new Mention(start, end, line, other, assumedUnit, role, score, provisional);
     }
 }

@@ -2,7 +2,9 @@ package org.misecue.compare;
 
 import java.util.Set;
 import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
 
 /**
@@ -17,8 +19,30 @@ final class Scoring {
     /** From here on there is no real doubt. */
     static final double SURE = 8;
 
-    private static final int REACH_BACK = 45;
-    private static final int REACH_ON = 9;
+    /** A name right before or behind its amount has at least this. */
+    static final double ADJACENT = 9;
+
+    static final int REACH_BACK = 70;
+    static final int REACH_ON = 9;
+
+    /** What each word between costs, and what it costs where the name is still what is talked about. */
+    private static final double PER_WORD = 0.2;
+
+    private static final double PER_WORD_ON_TOPIC = 0.08;
+    private static final double PER_WORD_BARE_ON_TOPIC = 0.16;
+    private static final int NEAR = 8;
+    private static final double NAME_BETWEEN = 5;
+    private static final double AHEAD = 9.6;
+    private static final double FOREIGN_BARE = 4;
+    private static final double RIGHT_BEFORE = 2.5;
+    private static final double WALL = 7;
+    private static final double IN_PASSING = 3;
+    private static final double AS_MEASURE = 6;
+    private static final int UNWRITTEN_REACH = 14;
+    private static final double PAUSE = 2;
+
+    /** A bare number needs more to go by. */
+    static final double ENOUGH_FOR_BARE = 5.3;
 
     private static final Set<String> GLUE =
             Words.set("of the that this your my some our these those good nice lovely best um uh er erm like really "
@@ -27,7 +51,7 @@ final class Scoring {
     /** Words that begin another thought: a name behind them seldom belongs to the amount before them. */
     private static final Set<String> TURNS =
             Words.set("and then so now in into goes with for but because which if to till until on or while right okay "
-                    + "from before after than");
+                    + "from before after than not instead");
 
     private static final Set<String> POINTING = Set.of("that", "those", "these", "them", "it", "this");
     private static final Set<String> COPULA = Words.set("is are was want need take use have got");
@@ -52,19 +76,32 @@ final class Scoring {
         if (name.start() - said.end() > REACH_ON) {
             return Double.NEGATIVE_INFINITY;
         }
-        double score = 10;
+        double score = AHEAD;
         for (int at = said.end(); at < name.start(); at++) {
             String word = heard.words.text(at);
-            if (TURNS.contains(word)) {
+            if (TURNS.contains(word) && !(at == said.end() && isFor(word, name, heard))) {
                 return Double.NEGATIVE_INFINITY;
             }
             score -= GLUE.contains(word) ? 0 : 2;
-            score -= heard.words.border(at) ? 2 : 0;
+            score -= borderCost(at, heard);
         }
-        score -= heard.words.border(name.start()) ? 2 : 0;
+        score -= borderCost(name.start(), heard);
+        score -= heard.namesIn(said.end(), name.start()).isEmpty() ? 0 : NAME_BETWEEN;
         boolean of = heard.words.text(said.end()).equals("of");
         boolean pointing = of && POINTING.contains(heard.words.text(said.end() + 1)) && name.start() > said.end() + 2;
-        return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.5 : score;
+        return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.9 : score;
+    }
+
+    /** "five grams for the yeast". */
+    private static boolean isFor(String word, NameHit name, Hearing heard) {
+        int at = name.start() - 1;
+        return word.equals("for")
+                && heard.words.text(at - 1).equals("for")
+                && Set.of("the", "my", "your", "this").contains(heard.words.text(at));
+    }
+
+    private static double borderCost(int at, Hearing heard) {
+        return heard.words.wall(at) ? WALL : heard.words.border(at) ? PAUSE : 0;
     }
 
     private static double behind(SpokenQuantity said, NameHit name, Hearing heard) {
@@ -72,22 +109,51 @@ final class Scoring {
         if (distance > REACH_BACK) {
             return Double.NEGATIVE_INFINITY;
         }
-        double score = 8 - 0.2 * distance + (distance == 0 ? 2.5 : 0);
-        int borders = 0;
-        for (int at = name.end(); at < said.start() && borders < 3; at++) {
-            borders += heard.words.border(at) ? 1 : 0;
-        }
-        score -= 0.5 * borders;
-        score -= 1.4 * namesBetween(name, said.start(), heard);
-        score += COPULA.contains(heard.words.text(said.start() - 1)) ? 0.7 : 0;
+        boolean pointsBack = pointsBack(said, heard);
+        int between = topicsBetween(name, said.start(), pointsBack, heard);
+        boolean passing = Passing.isPassing(name, heard);
+        double perWord = between > 0 || passing || !name.inRecipe()
+                ? PER_WORD
+                : said.manner() == Manner.BARE ? PER_WORD_BARE_ON_TOPIC : PER_WORD_ON_TOPIC;
+        double score = 8 - PER_WORD * Math.min(distance, NEAR) - perWord * Math.max(0, distance - NEAR);
+        score += distance == 0 ? 2.5 : 0;
+        score -= 0.5 * borders(name.end(), said.start(), heard);
+        score -= 1.4 * between;
+        boolean copula = COPULA.contains(heard.words.text(said.start() - 1));
+        score += copula ? distance == 1 ? RIGHT_BEFORE : 0.7 : 0;
         score += isTopic(name, heard) ? 0.8 : 0;
-        score -= isInPassing(name, heard) ? 3 : 0;
-        return pointsBack(said, heard) ? score + 2.5 : score;
+        score -= passing ? (Passing.isMeasure(name, heard) ? AS_MEASURE : IN_PASSING) : 0;
+        score -= !name.inRecipe() && !pointsBack && distance > 3 && !saysUnwritten(name, said, heard) ? 2.5 : 0;
+        score -= !name.inRecipe() && said.manner() == Manner.BARE ? FOREIGN_BARE : 0;
+        return pointsBack ? score + 2.5 : score;
     }
 
-    /** "of that", "of those", "of it". */
+    private static int borders(int from, int to, Hearing heard) {
+        int borders = 0;
+        for (int at = from; at < to && borders < 3; at++) {
+            borders += heard.words.border(at) ? 1 : 0;
+        }
+        return borders;
+    }
+
+    /** "of that", "of those", "of it", or the same before the amount: "of those you want sixty". */
     static boolean pointsBack(SpokenQuantity said, Hearing heard) {
-        return heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1));
+        if (heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1))) {
+            return true;
+        }
+        for (int at = said.start() - 2; at >= said.start() - 5; at--) {
+            if (heard.words.text(at).equals("of") && POINTING.contains(heard.words.text(at + 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "some malt extract, it's not written down, I've put two tablespoons". */
+    static boolean saysUnwritten(NameHit name, SpokenQuantity said, Hearing heard) {
+        int from = Math.min(name.start(), said.start()) - UNWRITTEN_REACH;
+        int to = Math.max(name.end(), said.end()) + UNWRITTEN_REACH;
+        return heard.phrases.within(Kind.NOT_WRITTEN, from, to);
     }
 
     private static boolean isTopic(NameHit name, Hearing heard) {
@@ -95,17 +161,14 @@ final class Scoring {
                 && (heard.words.border(name.start()) || OPENS.contains(heard.words.text(name.start() - 1)));
     }
 
-    /** "You don't need that with self-raising", "it goes with the cream": named, but not what is being measured. */
-    private static boolean isInPassing(NameHit name, Hearing heard) {
-        String before = heard.words.text(name.start() - 1);
-        return before.equals("with") || before.equals("without") || before.equals("like") || before.equals("than");
-    }
-
-    private static int namesBetween(NameHit name, int until, Hearing heard) {
+    /** How many other things were spoken of since the name. */
+    private static int topicsBetween(NameHit name, int until, boolean pointsBack, Hearing heard) {
         int between = 0;
-        for (NameHit other : heard.names) {
-            boolean inside = other.start() >= name.end() && other.end() <= until;
-            if (inside && (!other.lines().equals(name.lines()) || !other.inRecipe())) {
+        for (NameHit other : heard.namesIn(name.end(), until)) {
+            boolean another = other.inRecipe()
+                    ? !other.lines().equals(name.lines()) && heard.takesAmounts(other)
+                    : pointsBack && !other.name().endsWith("water");
+            if (another && other.end() <= until && !Passing.isPassing(other, heard)) {
                 between++;
             }
         }

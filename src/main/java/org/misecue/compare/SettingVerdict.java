@@ -4,4 +4,5 @@ import java.util.List;
 import org.misecue.recipe.Setting;
 
 /** The verdict on one written oven temperature, duration, tin or yield. */
-public record SettingVerdict(Setting setting, Verdict verdict, String reason, List<Evidence> evidence) {}
+public record SettingVerdict(
+        Setting setting, Verdict verdict, Confidence confidence, String reason, List<Evidence> evidence) {}

@@ -1,74 +1,126 @@
 package org.misecue.compare;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.misecue.compare.YieldMatch.Plainness;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
+import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Setting;
-import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
+import tech.units.indriya.function.RationalNumber;
 
 /** What was said of one written setting, folded into a verdict: the last word counts where it repairs what stood before. */
 final class Settled {
 
     /** One figure said for a setting, in units. */
-    record Said(SpokenQuantity words, Quantity quantity) {}
+    record Said(SpokenQuantity words, Quantity quantity, Plainness plainness) {}
 
     private final Hearing heard;
     private final Judge judge;
+    private final SettingRoles roles;
+    private final RationalNumber batch;
 
     Settled(Hearing heard) {
         this.heard = heard;
         this.judge = new Judge(heard.household);
+        this.roles = new SettingRoles(heard);
+        this.batch = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
     }
 
     SettingVerdict of(Setting setting, List<Said> all) {
-        List<Quantity> figures = new ArrayList<>(List.of(setting.quantity()));
-        setting.fan().ifPresent(figures::add);
-        figures.addAll(setting.also());
-        List<Said> standing = afterRepairs(all);
+        List<Said> standing = standing(setting, all);
         if (standing.isEmpty()) {
-            return new SettingVerdict(setting, Verdict.UNSPOKEN, "Nobody says it.", List.of());
+            return new SettingVerdict(setting, Verdict.UNSPOKEN, Certainty.ofSilence(0), "Nobody says it.", List.of());
         }
-        Verdict best = Verdict.UNSPOKEN;
-        Verdict worst = Verdict.AGREES;
-        for (Said said : standing) {
-            Verdict verdict = verdict(figures, said.quantity());
-            best = verdict.compareTo(best) < 0 ? verdict : best;
-            worst = verdict.compareTo(worst) > 0 ? verdict : worst;
-        }
+        List<Verdict> verdicts =
+                standing.stream().map(said -> verdict(setting, said.quantity())).toList();
+        Verdict best = verdicts.stream().min(Comparator.naturalOrder()).orElseThrow();
+        Verdict worst = verdicts.stream().max(Comparator.naturalOrder()).orElseThrow();
         Verdict verdict = worst == Verdict.DIFFERS ? Verdict.DIFFERS : best;
-        return new SettingVerdict(setting, verdict, reason(verdict, setting, standing), evidence(standing));
+        Confidence sure = Certainty.of(Grounds.of(standing, best, worst));
+        return new SettingVerdict(setting, verdict, sure, reason(verdict, setting, standing), evidence(standing));
     }
 
-    private Verdict verdict(List<Quantity> figures, Quantity said) {
-        return figures.stream()
-                .filter(figure -> figure.dimension() == said.dimension())
-                .map(figure -> judge.of(figure, said, Optional.empty()))
-                .min(java.util.Comparator.naturalOrder())
-                .orElse(Verdict.DIFFERS);
+    /** What counts in the end: figures put better elsewhere, taken back, or not told for the written batch are gone. */
+    private List<Said> standing(Setting setting, List<Said> all) {
+        Plainness plainest =
+                all.stream().map(Said::plainness).max(Comparator.naturalOrder()).orElse(Plainness.COUNTED);
+        List<Said> standing = folded(
+                setting,
+                all.stream().filter(said -> said.plainness() == plainest).toList());
+        if (!batch.equals(Rationals.ONE)) {
+            standing = unless(standing, said -> !roles.isForViewers(said.words()) && anyForViewers(all));
+        }
+        return unless(
+                standing,
+                said -> setting.kind() == Setting.Kind.OVEN_TEMPERATURE
+                        && setting.fan().isEmpty()
+                        && roles.isForFan(said.words()));
     }
 
-    private List<Said> afterRepairs(List<Said> all) {
+    private boolean anyForViewers(List<Said> all) {
+        return all.stream().anyMatch(said -> roles.isForViewers(said.words()));
+    }
+
+    /** Without those, if others are left. */
+    private static List<Said> unless(List<Said> all, Predicate<Said> out) {
+        List<Said> left = all.stream().filter(out.negate()).toList();
+        return left.isEmpty() ? all : left;
+    }
+
+    private List<Said> folded(Setting setting, List<Said> all) {
         List<Said> standing = new ArrayList<>();
         for (Said said : all) {
-            boolean repairs = !standing.isEmpty()
-                    && said.words().start() - last(standing).words().end() < 40
-                    && heard.phrases.within(
-                            Kind.REPAIR,
-                            last(standing).words().end(),
-                            said.words().start());
-            if (repairs) {
-                standing.remove(standing.size() - 1);
+            if (standing.isEmpty()) {
+                standing.add(said);
+                continue;
             }
-            standing.add(said);
+            int last = standing.size() - 1;
+            switch (roles.of(said.words(), standing.get(last).words())) {
+                case CORRECTS -> standing.set(last, said);
+                case CORRECTS_ALL -> {
+                    standing.clear();
+                    standing.add(said);
+                }
+                case ADDS -> standing.set(last, sum(setting, standing.get(last), said));
+                case STATES -> standing.add(said);
+            }
         }
         return standing;
     }
 
-    private static Said last(List<Said> list) {
-        return list.get(list.size() - 1);
+    /** "twenty minutes and then another ten"; but "another ten" may be what is written itself. */
+    private Said sum(Setting setting, Said one, Said other) {
+        boolean written = verdict(setting, other.quantity()) != Verdict.DIFFERS;
+        Optional<RationalNumber> first = one.quantity().amount().least();
+        if (written || setting.kind() != Setting.Kind.DURATION || first.isEmpty()) {
+            return other;
+        }
+        Quantity sum =
+                other.quantity().in(one.quantity().unit(), heard.household).map(more -> more.add(first.get()));
+        return new Said(other.words(), sum, other.plainness());
+    }
+
+    private Verdict verdict(Setting setting, Quantity said) {
+        Stream<Quantity> told = setting.kind() == Setting.Kind.YIELD && !batch.equals(Rationals.ONE)
+                ? Stream.of(said, said.times(batch.reciprocal()))
+                : Stream.of(said);
+        List<Quantity> figures = new ArrayList<>(List.of(setting.quantity()));
+        setting.fan().ifPresent(figures::add);
+        figures.addAll(setting.also());
+        // 375 °F is held against the 350 °F that is written, not against the 175 °C beside it.
+        boolean sameScale = figures.stream().anyMatch(figure -> figure.unit() == said.unit());
+        return told.flatMap(one -> figures.stream()
+                        .filter(figure -> figure.dimension() == one.dimension())
+                        .filter(figure -> !sameScale || figure.unit() == one.unit())
+                        .map(figure -> judge.of(figure, one, Optional.empty())))
+                .min(Comparator.naturalOrder())
+                .orElse(Verdict.DIFFERS);
     }
 
     private List<Evidence> evidence(List<Said> standing) {

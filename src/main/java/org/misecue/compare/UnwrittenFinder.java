@@ -7,6 +7,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
@@ -22,6 +23,10 @@ final class UnwrittenFinder {
             Words.set("in and on into as to goes for with that so because then now is at or but i you it just which if "
                     + "well um too please there here from over when we going went not like right okay of the a");
 
+    private static final Set<String> TOOLS =
+            Words.set("scoop cutter dish tin sheet tray spoon jar bag cutters scoops mould case cases");
+    private static final int NEAR = 4;
+
     private final Hearing heard;
 
     UnwrittenFinder(Hearing heard) {
@@ -31,21 +36,37 @@ final class UnwrittenFinder {
     List<Unwritten> find(List<Attacher.Place> foreign, List<SpokenQuantity> homeless) {
         List<Unwritten> found = new ArrayList<>();
         for (Attacher.Place place : foreign) {
-            if (place.said().manner() != Manner.BARE || isNextTo(place)) {
-                add(found, place.name().name(), place.said());
+            if (isAdded(place)) {
+                add(found, place.name().name(), place.said(), place.score());
             }
         }
         for (SpokenQuantity said : homeless) {
-            nameAfter(said).ifPresent(name -> add(found, name, said));
+            // A name that neither recipe nor pantry knows may be one of theirs, misheard.
+            nameAfter(said).ifPresent(name -> add(found, name, said, Scoring.ENOUGH));
         }
         return List.copyOf(found);
     }
 
-    private static boolean isNextTo(Attacher.Place place) {
-        return place.name().start() == place.said().end();
+    /** "a teaspoon of nutmeg", "… elderflower cordial, a teaspoon of that": measured, and not only spoken of. */
+    private boolean isAdded(Attacher.Place place) {
+        SpokenQuantity said = place.said();
+        NameHit name = place.name();
+        if (Passing.isPassing(name, heard)) {
+            return false;
+        }
+        if (TOOLS.contains(heard.words.text(name.end()))) {
+            return false;
+        }
+        boolean measured = said.manner() == Manner.MEASURED;
+        if (name.start() >= said.end()) {
+            boolean of = heard.words.text(said.end()).equals("of");
+            return measured || name.start() == said.end() || (of && said.manner() == Manner.SPOONS);
+        }
+        boolean near = said.start() - name.end() <= NEAR;
+        return measured && (near || Scoring.pointsBack(said, heard) || Scoring.saysUnwritten(name, said, heard));
     }
 
-    private void add(List<Unwritten> found, String name, SpokenQuantity said) {
+    private void add(List<Unwritten> found, String name, SpokenQuantity said, double score) {
         Quantity quantity = said.quantity().orElse(new Quantity(said.amount(), Unit.EACH));
         boolean food = quantity.dimension() == Dimension.MASS
                 || quantity.dimension() == Dimension.VOLUME
@@ -55,7 +76,10 @@ final class UnwrittenFinder {
         boolean again = found.stream().anyMatch(one -> one.ingredient().equals(name));
         if (food && !again) {
             found.add(new Unwritten(
-                    name, quantity, List.of(heard.evidence(said.start(), said.end(), Optional.of(quantity)))));
+                    name,
+                    quantity,
+                    Certainty.of(Grounds.of(score, said)),
+                    List.of(heard.evidence(said.start(), said.end(), Optional.of(quantity)))));
         }
     }
 
@@ -78,8 +102,7 @@ final class UnwrittenFinder {
         }
         int until = from + 3;
         String name = heard.words.normal(from, to);
-        boolean known = heard.names.stream()
-                .anyMatch(hit -> hit.inRecipe() && hit.start() >= said.end() && hit.start() < until);
+        boolean known = heard.namesIn(said.end(), until).stream().anyMatch(NameHit::inRecipe);
         return name.isEmpty() || known || NOT_FOOD.contains(heard.words.text(from))
                 ? Optional.empty()
                 : Optional.of(name);

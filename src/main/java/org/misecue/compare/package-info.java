@@ -1,6 +1,8 @@
 /**
  * Written against spoken: one verdict per written quantity, with its evidence. {@code Comparer} is the way in and gives
- * a {@link org.misecue.compare.Comparison}. A wrong quantity must never be reported as agreeing.
+ * a {@link org.misecue.compare.Comparison}; {@link org.misecue.compare.Findings} puts it in the order in which a producer
+ * works, for the page and the text; a {@link org.misecue.compare.Journey} tells how one of them came
+ * about. A wrong quantity must never be reported as agreeing.
  */
 @NullMarked
 package org.misecue.compare;

@@ -1,9 +1,11 @@
 package org.misecue.pantry;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Finds the ingredient whose name is the longest one in a text, word by word. */
@@ -13,13 +15,20 @@ final class NameIndex {
     private static final Pattern ASIDE = Pattern.compile("[,;(\\[]|\\s+(?:or|plus|for|to)\\s+|\\s+[–—-]\\s+");
 
     private final Map<List<String>, Ingredient> byWords = new HashMap<>();
+    private final Set<String> firstWords = new HashSet<>();
     private int longest;
 
     /** The first ingredient to claim a name keeps it. */
     Optional<Ingredient> add(String name, Ingredient ingredient) {
         List<String> words = Names.words(name);
         longest = Math.max(longest, words.size());
+        words.stream().findFirst().ifPresent(firstWords::add);
         return Optional.ofNullable(byWords.putIfAbsent(words, ingredient));
+    }
+
+    /** Whether some name begins with this word, given in its comparable form. */
+    boolean begins(String word) {
+        return firstWords.contains(word);
     }
 
     Optional<Ingredient> exactly(String name) {

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 
 /**
@@ -22,6 +24,7 @@ public final class Pantry {
     private final List<LeadTimeRule> leadTimeRules;
     private final NameIndex written = new NameIndex();
     private final NameIndex heard = new NameIndex();
+    private final Map<String, Boolean> beginnings = new ConcurrentHashMap<>();
 
     Pantry(List<Ingredient> ingredients, List<LeadTimeRule> leadTimeRules) {
         this.ingredients = List.copyOf(ingredients);
@@ -52,6 +55,19 @@ public final class Pantry {
      */
     public Optional<Ingredient> find(String name) {
         return written.within(name).map(NameIndex.Match::ingredient);
+    }
+
+    /**
+     * Whether some name begins with this word, or with the word that two pieces make: a quick no for the many words of
+     * talk that name nothing.
+     */
+    public boolean mayBegin(String word, String joined) {
+        return beginnings.computeIfAbsent(word, this::begins) || written.begins(joined) || heard.begins(joined);
+    }
+
+    private boolean begins(String word) {
+        List<String> comparable = Names.words(word);
+        return !comparable.isEmpty() && (written.begins(comparable.get(0)) || heard.begins(comparable.get(0)));
     }
 
     /** The ingredient that these words name in full, as written or as a speech recogniser hears it: "strong white flower". */

@@ -2,7 +2,10 @@ package org.misecue.spoken;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import tech.units.indriya.function.RationalNumber;
 
@@ -13,6 +16,9 @@ import tech.units.indriya.function.RationalNumber;
 final class Cardinals {
 
     private static final Pattern DIGITS = Pattern.compile("\\d+(?:\\.\\d+)?");
+
+    /** What a year follows. */
+    private static final Set<String> YEAR_LEADS = Set.of("in", "since", "from");
 
     /** A value and the index after its last word. */
     record Read(RationalNumber value, int end) {}
@@ -27,6 +33,10 @@ final class Cardinals {
 
     private record Small(long value, int end, Size size) {}
 
+    private static final Set<String> BEFORE_PRONOUN = Set.of(
+            "black", "white", "dark", "light", "brown", "big", "small", "other", "red", "green", "plain", "same",
+            "new");
+
     private final WordStream words;
 
     Cardinals(WordStream words) {
@@ -34,7 +44,7 @@ final class Cardinals {
     }
 
     Optional<Read> at(int start) {
-        Optional<Read> whole = wholeAt(start);
+        Optional<Read> whole = wholeAt(start).filter(read -> !Ordinals.goesOn(words, read.end()));
         int point = whole.map(Read::end).orElse(start);
         if (words.text(point).equals("point")) {
             Optional<Read> tail = decimalsAt(point + 1);
@@ -93,6 +103,10 @@ final class Cardinals {
             return Optional.empty();
         }
         Small first = small.get();
+        Optional<Read> spelt = digitByDigit(first);
+        if (spelt.isPresent()) {
+            return spelt;
+        }
         if (words.text(first.end()).equals("hundred")) {
             return Optional.of(hundreds(first.value(), first.end()));
         }
@@ -122,8 +136,13 @@ final class Cardinals {
                 return new Read(Rationals.of(first.value() * 100 + unit), first.end() + 2);
             }
         }
-        Optional<Small> second = small(first.end()).or(() -> smallDigits(first.end()));
-        if (second.isEmpty() || second.get().size() == Size.UNIT) {
+        Optional<Small> second = behind(first).or(() -> isPronoun(first) ? Optional.empty() : smallDigits(first.end()));
+        if (second.isEmpty()
+                || (second.get().value() == first.value() && first.size() == Size.ROUND_TEN)
+                || second.get().size() == Size.UNIT) {
+            return alone;
+        }
+        if (isRange(first, second.get())) {
             return alone;
         }
         return new Read(
@@ -131,9 +150,43 @@ final class Cardinals {
                 second.get().end());
     }
 
+    /** "ten fifteen minutes" is from ten to fifteen, and "since twenty twenty five" is a year. */
+    private boolean isRange(Small low, Small high) {
+        boolean close = low.value() >= 10 && high.value() > low.value() && 2 * high.value() <= 3 * low.value();
+        boolean year = YEAR_LEADS.contains(words.text(low.end() - 2))
+                && UnitWords.at(words, high.end()).isEmpty();
+        return close && !year;
+    }
+
+    /** "one seven five", "eight zero": read out digit by digit; "one two three" is counting. */
+    private Optional<Read> digitByDigit(Small first) {
+        Integer second = digit(first.end());
+        Integer third = digit(first.end() + 1);
+        if (first.size() != Size.UNIT || second == null) {
+            return Optional.empty();
+        }
+        boolean counting = second == first.value() + 1 && third != null && third == second + 1;
+        if (third != null && !counting && third % 5 == 0 && digit(first.end() + 2) == null) {
+            return Optional.of(new Read(Rationals.of(first.value() * 100 + second * 10 + third), first.end() + 2));
+        }
+        return second == 0 && third == null && words.text(first.end()).equals("zero")
+                ? Optional.of(new Read(Rationals.of(first.value() * 10), first.end() + 1))
+                : Optional.empty();
+    }
+
+    private @Nullable Integer digit(int at) {
+        String word = words.text(at);
+        return word.equals("zero") ? Integer.valueOf(0) : NumberWords.UNITS.get(word);
+    }
+
+    /** "not the black one 75 grams": a one that stands for a thing. */
+    private boolean isPronoun(Small first) {
+        return first.value() == 1 && BEFORE_PRONOUN.contains(words.text(first.end() - 2));
+    }
+
     private Optional<Small> small(int at) {
         String word = words.text(at);
-        Integer unit = NumberWords.UNITS.get(word);
+        Integer unit = NumberWords.UNITS.getOrDefault(word, NumberWords.misheard(word, words.text(at + 1)));
         if (unit != null) {
             return Optional.of(new Small(unit, at + 1, Size.UNIT));
         }
@@ -152,6 +205,20 @@ final class Cardinals {
                         : new Small(ten + after, at + 2, Size.TEN_AND_UNIT));
     }
 
+    /** What may follow a first number without a hundred between. */
+    private Optional<Small> behind(Small first) {
+        return small(first.end())
+                .map(second -> second.size() == Size.TEN_AND_UNIT && beginsAnother(second.end() - 1)
+                        ? new Small(second.value() / 10 * 10, second.end() - 1, Size.ROUND_TEN)
+                        : second);
+    }
+
+    /** "one eighty, two hundred", "one twenty, one forty": the digit behind a ten begins the next number. */
+    private boolean beginsAnother(int at) {
+        String next = words.text(at + 1);
+        return next.equals("hundred") || NumberWords.TENS.containsKey(next) || NumberWords.TEENS.containsKey(next);
+    }
+
     /** Two digits after a hundred said in words: "one 25", "two hundred and 50". */
     private Optional<Small> smallDigits(int at) {
         return words.text(at).matches("[1-9]\\d")
@@ -167,13 +234,32 @@ final class Cardinals {
         RationalNumber value = Rationals.of(new BigDecimal(words.text(start)));
         int end = start + 1;
         if (words.text(end).equals("hundred")) {
-            return new Read(value.multiply(Rationals.of(100)), end + 1);
+            return Rationals.isWhole(value) && value.compareTo(Rationals.of(100)) < 0
+                    ? hundreds(value.longValue(), end)
+                    : new Read(value.multiply(Rationals.of(100)), end + 1);
         }
-        Long scale = NumberWords.SCALES.get(words.text(end));
-        if (scale != null) {
-            return new Read(value.multiply(Rationals.of(scale)), end + 1);
+        if (words.text(start).matches("[1-9]") && words.text(end).matches("[1-9]\\d") && isOneNumber(end)) {
+            // "4 75 of the flour": the recogniser heard "four seventy five".
+            long joined = Long.parseLong(words.text(start) + words.text(end));
+            return new Read(Rationals.of(joined), end + 1);
+        }
+        if (NumberWords.SCALES.containsKey(words.text(end))) {
+            return scaled(new Read(value, end), Long.MAX_VALUE);
         }
         return value.compareTo(Rationals.of(100)) >= 0 ? andTail(value, end) : new Read(value, end);
+    }
+
+    /** Two groups of digits are one number unless the second has a measure that comes in numbers: "2 20 cm tins". */
+    private boolean isOneNumber(int second) {
+        boolean rough = !words.text(second).endsWith("0") && !words.text(second).endsWith("5");
+        String next = words.text(second + 1);
+        Optional<UnitWords.Heard> unit = UnitWords.at(words, second + 1);
+        boolean sized = unit.isPresent()
+                && (unit.get().unit().dimension() == Dimension.LENGTH
+                        || unit.get().unit().dimension() == Dimension.DURATION
+                        || QuantityGrammar.isPacking(words.text(unit.get().end())));
+        boolean counted = next.length() > 3 && next.endsWith("s") && unit.isEmpty() && !next.equals("this");
+        return !rough && !sized && !counted;
     }
 
     /** "100 and 25", "100 and twenty five": a recogniser that wrote the hundred in digits. */

@@ -1,13 +1,16 @@
 package org.misecue.spoken;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.IngredientLine;
@@ -21,25 +24,56 @@ public final class NameListener {
 
     private static final int LONGEST_NAME = 5;
     private static final int SHORTEST_JOINED = 7;
+    private static final int SHORTEST_HALF = 5;
+
+    /** Pieces that begin the next thought more often than they end a word. */
+    private static final Set<String> SMALL_PIECES =
+            Words.set("a an the of and in is so you we i to no not but or if on at it that this then for with my");
+
+    /** Words behind an ingredient that make it another one: "coconut essence", "milk powder", "lemon cordial". */
+    private static final Set<String> FORMS =
+            Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
+                    + "marmalade curd spread");
+
+    private static final int ADJECTIVE_REACH = 15;
+    private static final Set<String> AFTER_ADJECTIVE = Set.of("one", "ones", "that", "is");
+    private static final Set<String> IN_THE_MAKING =
+            Words.set("dough batter paste mixture bread cakes board stick berry");
+
+    /** Forms of one flavouring that stand in for each other. */
+    private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");
 
     /** Words of a name that mean nothing by themselves. */
-    private static final Set<String> LEANING =
-            Words.set("large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
+    private static final Set<String> LEANING = Words.set(
+            "large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
                     + "full fat extra good quality raw ripe free range hot boiling low fast action instant pure thick "
                     + "double single heavy baking mixed powder powdered paste extract raising self brown active easy "
                     + "bake of and the a in with for packed neutral clear runny set halve half piece red green black "
                     + "golden fluid liquid purpose all sea table top seed leaf stick clove pod cooking natural unfed "
-                    + "flaky roasted cracked");
+                    + "flaky roasted cracked vegan unsweetened sweetened unsalted salted organic skinless boneless toasted "
+                    + "chopped sliced grated melted softened chilled frozen tinned canned dairy gluten reduced semi skimmed "
+                    + "granulated coarse flaked slivered blanched smooth crunchy chunky bread wholemeal shelled roughly "
+                    + "finely lightly freshly shredded desiccated condensed evaporated thickened whipping cooked pure hot "
+                    + "setting gram ounce cup pint litre teaspoon tablespoon spoon pound peeled cored juice zest peel bar bars jar tin packet pot carton bottle tub half lukewarm tepid boiled sifted beaten");
 
     private final WordStream words;
     private final Pantry pantry;
     private final List<Set<String>> lineWords = new ArrayList<>();
     private final List<Optional<Ingredient>> lineIngredients = new ArrayList<>();
     private final Set<String> vocabulary = new HashSet<>();
+    private final Set<String> standing = new HashSet<>();
+    private final Map<String, Set<Integer>> aliases = new HashMap<>();
     private final SoundAlikes soundAlikes;
+    private int last;
+    private Set<Integer> lastLines = Set.of();
     private final Map<String, Optional<Ingredient>> looked = new HashMap<>();
 
     public NameListener(WordStream words, Recipe recipe, Pantry pantry) {
+        this(words, recipe, pantry, true);
+    }
+
+    /** @param bySound whether words that only sound like the recipe's are taken for them */
+    public NameListener(WordStream words, Recipe recipe, Pantry pantry, boolean bySound) {
         this.words = words;
         this.pantry = pantry;
         for (IngredientLine line : recipe.lines()) {
@@ -47,8 +81,32 @@ public final class NameListener {
             lineWords.add(own);
             lineIngredients.add(pantry.find(line.ingredient()));
             vocabulary.addAll(own);
+            standing.addAll(standing(own));
+            lineIngredients.get(lineIngredients.size() - 1).ifPresent(known -> addAliases(known, lineWords.size() - 1));
         }
-        this.soundAlikes = new SoundAlikes(vocabulary);
+        Set<String> sounding = new HashSet<>(vocabulary);
+        sounding.addAll(aliases.keySet());
+        this.soundAlikes = new SoundAlikes(bySound ? sounding : Set.of());
+    }
+
+    /** Single words that the pantry has for a line ("bicarb", "ghee"): they may be misheard like the recipe's own. */
+    private void addAliases(Ingredient known, int line) {
+        Stream.concat(known.names().stream(), known.heard().stream())
+                .map(name -> Words.singular(name.toLowerCase(Locale.ROOT)))
+                .filter(name -> name.chars().allMatch(Character::isLetter) && name.length() >= SHORTEST_HALF)
+                .filter(name -> !vocabulary.contains(name) && !LEANING.contains(name))
+                .forEach(name -> aliases.computeIfAbsent(name, k -> new LinkedHashSet<>())
+                        .add(line));
+    }
+
+    /** The words by which a line is known; where all lean on others ("ground cloves"), the last one. */
+    private static Set<String> standing(Set<String> own) {
+        Set<String> standing = new HashSet<>(own);
+        standing.removeAll(LEANING);
+        if (standing.isEmpty()) {
+            own.stream().reduce((first, second) -> second).ifPresent(standing::add);
+        }
+        return standing;
     }
 
     /** In the order of the stream; none overlap. */
@@ -57,7 +115,11 @@ public final class NameListener {
         int at = 0;
         while (at < words.size()) {
             Optional<NameHit> hit = at(at);
-            hit.ifPresent(hits::add);
+            hit.ifPresent(found -> {
+                hits.add(found);
+                last = found.end();
+                lastLines = found.lines();
+            });
             at = hit.map(NameHit::end).orElse(at + 1);
         }
         return List.copyOf(hits);
@@ -79,17 +141,43 @@ public final class NameListener {
         int end = start;
         while (end - start < LONGEST_NAME) {
             Heard own = ownWord(end);
-            Set<Integer> having = linesWith(own.word(), end == start ? null : lines);
+            Set<Integer> having = end == start && aliases.containsKey(own.word())
+                    ? aliases.getOrDefault(own.word(), Set.of())
+                    : linesWith(own.word(), end == start ? null : lines);
             if (having.isEmpty()) {
                 break;
             }
             lines = having;
-            stands |= !LEANING.contains(own.word());
+            stands |= standing.contains(own.word()) || aliases.containsKey(own.word());
             end = own.end();
         }
-        return end > start && (stands || (end - start > 1 && lines.size() == 1))
-                ? Optional.of(new NameHit(start, end, lines, words.normal(start, end)))
-                : Optional.empty();
+        boolean named = end > start
+                && (stands
+                        || (lines.size() == 1 && (end - start > 1 || (isOf(start) && lastLines.containsAll(lines)))));
+        if (!named) {
+            return Optional.empty();
+        }
+        return isAnotherForm(end, lines)
+                ? Optional.of(new NameHit(start, end + 1, Set.of(), words.normal(start, end + 1)))
+                : Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
+    }
+
+    /** "fifty grams of plain": what is measured may be called by its adjective alone. */
+    private boolean isOf(int start) {
+        String before = words.text(start - 1);
+        boolean theOne = before.equals("the")
+                && AFTER_ADJECTIVE.contains(words.text(start + 1))
+                && start - last <= ADJECTIVE_REACH;
+        return before.equals("of")
+                || theOne
+                || (before.equals("the") && words.text(start - 2).equals("of"));
+    }
+
+    private boolean isAnotherForm(int end, Set<Integer> lines) {
+        String next = words.text(end);
+        boolean flavouring = FLAVOURINGS.contains(next)
+                && lines.stream().flatMap(line -> lineWords.get(line).stream()).anyMatch(FLAVOURINGS::contains);
+        return FORMS.contains(next) && !words.wall(end) && !flavouring;
     }
 
     private Set<Integer> linesWith(String word, @org.jspecify.annotations.Nullable Set<Integer> among) {
@@ -104,27 +192,82 @@ public final class NameListener {
 
     /** A word of the recipe and where it ends; recognisers cut "buttermilk" and "demerara" in pieces. */
     private Heard ownWord(int start) {
+        String singular = Words.singular(words.text(start));
+        boolean known = vocabulary.contains(singular) || aliases.containsKey(singular) || singular.isEmpty();
+        Optional<Heard> joined = joined(start, known);
+        if (joined.isPresent() || known) {
+            return joined.orElse(new Heard(singular, start + 1));
+        }
+        return soundAlikes
+                .of(singular)
+                .or(() -> compoundOf(singular))
+                .map(own -> new Heard(own, start + 1))
+                .orElse(new Heard(singular, start + 1));
+    }
+
+    /** Two or three pieces that together are, or sound like, one of the recipe's words. */
+    private Optional<Heard> joined(int start, boolean firstIsKnown) {
         for (int pieces = 3; pieces > 1; pieces--) {
-            String joined = Words.singular(words.normal(start, start + pieces).replace(" ", ""));
-            if (start + pieces <= words.size() && joined.length() >= SHORTEST_JOINED) {
-                boolean pieceOfIts = vocabulary.contains(Words.singular(words.text(start)));
-                Optional<String> own = vocabulary.contains(joined)
-                        ? Optional.of(joined)
-                        : pieceOfIts ? Optional.empty() : soundAlikes.of(joined);
-                if (own.isPresent()) {
-                    return new Heard(own.get(), start + pieces);
-                }
+            String whole = whole(start, pieces);
+            if (vocabulary.contains(whole)) {
+                return Optional.of(new Heard(whole, start + pieces));
             }
         }
-        String singular = Words.singular(words.text(start));
-        boolean known = vocabulary.contains(singular) || singular.isEmpty();
-        return new Heard(known ? singular : soundAlikes.of(singular).orElse(singular), start + 1);
+        Optional<String> longer = firstIsKnown ? almost(whole(start, 2)) : Optional.empty();
+        if (longer.isPresent()) {
+            return Optional.of(new Heard(longer.get(), start + 2));
+        }
+        for (int pieces = 2; pieces <= 3 && !firstIsKnown; pieces++) {
+            String whole = whole(start, pieces);
+            boolean small = SMALL_PIECES.contains(words.text(start + pieces - 1));
+            Optional<String> own =
+                    whole.length() >= SHORTEST_JOINED && !small ? soundAlikes.of(whole) : soundAlikes.nearly(whole);
+            if (own.isPresent()) {
+                int end = start + pieces;
+                return Optional.of(new Heard(own.get(), end));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** "brown in" for browning: a long word that only lacks its last letter. */
+    private Optional<String> almost(String whole) {
+        return vocabulary.stream()
+                .filter(word -> whole.length() >= SHORTEST_JOINED
+                        && word.length() == whole.length() + 1
+                        && word.startsWith(whole))
+                .findFirst();
+    }
+
+    /** The pieces as one word; empty where a sentence ends or a number stands between them. */
+    private String whole(int start, int pieces) {
+        boolean inside = start + pieces <= words.size() && words.wallWithin(start, start + pieces) == start + pieces;
+        if (!inside) {
+            return "";
+        }
+        String joined = words.normal(start, start + pieces).replace(" ", "");
+        return joined.chars().allMatch(Character::isLetter) ? Words.singular(joined) : "";
+    }
+
+    /** "crumbs" for breadcrumbs: the second half of a compound, unless it is a food of its own, as the flour of cornflour is. */
+    private Optional<String> compoundOf(String heard) {
+        if (heard.length() < SHORTEST_HALF) {
+            return Optional.empty();
+        }
+        return vocabulary.stream()
+                .filter(word -> word.length() > heard.length() + 2 && word.endsWith(heard))
+                .filter(word -> pantry.heardAs(heard).isEmpty() && !IN_THE_MAKING.contains(heard))
+                .min(Comparator.naturalOrder());
     }
 
     private record Heard(String word, int end) {}
 
     /** The longest name that the pantry knows; it may be one of the recipe's ingredients in another English. */
     private Optional<NameHit> byPantry(int start) {
+        String first = words.text(start);
+        if (first.isEmpty() || !pantry.mayBegin(first, first + words.text(start + 1))) {
+            return Optional.empty();
+        }
         for (int length = LONGEST_NAME; length >= 1; length--) {
             int end = start + length;
             if (!startsName(start, end) || (length == 1 && LEANING.contains(Words.singular(words.text(start))))) {
@@ -133,7 +276,10 @@ public final class NameListener {
             Optional<Ingredient> known = known(start, end);
             if (known.isPresent()) {
                 Set<Integer> lines = linesOf(known.get());
-                return Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
+                String name = pantry.heardAs(words.normal(start, end)).isPresent()
+                        ? words.normal(start, end)
+                        : known.get().name();
+                return Optional.of(new NameHit(start, end, lines, name));
             }
         }
         return Optional.empty();

@@ -17,6 +17,7 @@ public final class NumberGrammar {
 
     private static final Set<String> BETWEEN = Set.of("to", "or", "till", "until");
     private static final Set<String> SEARCHING = Set.of("um", "uh", "er", "erm", "maybe");
+    private static final Set<String> COUNTED_ON = Words.set("time one go egg layer batch bowl tin tray");
     private static final RationalNumber CLOSE_BY = Rationals.of(3, 2);
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4}) ?)?([½⅓⅔¼¾⅛⅜⅝⅞])|(\\d{1,3})/(\\d{1,3})");
 
@@ -30,6 +31,15 @@ public final class NumberGrammar {
 
     /** The longest number that begins at the index, if one does. */
     public Optional<SpokenNumber> at(int start) {
+        Optional<SpokenNumber> longest = longestAt(start);
+        if (longest.isEmpty()) {
+            return longest;
+        }
+        int wall = words.wallWithin(start, longest.get().end());
+        return wall == longest.get().end() ? longest : new NumberGrammar(words.until(wall)).longestAt(start);
+    }
+
+    private Optional<SpokenNumber> longestAt(int start) {
         if (words.text(start).equals("between")) {
             return between(start);
         }
@@ -54,7 +64,10 @@ public final class NumberGrammar {
                 .filter(range -> range.amount()
                                 .most()
                                 .orElse(Rationals.ZERO)
-                                .compareTo(value(low).multiply(CLOSE_BY))
+                                .compareTo(range.amount()
+                                        .least()
+                                        .orElse(Rationals.ZERO)
+                                        .multiply(CLOSE_BY))
                         <= 0);
     }
 
@@ -69,7 +82,20 @@ public final class NumberGrammar {
         return one(next)
                 .filter(high -> value(high).compareTo(value(low)) > 0)
                 .map(high -> new SpokenNumber(
-                        start, high.end(), Amount.between(value(low), value(high)), low.fraction() && high.fraction()));
+                        start,
+                        high.end(),
+                        Amount.between(lowerEnd(low, high), value(high)),
+                        low.fraction() && high.fraction()));
+    }
+
+    /** "two to three hundred": the lower end shares the hundred of the upper one. */
+    private RationalNumber lowerEnd(SpokenNumber low, SpokenNumber high) {
+        String last = words.text(high.end() - 1);
+        long scale = last.equals("hundred") ? 100 : NumberWords.SCALES.getOrDefault(last, 1L);
+        String said = words.text(low.end() - 1);
+        boolean single = low.end() == low.start() + 1 && (NumberWords.UNITS.containsKey(said) || said.matches("[1-9]"));
+        RationalNumber scaled = value(low).multiply(Rationals.of(scale));
+        return single && scaled.compareTo(value(high)) < 0 ? scaled : value(low);
     }
 
     private static RationalNumber value(SpokenNumber number) {
@@ -100,7 +126,9 @@ public final class NumberGrammar {
             return Optional.of(new SpokenNumber(start, at + 2, Amount.of(13), false));
         }
         Integer size = NumberWords.GROUPS.get(words.text(at));
-        if (size == null || at == start) {
+        boolean bare = at == start
+                && !(words.text(at).equals("couple") && words.text(at + 1).equals("of"));
+        if (size == null || bare) {
             return Optional.empty();
         }
         int end = words.text(at + 1).equals("of") ? at + 2 : at + 1;
@@ -127,6 +155,9 @@ public final class NumberGrammar {
     }
 
     private static Optional<RationalNumber> figures(String text) {
+        if (text.isEmpty() || Character.isLetter(text.charAt(0))) {
+            return Optional.empty();
+        }
         Matcher match = FRACTION.matcher(text);
         if (!match.matches()) {
             return Optional.empty();
@@ -140,7 +171,10 @@ public final class NumberGrammar {
         return Optional.of(match.group(1) == null ? part : part.add(Rationals.of(Long.parseLong(match.group(1)))));
     }
 
-    /** "half", "a quarter", "three quarters", "one third". A lone "third" or "fifth" counts a place, not an amount. */
+    /**
+     * "half", "a quarter", "three quarters", "three quarter cups". A lone "third" or "fifth" counts a place, not an
+     * amount.
+     */
     private Optional<SpokenNumber> fraction(int start) {
         String word = words.text(start);
         if (word.equals("half") || (word.equals("quarter") && startsPart(start + 1))) {
@@ -149,10 +183,18 @@ public final class NumberGrammar {
         boolean article = word.equals("a") || word.equals("an") || word.equals("one");
         long count = article ? 1 : NumberWords.UNITS.getOrDefault(word, 0);
         int divisor = NumberWords.part(words.text(start + 1));
-        boolean fits = count > 0
-                && divisor > 0
-                && (count == 1) != words.text(start + 1).endsWith("s");
+        boolean plural = words.text(start + 1).endsWith("s");
+        boolean ofUnit = UnitWords.at(words, start + 2).isPresent();
+        boolean fits = count > 0 && divisor > 0 && (count == 1 ? !plural && !countsOn(start) : plural || ofUnit);
         return fits ? Optional.of(part(start, start + 2, count, divisor)) : Optional.empty();
+    }
+
+    /** "a third egg" is one more, not a part of one. */
+    private boolean countsOn(int start) {
+        return words.text(start).equals("a")
+                && !words.text(start + 1).equals("half")
+                && !words.text(start + 1).equals("quarter")
+                && COUNTED_ON.contains(words.text(start + 2));
     }
 
     private boolean startsPart(int at) {

@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** The words that numbers are made of. */
 final class NumberWords {
@@ -63,8 +64,12 @@ final class NumberWords {
             entry("fourth", 4),
             entry("fifth", 5),
             entry("sixth", 6),
+            entry("seventh", 7),
             entry("eighth", 8),
-            entry("tenth", 10));
+            entry("ninth", 9),
+            entry("tenth", 10),
+            entry("twelfth", 12),
+            entry("sixteenth", 16));
 
     static final Map<String, Integer> GROUPS = Map.of("couple", 2, "pair", 2, "dozen", 12);
 
@@ -79,7 +84,20 @@ final class NumberWords {
             entry('⅝', new long[] {5, 8}),
             entry('⅞', new long[] {7, 8}));
 
+    private static final Map<String, Integer> HOMOPHONES = Map.of("tree", 3, "too", 2, "fore", 4, "won", 1, "ate", 8);
+    private static final Set<String> BEFORE_MEASURE =
+            Set.of("hundred", "grams", "teaspoons", "tablespoons", "tea", "table", "cups", "ounces", "mils", "mls");
+
     private NumberWords() {}
+
+    /**
+     * "tree hundred", "too teaspoons", "for cups": a digit that the recogniser wrote as another word is one only right
+     * before a hundred or a measure. Null where it is none.
+     */
+    static @Nullable Integer misheard(String word, String next) {
+        Integer digit = HOMOPHONES.get(word);
+        return digit != null && BEFORE_MEASURE.contains(next) ? digit : null;
+    }
 
     /** The divisor of a part of one, singular or plural; 0 if the word is none. */
     static int part(String word) {

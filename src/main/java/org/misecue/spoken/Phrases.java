@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,6 +27,7 @@ public final class Phrases {
         DENIES,
         OTHER_TIME,
         OTHER_PEOPLE,
+        ELSEWHERE,
         ALTERNATIVE,
         VIEWER,
         MINE,
@@ -34,10 +36,63 @@ public final class Phrases {
         HALF_BATCH,
         NOT_DOUBLED,
         DRINKS,
+        THOUGHT,
+        CONDITION,
+        WOULD,
+        KEPT,
+        ON_THE_SCALES,
+        NOT_USED,
+        WEIGHS,
+        RUNNING_TOTAL,
+        NOT_WRITTEN,
+        TOTAL_BEFORE,
+        TOTAL_AFTER,
+        WHOLE_BEFORE,
+        WHOLE_AFTER,
+        NOT_ALL,
+        NO_REPAIR,
+        FOR_BAKING,
+        FOR_PROVING,
+        FOR_COVERING,
+        FOR_CHILLING,
+        FOR_RESTING,
+        FOR_COOLING,
+        FOR_LEAVING,
+        FOR_COOKING,
+        FOR_SIMMERING,
+        FOR_SOAKING,
+        FOR_TOASTING,
+        FOR_WORKING,
+        FOR_ELSEWHERE,
+        PASSING_TIME_BEFORE,
+        PASSING_TIME_AFTER,
+        PER_SIDE,
+        FIRST_PART,
+        LOOKS,
+        IF_NEEDED,
+        OFFERED,
+        LATER_ONE,
+        MORE_OF_IT,
+        WRITTEN_BATCH,
+        TURNED,
+        OF_THE_OVEN,
+        OF_OTHER_HEAT,
+        OF_SLIGHT_HEAT,
+        OF_A_TIN,
+        OF_ANOTHER_LENGTH,
+        MAKES,
+        ASKS_HOW_MANY,
+        OTHER_OCCASION,
+        NEGATES,
+        OF_ANOTHER_SIDE,
+        IN_ALL,
         FILLER
     }
 
-    private static final Map<Kind, List<List<String>>> TABLE = load();
+    private static final Map<Kind, Map<String, List<List<String>>>> TABLE = load();
+
+    /** No phrase of the file has more words. */
+    private static final int LONGEST = 8;
 
     private final WordStream words;
 
@@ -47,7 +102,7 @@ public final class Phrases {
 
     /** Where a phrase of the kind that begins at the index ends; empty if none begins there. */
     public OptionalInt endAt(Kind kind, int start) {
-        for (List<String> phrase : TABLE.getOrDefault(kind, List.of())) {
+        for (List<String> phrase : TABLE.getOrDefault(kind, Map.of()).getOrDefault(words.text(start), List.of())) {
             if (matches(phrase, start)) {
                 return OptionalInt.of(start + phrase.size());
             }
@@ -59,15 +114,24 @@ public final class Phrases {
     public boolean endsBefore(Kind kind, int index) {
         int at = index;
         for (int skipped = 0; skipped < 4; skipped++) {
-            for (List<String> phrase : TABLE.getOrDefault(kind, List.of())) {
-                if (matches(phrase, at - phrase.size())) {
-                    return true;
-                }
+            if (endsAt(kind, at)) {
+                return true;
             }
             if (endAt(Kind.FILLER, at - 1).isEmpty()) {
                 return false;
             }
             at--;
+        }
+        return false;
+    }
+
+    private boolean endsAt(Kind kind, int end) {
+        for (int start = Math.max(0, end - LONGEST); start < end; start++) {
+            for (List<String> phrase : TABLE.getOrDefault(kind, Map.of()).getOrDefault(words.text(start), List.of())) {
+                if (start + phrase.size() == end && matches(phrase, start)) {
+                    return true;
+                }
+            }
         }
         return false;
     }
@@ -99,8 +163,9 @@ public final class Phrases {
         return true;
     }
 
-    private static Map<Kind, List<List<String>>> load() {
-        Map<Kind, List<List<String>>> table = new EnumMap<>(Kind.class);
+    /** By kind and first word, longer phrases first. */
+    private static Map<Kind, Map<String, List<List<String>>>> load() {
+        Map<Kind, Map<String, List<List<String>>>> table = new EnumMap<>(Kind.class);
         Kind kind = Kind.FILLER;
         for (String line : lines()) {
             if (line.startsWith("[")) {
@@ -108,12 +173,15 @@ public final class Phrases {
                         .toUpperCase(Locale.ROOT)
                         .replace(' ', '_'));
             } else if (!line.isBlank() && !line.startsWith("#")) {
-                table.computeIfAbsent(kind, k -> new ArrayList<>()).add(tokens(line));
+                List<String> phrase = tokens(line);
+                table.computeIfAbsent(kind, k -> new HashMap<>())
+                        .computeIfAbsent(phrase.get(0), k -> new ArrayList<>())
+                        .add(phrase);
             }
         }
-        table.values()
+        table.values().forEach(byFirst -> byFirst.values()
                 .forEach(list ->
-                        list.sort(Comparator.comparing(List<String>::size).reversed()));
+                        list.sort(Comparator.comparing(List<String>::size).reversed())));
         return table;
     }
 

@@ -3,22 +3,58 @@ package org.misecue.spoken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import org.misecue.quantity.Amount;
+import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Phrases.Kind;
+import tech.units.indriya.function.RationalNumber;
 
 /** Finds every quantity in the stream, hedged as the speaker hedges it, asides marked with their reason. */
 public final class QuantityListener {
 
+    /**
+     * What is listened for besides the amounts themselves.
+     *
+     * @param hedges whether a hedge makes an amount an approximate one
+     * @param asides whether amounts that measure nothing here are marked
+     */
+    public record Options(boolean hedges, boolean asides) {
+        static final Options ALL = new Options(true, true);
+    }
+
+    private static final RationalNumber MOST_COUNTED = Rationals.of(10);
+    private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
+
+    private static final Set<String> BEFORE_PRONOUN =
+            Words.set("this that which other every each no last first next good nice big small wrong right old new "
+                    + "second any what whole same long little number day speed");
+
+    private static final Set<String> BEFORE_COUNT =
+            Words.set("just only is need want and then so but use take have had had had got put add crack for in with");
+
+    private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
+
     private final WordStream words;
+    private final Options options;
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
+    private final NamePlaces names;
 
+    /** For a stream whose names nobody has looked for. */
     public QuantityListener(WordStream words) {
+        this(words, List.of(), Options.ALL);
+    }
+
+    /** Knowing the names, a number that counts something else is told from one that counts an ingredient. */
+    public QuantityListener(WordStream words, List<NameHit> names, Options options) {
         this.words = words;
+        this.names = new NamePlaces(names);
+        this.options = options;
         this.grammar = new QuantityGrammar(words);
         this.phrases = new Phrases(words);
-        this.asides = new Asides(words, phrases);
+        this.asides = new Asides(words, phrases, names);
     }
 
     /** In the order of the stream; none overlap. */
@@ -31,11 +67,58 @@ public final class QuantityListener {
                 at++;
                 continue;
             }
-            SpokenQuantity said = hedged(found.get());
-            all.add(asides.reason(said).map(said::asideBecause).orElse(said));
-            at = asides.end(found.get());
+            SpokenQuantity said = options.hedges() ? hedged(found.get()) : found.get();
+            if (options.asides()) {
+                all.add(asideOf(said, all).map(said::asideBecause).orElse(said));
+                at = asides.end(said);
+            } else {
+                all.add(said);
+                at = said.end();
+            }
         }
         return List.copyOf(all);
+    }
+
+    /** "one, two, three": each number one more than the one right before it. */
+    private boolean isCounting(SpokenQuantity said, List<SpokenQuantity> before) {
+        if (said.manner() != SpokenQuantity.Manner.BARE) {
+            return false;
+        }
+        RationalNumber value = said.amount().least().orElse(Rationals.ZERO);
+        if (value.compareTo(MOST_COUNTED) > 0) {
+            return false;
+        }
+        boolean counted = !before.isEmpty()
+                && before.get(before.size() - 1).end() == said.start()
+                && isOneMore(before.get(before.size() - 1), value);
+        return counted
+                || grammar.at(said.end())
+                        .filter(next -> next.manner() == SpokenQuantity.Manner.BARE)
+                        .flatMap(next -> next.amount().least())
+                        .equals(Optional.of(value.add(Rationals.ONE)));
+    }
+
+    private static boolean isOneMore(SpokenQuantity last, RationalNumber value) {
+        return last.manner() == SpokenQuantity.Manner.BARE
+                && last.amount().least().equals(Optional.of(value.subtract(Rationals.ONE)));
+    }
+
+    /** "six and nine": the second age of a list is one too. */
+    private Optional<Aside> asideOf(SpokenQuantity said, List<SpokenQuantity> before) {
+        if (options.asides() && isCounting(said, before)) {
+            return Optional.of(Aside.of(Aside.Kind.COUNT, "counting aloud"));
+        }
+        if (!before.isEmpty() && options.asides()) {
+            SpokenQuantity last = before.get(before.size() - 1);
+            boolean listed = last.isAside(Aside.Kind.AGE)
+                    && said.manner() == SpokenQuantity.Manner.BARE
+                    && said.start() == last.end() + 1
+                    && words.text(last.end()).equals("and");
+            if (listed) {
+                return last.aside();
+            }
+        }
+        return asides.reason(said);
     }
 
     /** "this one", "the light one", "one of those": no count. */
@@ -46,25 +129,64 @@ public final class QuantityListener {
             return false;
         }
         String before = words.text(said.start() - 1);
-        boolean counted = before.equals("just")
-                || before.equals("only")
-                || before.equals("is")
-                || before.equals("need")
-                || before.equals("want")
-                || before.equals("and")
-                || before.equals("of")
-                || before.equals("then")
-                || before.equals("so")
-                || before.isEmpty();
         String next = words.text(said.end());
-        return !counted || next.equals("of") || next.equals("by") || next.equals("at") || next.equals("side");
+        if (next.equals("by") || next.equals("at") || next.equals("side") || BEFORE_PRONOUN.contains(before)) {
+            return true;
+        }
+        if (whose(said.end()) || named(said.end())) {
+            return false;
+        }
+        if (before.equals("the")) {
+            String first = words.text(said.start() - 2);
+            return !first.equals("just") && !first.equals("only");
+        }
+        return next.equals("of") || !BEFORE_COUNT.contains(before) && !words.border(said.start());
+    }
+
+    /** "two eggs, one in yours". */
+    private boolean whose(int at) {
+        return phrases.endAt(Kind.VIEWER, at).isPresent()
+                || phrases.endAt(Kind.MINE, at).isPresent();
+    }
+
+    private boolean named(int at) {
+        return names.at(at).filter(NameHit::inRecipe).isPresent() && !words.border(at);
+    }
+
+    private boolean isHedgedBehind(int at) {
+        OptionalInt end = phrases.endAt(Kind.HEDGE_AFTER, at);
+        return end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+    }
+
+    /** Behind what is measured: "thirty grams of them, give or take". */
+    private int afterThing(int end) {
+        int at = words.text(end).equals("of") ? end + 1 : end;
+        if (at > end && POINTING.contains(words.text(at))) {
+            return at + 1;
+        }
+        return names.at(at).map(NameHit::end).orElse(end);
+    }
+
+    /** "thirty odd grams", "a heaped teaspoon": a word inside the amount that makes it a loose one. */
+    private Optional<String> looseWord(SpokenQuantity said) {
+        for (int at = said.start(); at < said.end(); at++) {
+            if (LOOSE.contains(words.text(at))) {
+                return Optional.of(words.text(at));
+            }
+        }
+        boolean before = LOOSE.contains(words.text(said.start() - 1));
+        return before ? Optional.of(words.text(said.start() - 1)) : Optional.empty();
     }
 
     private SpokenQuantity hedged(SpokenQuantity said) {
         if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())) {
             return said.with(new Amount.Approximate(said.amount(), words.normal(said.start() - 1, said.start())));
         }
-        if (phrases.endAt(Kind.HEDGE_AFTER, said.end()).isPresent()) {
+        Optional<String> loose = looseWord(said);
+        if (loose.isPresent()) {
+            return said.with(new Amount.Approximate(said.amount(), loose.get()));
+        }
+        if (phrases.endAt(Kind.HEDGE_AFTER, said.end()).isPresent() || isHedgedBehind(afterThing(said.end()))) {
             return said.with(new Amount.Approximate(said.amount(), words.normal(said.end(), said.end() + 1)));
         }
         return said;

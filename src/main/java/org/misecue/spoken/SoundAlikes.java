@@ -1,38 +1,93 @@
 package org.misecue.spoken;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.apache.commons.codec.language.DoubleMetaphone;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 
-/** Words of the recipe by their sound: recognisers write "flower" and "currents". */
+/**
+ * Words of the recipe by their sound: recognisers write "flower", "currents" and "east". Consonants go by their sound, the
+ * first vowel and the spelling must be near: "better" is no butter and "block" is not black.
+ */
 final class SoundAlikes {
 
     /** Shorter words and codes sound like too many others. */
     private static final int SHORTEST_WORD = 4;
 
     private static final int SHORTEST_CODE = 3;
+    private static final int LONG_WORD = 6;
+    private static final int LONGEST_CODE = 8;
 
     private final DoubleMetaphone metaphone = new DoubleMetaphone();
-    private final Map<String, String> bySound = new HashMap<>();
+    private final Map<String, List<String>> bySound = new HashMap<>();
+    private final Map<String, Optional<String>> looked = new HashMap<>();
 
     SoundAlikes(Set<String> vocabulary) {
-        metaphone.setMaxCodeLen(8);
+        metaphone.setMaxCodeLen(LONGEST_CODE);
         for (String word : vocabulary) {
-            String code = metaphone.doubleMetaphone(word);
-            if (word.length() >= SHORTEST_WORD && code.length() >= SHORTEST_CODE) {
-                bySound.merge(code, word, (one, other) -> one.compareTo(other) < 0 ? one : other);
+            if (word.length() >= SHORTEST_WORD) {
+                bySound.computeIfAbsent(metaphone.doubleMetaphone(word), code -> new ArrayList<>())
+                        .add(word);
             }
         }
     }
 
-    /** The word of the recipe that sounds like this one and begins with the same letter. */
+    /** The word of the recipe that sounds like this one. */
     Optional<String> of(String heard) {
-        if (heard.length() < SHORTEST_WORD) {
+        return looked.computeIfAbsent(heard, this::find);
+    }
+
+    private Optional<String> find(String heard) {
+        String code = heard.length() < SHORTEST_WORD ? "" : metaphone.doubleMetaphone(heard);
+        if (code.length() < SHORTEST_CODE) {
             return Optional.empty();
         }
-        return Optional.ofNullable(bySound.get(metaphone.doubleMetaphone(heard)))
-                .filter(word -> word.charAt(0) == heard.charAt(0) && Math.abs(word.length() - heard.length()) <= 2);
+        return nearest(code, heard, word -> isSpeltLike(word, heard));
+    }
+
+    /** The short word of the recipe that two pieces make, a letter more or less: "sue it". */
+    Optional<String> nearly(String pieces) {
+        if (pieces.length() < SHORTEST_WORD) {
+            return Optional.empty();
+        }
+        return nearest(
+                metaphone.doubleMetaphone(pieces),
+                pieces,
+                word -> distance(word, pieces) <= 1 && firstVowel(word) == firstVowel(pieces));
+    }
+
+    private Optional<String> nearest(String code, String heard, Predicate<String> like) {
+        return bySound.getOrDefault(code, List.of()).stream()
+                .filter(like)
+                .min(Comparator.<String>comparingInt(word -> distance(word, heard))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static boolean isSpeltLike(String word, String heard) {
+        int allowed = Math.max(word.length(), heard.length()) < LONG_WORD ? 1 : 2;
+        boolean initial = word.charAt(0) == heard.charAt(0) || distance(word, heard) <= 1;
+        return initial && firstVowel(word) == firstVowel(heard) && distance(word, heard) <= allowed;
+    }
+
+    private static int distance(String one, String other) {
+        return LevenshteinDistance.getDefaultInstance().apply(one, other);
+    }
+
+    /** The first vowel as it is said: "oo" and "ee" count as one letter. */
+    private static char firstVowel(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            char letter = word.charAt(i);
+            if ("aeiou".indexOf(letter) >= 0) {
+                boolean doubled = i + 1 < word.length() && word.charAt(i + 1) == letter;
+                return doubled ? (letter == 'o' ? 'u' : letter == 'e' ? 'i' : letter) : letter;
+            }
+        }
+        return ' ';
     }
 }

@@ -11,9 +11,10 @@ import org.misecue.quantity.Unit;
  * @param amount the number, hedged where the speaker hedges
  * @param unit the unit said; empty for a bare number
  * @param manner how it was said
- * @param aside why it measures nothing that matters here ("years", "a price"); empty where it may
+ * @param aside why it measures nothing that matters here; empty where it may
  */
-public record SpokenQuantity(int start, int end, Amount amount, Optional<Unit> unit, Manner manner, String aside) {
+public record SpokenQuantity(
+        int start, int end, Amount amount, Optional<Unit> unit, Manner manner, Optional<Aside> aside) {
 
     /** How an amount was put. */
     public enum Manner {
@@ -28,11 +29,13 @@ public record SpokenQuantity(int start, int end, Amount amount, Optional<Unit> u
         /** Tins, packets, jars: as sold. */
         PACKED,
         /** A share of something: "half of it". */
-        SHARE
+        SHARE,
+        /** A percentage; the amount is its share of one. */
+        PERCENT
     }
 
     public boolean isAside() {
-        return !aside.isEmpty();
+        return aside.isPresent();
     }
 
     public Optional<Quantity> quantity() {
@@ -43,7 +46,11 @@ public record SpokenQuantity(int start, int end, Amount amount, Optional<Unit> u
         return new SpokenQuantity(start, end, other, unit, manner, aside);
     }
 
-    public SpokenQuantity asideBecause(String reason) {
-        return new SpokenQuantity(start, end, amount, unit, manner, reason);
+    public boolean isAside(Aside.Kind kind) {
+        return aside.filter(found -> found.kind() == kind).isPresent();
+    }
+
+    public SpokenQuantity asideBecause(Aside reason) {
+        return new SpokenQuantity(start, end, amount, unit, manner, Optional.of(reason));
     }
 }

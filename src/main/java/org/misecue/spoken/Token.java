@@ -11,8 +11,9 @@ import java.time.Duration;
  * @param word the index of the word in its cue, for quoting
  * @param at when it begins
  * @param border whether a sentence, a turn of another speaker or a long pause ends just before it: a hint, never a wall
+ * @param wall whether it is a sentence or a turn that ends: no number goes on across it
  */
-public record Token(String text, String source, int cue, int word, Duration at, boolean border) {
+public record Token(String text, String source, int cue, int word, Duration at, boolean border, boolean wall) {
 
     public boolean is(String other) {
         return text.equals(other);

@@ -17,29 +17,53 @@ final class Tokens {
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?…]+[\"'”’)]*$");
     private static final Pattern ORDINAL = Pattern.compile("\\d+(?:st|nd|rd|th)s?");
     private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("(\\d+(?:[.,]\\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])(°?\\p{L}+)");
+            Pattern.compile("(\\d+(?:[.,]\\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])(°?\\p{L}+|%)");
     private static final Pattern RANGE = Pattern.compile("(\\d+(?:\\.\\d+)?)[-–—](\\d+(?:\\.\\d+)?)");
     private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+");
 
-    /** Recognisers leave apostrophes out; "its" and "thats" are nearly always "it is" and "that is". */
-    private static final Map<String, List<String>> MISSING_APOSTROPHE = Map.ofEntries(
+    /**
+     * Recognisers leave apostrophes out ("its" and "thats" are nearly always "it is" and "that is"), and some Englishes
+     * have words of their own for these small ones. From listening; no source.
+     */
+    private static final Map<String, List<String>> VARIANTS = Map.ofEntries(
             entry("its", List.of("it", "is")),
             entry("thats", List.of("that", "is")),
             entry("theres", List.of("there", "is")),
             entry("heres", List.of("here", "is")),
             entry("whats", List.of("what", "is")),
             entry("mines", List.of("mine", "is")),
+            entry("whos", List.of("who", "is")),
+            entry("hes", List.of("he", "is")),
+            entry("shes", List.of("she", "is")),
             entry("cant", List.of("can't")),
             entry("dont", List.of("don't")),
             entry("ive", List.of("i've")),
             entry("im", List.of("i'm")),
             entry("youre", List.of("you're")),
             entry("youve", List.of("you've")),
+            entry("ye", List.of("you")),
+            entry("ye'd", List.of("you'd")),
+            entry("ye'll", List.of("you'll")),
+            entry("ye're", List.of("you're")),
+            entry("ye've", List.of("you've")),
+            entry("yous", List.of("you")),
+            entry("y'all", List.of("you")),
+            entry("gonna", List.of("going", "to")),
+            entry("wanna", List.of("want", "to")),
+            entry("gotta", List.of("got", "to")),
+            entry("wee", List.of("little")),
+            entry("meself", List.of("myself")),
             entry("havent", List.of("haven't")),
             entry("isnt", List.of("isn't")),
             entry("wasnt", List.of("wasn't")),
             entry("didnt", List.of("didn't")),
-            entry("doesnt", List.of("doesn't")));
+            entry("doesnt", List.of("doesn't")),
+            entry("youll", List.of("you'll")),
+            entry("theyre", List.of("they're")),
+            entry("weve", List.of("we've")),
+            entry("theyve", List.of("they've")),
+            entry("shouldnt", List.of("shouldn't")),
+            entry("couldnt", List.of("couldn't")));
 
     /** The tokens of one word, and what its punctuation says about borders. */
     record Split(List<String> texts, boolean turn, boolean endsSentence) {}
@@ -57,7 +81,7 @@ final class Tokens {
                 return false;
             }
         }
-        return !word.isEmpty() && !word.endsWith("ish") && !MISSING_APOSTROPHE.containsKey(word);
+        return !word.isEmpty() && !word.endsWith("ish") && !VARIANTS.containsKey(word);
     }
 
     private static Split splitUp(String word) {
@@ -114,8 +138,8 @@ final class Tokens {
         if (part.isEmpty()) {
             return;
         }
-        if (MISSING_APOSTROPHE.containsKey(part)) {
-            texts.addAll(MISSING_APOSTROPHE.getOrDefault(part, List.of()));
+        if (VARIANTS.containsKey(part)) {
+            texts.addAll(VARIANTS.getOrDefault(part, List.of()));
         } else if (part.endsWith("ish") && isNumber(part.substring(0, part.length() - 3))) {
             texts.add(part.substring(0, part.length() - 3));
             texts.add("ish");

@@ -5,6 +5,8 @@ import static java.util.Map.entry;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 
 /** Units as they are said, and as recognisers write them. */
@@ -87,7 +89,36 @@ final class UnitWords {
 
     private static final Set<String> SPOONS = Set.of("spoon", "spoons", "spoonful", "spoonfuls");
 
+    /** Units that misecue tells in another one. A dessertspoon is 10 ml and a quart two pints; from memory. */
+    private static final Map<String, Quantity> DERIVED = Map.ofEntries(
+            entry("mm", tenth(Unit.CENTIMETRE)),
+            entry("millimetre", tenth(Unit.CENTIMETRE)),
+            entry("millimetres", tenth(Unit.CENTIMETRE)),
+            entry("millimeter", tenth(Unit.CENTIMETRE)),
+            entry("millimeters", tenth(Unit.CENTIMETRE)),
+            entry("dl", tenth(Unit.LITRE)),
+            entry("decilitre", tenth(Unit.LITRE)),
+            entry("decilitres", tenth(Unit.LITRE)),
+            entry("deciliter", tenth(Unit.LITRE)),
+            entry("deciliters", tenth(Unit.LITRE)),
+            entry("cl", Quantity.of(10, Unit.MILLILITRE)),
+            entry("centilitre", Quantity.of(10, Unit.MILLILITRE)),
+            entry("centilitres", Quantity.of(10, Unit.MILLILITRE)),
+            entry("dessertspoon", Quantity.of(10, Unit.MILLILITRE)),
+            entry("dessertspoons", Quantity.of(10, Unit.MILLILITRE)),
+            entry("quart", Quantity.of(2, Unit.PINT)),
+            entry("quarts", Quantity.of(2, Unit.PINT)));
+
+    private static Quantity tenth(Unit unit) {
+        return Quantity.of(Rationals.of(1, 10), unit);
+    }
+
     private UnitWords() {}
+
+    /** How much one of a unit is that has no place of its own; empty for other words. */
+    static Optional<Quantity> derived(String word) {
+        return Optional.ofNullable(DERIVED.get(word));
+    }
 
     /** The unit at an index; a unit heard as two words ("tea spoon", "fluid ounces", "degrees c") is one. */
     static Optional<Heard> at(WordStream words, int start) {

@@ -3,7 +3,6 @@ package org.misecue.spoken;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Moment;
 import org.misecue.narration.Narration;
@@ -20,10 +19,12 @@ public final class WordStream {
 
     private final List<Narration> narrations;
     private final List<Token> tokens;
+    private final int limit;
 
-    private WordStream(List<Narration> narrations, List<Token> tokens) {
+    private WordStream(List<Narration> narrations, List<Token> tokens, int limit) {
         this.narrations = narrations;
         this.tokens = tokens;
+        this.limit = limit;
     }
 
     public static WordStream of(List<Narration> narrations) {
@@ -31,28 +32,30 @@ public final class WordStream {
         for (Narration narration : narrations) {
             append(narration, tokens);
         }
-        return new WordStream(List.copyOf(narrations), List.copyOf(tokens));
+        return new WordStream(List.copyOf(narrations), List.copyOf(tokens), tokens.size());
     }
 
     private static void append(Narration narration, List<Token> tokens) {
         boolean border = true;
+        boolean wall = true;
         String speaker = "";
         Duration last = Duration.ZERO;
         for (int c = 0; c < narration.cues().size(); c++) {
             Cue cue = narration.cues().get(c);
-            border |= !cue.speaker().orElse(speaker).equals(speaker);
+            wall |= !cue.speaker().orElse(speaker).equals(speaker);
             speaker = cue.speaker().orElse(speaker);
             for (int w = 0; w < cue.words().size(); w++) {
                 Word word = cue.words().get(w);
                 border |= word.at().minus(last).compareTo(LONG_PAUSE) > 0;
                 last = word.at();
                 Tokens.Split split = Tokens.split(word.text());
-                border |= split.turn();
+                wall |= split.turn();
                 for (String text : split.texts()) {
-                    tokens.add(new Token(text, narration.source(), c, w, word.at(), border));
+                    tokens.add(new Token(text, narration.source(), c, w, word.at(), border || wall, wall));
                     border = false;
+                    wall = false;
                 }
-                border |= split.endsSentence();
+                wall |= split.endsSentence();
             }
         }
     }
@@ -71,7 +74,26 @@ public final class WordStream {
 
     /** The normal form at an index, empty outside the stream: keeps the grammar free of bounds checks. */
     public String text(int index) {
-        return index >= 0 && index < tokens.size() ? tokens.get(index).text() : "";
+        return index >= 0 && index < limit ? tokens.get(index).text() : "";
+    }
+
+    /** The same stream as if it ended at an index. */
+    WordStream until(int end) {
+        return new WordStream(narrations, tokens, end);
+    }
+
+    /** The first sentence or turn that begins inside {@code (start, end)}; {@code end} where none does. */
+    int wallWithin(int start, int end) {
+        for (int at = start + 1; at < end; at++) {
+            if (tokens.get(at).wall()) {
+                return at;
+            }
+        }
+        return end;
+    }
+
+    public boolean wall(int index) {
+        return index <= 0 || index >= tokens.size() || tokens.get(index).wall();
     }
 
     public boolean border(int index) {
@@ -114,9 +136,11 @@ public final class WordStream {
 
     /** The normal forms of a stretch, for phrase tables and reasons. */
     public String normal(int startInclusive, int endExclusive) {
-        return tokens.subList(Math.max(0, startInclusive), Math.min(endExclusive, size())).stream()
-                .map(Token::text)
-                .collect(Collectors.joining(" "));
+        StringBuilder out = new StringBuilder();
+        for (int at = Math.max(0, startInclusive); at < Math.min(endExclusive, size()); at++) {
+            out.append(out.isEmpty() ? "" : " ").append(tokens.get(at).text());
+        }
+        return out.toString();
     }
 
     private boolean sameSource(int one, int other) {

@@ -1,6 +1,7 @@
 package org.misecue.spoken;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -14,7 +15,7 @@ public final class Words {
 
     /** The words of a list that is written as one text. */
     public static Set<String> set(String words) {
-        return Set.of(words.split(" "));
+        return Set.copyOf(List.of(words.split(" ")));
     }
 
     /** The telling words of a text, in the singular and in order. */

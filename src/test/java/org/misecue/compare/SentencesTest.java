@@ -1,15 +1,19 @@
 package org.misecue.compare;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.api.SoftAssertions;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,20 +22,71 @@ import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.spoken.Speech;
 
-/** A table of sentences for each mechanism; the truth stands beside them in {@code sentences.yaml}. */
+/**
+ * A table of sentences for each mechanism, with what must come out: {@code sentences.yaml} and every file of the folder
+ * {@code sentences}.
+ */
 class SentencesTest {
 
-    record Case(String about, List<String> lines, String said, List<String> verdicts) {
+    /**
+     * What is said over a small recipe.
+     *
+     * @param lines the ingredients; a line with "#" begins a part
+     * @param steps the method
+     * @param yield how much it makes, as a recipe writes it
+     * @param tin the tin, with its size
+     * @param verdicts of the ingredient lines; empty where they are not looked at
+     * @param settings the verdicts of oven, times, tin and yield in the order of the recipe; empty as before
+     * @param unwritten the ingredients said that no line has; empty as before
+     */
+    record Case(
+            String about,
+            @Nullable List<String> lines,
+            @Nullable List<String> steps,
+            @Nullable String yield,
+            @Nullable String tin,
+            String said,
+            @Nullable List<String> verdicts,
+            @Nullable List<String> settings,
+            @Nullable List<String> unwritten) {
+
+        String markdown() {
+            List<String> method = Optional.ofNullable(steps).orElse(List.of("Mix."));
+            return "# Test bake\n\n"
+                    + Optional.ofNullable(yield).map(text -> text + "\n\n").orElse("")
+                    + Optional.ofNullable(tin)
+                            .map(text -> "Tin: " + text + "\n\n")
+                            .orElse("")
+                    + "## Ingredients\n\n"
+                    + Optional.ofNullable(lines).orElse(List.of("300 g spelt grains")).stream()
+                            .map(line -> line.startsWith("#") ? "\n##" + line + "\n" : "- " + line)
+                            .collect(Collectors.joining("\n"))
+                    + "\n\n## Method\n\n"
+                    + IntStream.range(0, method.size())
+                            .mapToObj(step -> (step + 1) + ". " + method.get(step) + "\n")
+                            .collect(Collectors.joining());
+        }
+
         @Override
         public String toString() {
             return about + ": " + said;
         }
     }
 
-    static Stream<Case> cases() throws IOException {
-        List<Case> cases = new YAMLMapper()
-                .readValue(SentencesTest.class.getResourceAsStream("sentences.yaml"), new TypeReference<>() {});
-        return cases.stream();
+    static Stream<Case> cases() throws IOException, URISyntaxException {
+        Path first = Path.of(Objects.requireNonNull(SentencesTest.class.getResource("sentences.yaml"))
+                .toURI());
+        try (Stream<Path> more = Files.list(first.resolveSibling("sentences"))) {
+            return Stream.concat(Stream.of(first), more.sorted()).flatMap(SentencesTest::read).toList().stream();
+        }
+    }
+
+    private static Stream<Case> read(Path file) {
+        try {
+            return new YAMLMapper().readValue(file.toFile(), new TypeReference<List<Case>>() {}).stream();
+        } catch (IOException e) {
+            throw new AssertionError(file + " cannot be read", e);
+        }
     }
 
     @TempDir
@@ -40,19 +95,24 @@ class SentencesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
     void judges_a_sentence(Case one) throws IOException {
-        Comparison comparison =
-                Comparer.compare(recipe(one.lines()), List.of(Speech.narration(one.said())), Pantry.standard());
-        assertThat(comparison.written().stream().map(line -> line.verdict().code()))
-                .as(() -> CompareText.of(comparison))
-                .isEqualTo(one.verdicts());
+        Comparison found = Comparer.compare(recipe(one), List.of(Speech.narration(one.said())), Pantry.standard());
+        SoftAssertions softly = new SoftAssertions();
+        check(softly, one.verdicts(), found, found.written().stream().map(line -> line.verdict()
+                .code()));
+        check(softly, one.settings(), found, found.settings().stream().map(setting -> setting.verdict()
+                .code()));
+        check(softly, one.unwritten(), found, found.unwritten().stream().map(Unwritten::ingredient));
+        softly.assertAll();
     }
 
-    private Recipe recipe(List<String> lines) throws IOException {
-        String list = lines.stream()
-                .map(line -> line.startsWith("#") ? "\n##" + line + "\n" : "- " + line)
-                .collect(Collectors.joining("\n"));
-        Path file = Files.writeString(
-                folder.resolve("recipe.md"), "# Test bake\n\n## Ingredients\n\n" + list + "\n\n## Method\n\n1. Mix.\n");
-        return RecipeReader.read(file, "recipe.md");
+    private static void check(
+            SoftAssertions softly, @Nullable List<String> expected, Comparison found, Stream<String> actual) {
+        if (expected != null) {
+            softly.assertThat(actual).as(() -> CompareJson.of(found)).isEqualTo(expected);
+        }
+    }
+
+    private Recipe recipe(Case one) throws IOException {
+        return RecipeReader.read(Files.writeString(folder.resolve("recipe.md"), one.markdown()), "recipe.md");
     }
 }

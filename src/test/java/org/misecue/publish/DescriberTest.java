@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.misecue.align.Alignment;
 import org.misecue.compare.Comparison;
+import org.misecue.compare.Confidence;
 import org.misecue.compare.Evidence;
 import org.misecue.compare.LineVerdict;
 import org.misecue.compare.Unwritten;
@@ -204,6 +205,7 @@ class DescriberTest {
                                     component.name(),
                                     line,
                                     verdict,
+                                    Confidence.FULL,
                                     verdict == Verdict.DIFFERS ? "170 g was said for it" : "",
                                     verdict == Verdict.DIFFERS ? List.of(evidence(95)) : List.of());
                         }))
@@ -213,7 +215,8 @@ class DescriberTest {
                 Rationals.ONE,
                 verdicts,
                 List.of(),
-                List.of(new Unwritten("ground cardamom", Quantity.of(1, Unit.TEASPOON), List.of(evidence(140)))));
+                List.of(new Unwritten(
+                        "ground cardamom", Quantity.of(1, Unit.TEASPOON), Confidence.FULL, List.of(evidence(140)))));
     }
 
     private static Evidence evidence(long seconds) {

@@ -1,0 +1,101 @@
+package org.misecue.compare;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.misecue.pantry.Pantry;
+import org.misecue.quantity.QuantityWriter;
+import org.misecue.recipe.IngredientLine;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.Setting;
+import org.misecue.recipe.Step;
+
+/** Puts verdicts into the producer's words, and numbers them in the order of the recipe. */
+final class FindingWriter {
+
+    private final Recipe recipe;
+    private final AllergenCaution allergens;
+    private int lines;
+    private int settings;
+    private int added;
+
+    FindingWriter(Recipe recipe, Pantry pantry) {
+        this.recipe = recipe;
+        this.allergens = new AllergenCaution(pantry);
+    }
+
+    Finding of(LineVerdict line) {
+        List<Integer> steps = stepsOf(line.line());
+        String where = Stream.of(line.component(), steps(steps))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+        return new Finding(
+                "line-" + ++lines,
+                line.line().text(),
+                where,
+                word(line.verdict()),
+                line.confidence(),
+                line.reason(),
+                line.verdict() == Verdict.DIFFERS ? allergens.of(line.line()) : "",
+                line.evidence());
+    }
+
+    Finding of(SettingVerdict verdict) {
+        int step = verdict.setting().step();
+        return new Finding(
+                "setting-" + ++settings,
+                name(verdict.setting()),
+                steps(step == 0 ? List.of() : List.of(step)),
+                word(verdict.verdict()),
+                verdict.confidence(),
+                verdict.reason(),
+                "",
+                verdict.evidence());
+    }
+
+    Finding of(Unwritten one) {
+        String amount = QuantityWriter.text(one.quantity());
+        return new Finding(
+                "added-" + ++added,
+                amount + " " + one.ingredient(),
+                "",
+                "added",
+                one.confidence(),
+                "Said as " + amount + "; no line of the recipe has it.",
+                allergens.ofAdded(one.ingredient()),
+                one.evidence());
+    }
+
+    static String word(Verdict verdict) {
+        return verdict == Verdict.UNSPOKEN ? "never said" : verdict.code();
+    }
+
+    private List<Integer> stepsOf(IngredientLine line) {
+        return recipe.steps().stream()
+                .filter(step ->
+                        step.uses().stream().anyMatch(use -> use.in(recipe).equals(line)))
+                .map(Step::number)
+                .toList();
+    }
+
+    private static String steps(List<Integer> steps) {
+        String numbers = steps.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return steps.isEmpty() ? "" : (steps.size() == 1 ? "step " : "steps ") + numbers;
+    }
+
+    /** How a setting is called for people: "Oven: 180 °C", "Bake: 45–50 minutes". */
+    static String name(Setting setting) {
+        String figure = QuantityWriter.text(setting.quantity());
+        return switch (setting.kind()) {
+            case OVEN_TEMPERATURE -> "Oven: " + figure;
+            case DURATION -> (setting.what().isEmpty() ? "Time" : capital(setting.what())) + ": " + figure;
+            case PAN -> "Tin: " + (setting.count() > 1 ? setting.count() + " × " : "") + figure + " " + setting.what();
+            case YIELD -> "Makes: " + figure + " " + setting.what();
+        };
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

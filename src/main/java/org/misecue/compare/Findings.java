@@ -1,0 +1,123 @@
+package org.misecue.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.misecue.narration.Moment;
+import org.misecue.pantry.Pantry;
+import org.misecue.recipe.Recipe;
+
+/**
+ * A comparison in the order in which a producer works through it; the page and the text both follow it. Every written
+ * line and setting is in exactly one group, and what is uncertain is never in the one that needs no listening.
+ *
+ * @param groups those that have findings: what is wrong for sure comes first in its group, of what is to be listened to
+ *     the most doubtful, and the rest is in the order of the recipe
+ */
+public record Findings(String title, List<Group> groups) {
+
+    /** What is to be done about a finding. */
+    public enum Kind {
+        DIFFERS("Differs from the recipe", "differs", "differ"),
+        ADDED("Added on camera, not in the recipe", "added on camera", "added on camera"),
+        LISTEN("Listen and decide", "to listen to", "to listen to"),
+        UNSAID("Never said with an amount: the description must have it", "never said", "never said"),
+        AGREES("Said as written", "agrees", "agree");
+
+        private final String heading;
+        private final String one;
+        private final String many;
+
+        Kind(String heading, String one, String many) {
+            this.heading = heading;
+            this.one = one;
+            this.many = many;
+        }
+
+        public String heading() {
+            return heading;
+        }
+
+        /** The name for anchors. */
+        public String id() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+
+        /** Whether a producer has to decide about each of its findings. */
+        public boolean isOpen() {
+            return this == DIFFERS || this == ADDED || this == LISTEN;
+        }
+    }
+
+    /** The findings of one kind. */
+    public record Group(Kind kind, List<Finding> findings) {
+
+        /** "3 to listen to". */
+        public String summary() {
+            return findings.size() + " " + (findings.size() == 1 ? kind.one : kind.many);
+        }
+    }
+
+    /** @param recipe the one that was compared, for the steps that use a line */
+    public static Findings of(Comparison comparison, Recipe recipe, Pantry pantry) {
+        Map<Kind, List<Finding>> byKind = new EnumMap<>(Kind.class);
+        FindingWriter writer = new FindingWriter(recipe, pantry);
+        comparison.written().forEach(line -> add(byKind, kind(line.verdict(), line.confidence()), writer.of(line)));
+        comparison.settings().forEach(one -> add(byKind, kind(one.verdict(), one.confidence()), writer.of(one)));
+        comparison.unwritten().forEach(added -> add(byKind, Kind.ADDED, writer.of(added)));
+        List<Group> groups = byKind.entrySet().stream()
+                .map(entry -> new Group(entry.getKey(), sorted(entry.getKey(), entry.getValue())))
+                .toList();
+        return new Findings(comparison.title(), groups);
+    }
+
+    private static void add(Map<Kind, List<Finding>> byKind, Kind kind, Finding finding) {
+        byKind.computeIfAbsent(kind, any -> new ArrayList<>()).add(finding);
+    }
+
+    /** What differs stays on top however uncertain it is; of the rest, what is uncertain is to be listened to. */
+    private static Kind kind(Verdict verdict, Confidence confidence) {
+        return switch (verdict) {
+            case DIFFERS -> Kind.DIFFERS;
+            case APPROXIMATE -> Kind.LISTEN;
+            case UNSPOKEN -> confidence.isLow() ? Kind.LISTEN : Kind.UNSAID;
+            case AGREES -> confidence.isLow() ? Kind.LISTEN : Kind.AGREES;
+        };
+    }
+
+    /** Those of equal doubt stay in the order of the recipe. */
+    private static List<Finding> sorted(Kind kind, List<Finding> findings) {
+        Comparator<Finding> byDoubt = Comparator.comparing(Finding::confidence);
+        return switch (kind) {
+            case DIFFERS, ADDED -> findings.stream().sorted(byDoubt.reversed()).toList();
+            case LISTEN -> findings.stream().sorted(byDoubt).toList();
+            case UNSAID, AGREES -> List.copyOf(findings);
+        };
+    }
+
+    /** "1 differs, 3 to listen to, 12 agree". */
+    public String summary() {
+        return groups.stream().map(Group::summary).collect(Collectors.joining(", "));
+    }
+
+    /** Whether anything is said of allergens, so that its source is to be named. */
+    boolean hasCautions() {
+        return groups.stream().flatMap(group -> group.findings().stream()).anyMatch(finding -> !finding.caution()
+                .isEmpty());
+    }
+
+    /** The moments that somebody has to see and hear, each once. */
+    public Set<Moment> openMoments() {
+        Stream<Finding> open =
+                groups.stream().filter(group -> group.kind().isOpen()).flatMap(group -> group.findings().stream());
+        return open.flatMap(finding -> finding.evidence().stream())
+                .map(Evidence::moment)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+}

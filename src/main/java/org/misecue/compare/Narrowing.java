@@ -1,0 +1,49 @@
+package org.misecue.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.WordStream;
+
+/**
+ * "eggs, and these are whole eggs": a name that could mean several lines means the one that is named more exactly right
+ * beside it.
+ */
+final class Narrowing {
+
+    private static final int REACH_ON = 12;
+    private static final int REACH_BACK = 14;
+
+    private static final Set<String> CONTRASTS = Set.of("not", "like", "than", "instead", "or", "then", "and", "no");
+
+    private Narrowing() {}
+
+    static List<NameHit> of(List<NameHit> names, WordStream words) {
+        List<NameHit> narrowed = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            NameHit name = names.get(i);
+            Set<Integer> lines = name.lines();
+            if (lines.size() > 1) {
+                lines = i > 0 ? narrower(name, narrowed.get(i - 1), REACH_BACK) : lines;
+                NameHit next = i + 1 < names.size() ? names.get(i + 1) : name;
+                if (lines.equals(name.lines()) && !isContrasted(next, words)) {
+                    lines = narrower(name, next, REACH_ON);
+                }
+            }
+            narrowed.add(new NameHit(name.start(), name.end(), lines, name.name()));
+        }
+        return List.copyOf(narrowed);
+    }
+
+    /** "the plain, not the bread flour". */
+    private static boolean isContrasted(NameHit name, WordStream words) {
+        return CONTRASTS.contains(words.text(name.start() - 1)) || CONTRASTS.contains(words.text(name.start() - 2));
+    }
+
+    private static Set<Integer> narrower(NameHit name, NameHit beside, int reach) {
+        int gap = beside.start() >= name.end() ? beside.start() - name.end() : name.start() - beside.end();
+        boolean inside = beside.inRecipe() && name.lines().containsAll(beside.lines());
+        return inside && beside.lines().size() < name.lines().size() && gap <= reach ? beside.lines() : name.lines();
+    }
+}

@@ -1,0 +1,153 @@
+package org.misecue.compare;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.Aside;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.QuantityWords;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+
+/**
+ * The size of a pack is an amount when all of the pack goes in: "the whole fifteen ounce can", "a sixteen ounce jar and I
+ * use the whole thing". Otherwise it only says what was bought.
+ */
+final class Packs {
+
+    private static final int WHOLE_REACH = 14;
+    private static final int SHARE_REACH = 30;
+    private static final int COUNT_REACH = 14;
+
+    private Packs() {}
+
+    /** The amount that a pack's size stands for; empty where it stays an aside. */
+    static Optional<SpokenQuantity> amount(SpokenQuantity said, Hearing heard) {
+        if (!heard.on(Mechanism.PACKS) || !said.isAside(Aside.Kind.PACK_SIZE)) {
+            return Optional.empty();
+        }
+        return isWhole(said, heard) || isWrittenSo(said, heard)
+                ? Optional.of(new SpokenQuantity(
+                        said.start(), said.end() + 1, said.amount(), said.unit(), said.manner(), Optional.empty()))
+                : Optional.empty();
+    }
+
+    /** "a block is two fifty … and half the block goes in": a share of the pack that was spoken of. */
+    static Optional<SpokenQuantity> share(SpokenQuantity said, Hearing heard) {
+        int at = said.end();
+        while (at < said.end() + 2
+                && (heard.words.text(at).equals("of") || heard.words.text(at).equals("the"))) {
+            at++;
+        }
+        boolean pack = at > said.end() && QuantityWords.isPacking(heard.words.text(at));
+        if (!heard.on(Mechanism.PACKS) || said.manner() != Manner.SHARE || !pack) {
+            return Optional.empty();
+        }
+        int end = at + 1;
+        return heard.packBefore(said.start())
+                .filter(size -> said.start() - size.end() <= SHARE_REACH)
+                .flatMap(size -> said.amount()
+                        .least()
+                        .map(share -> new SpokenQuantity(
+                                said.start(),
+                                end,
+                                size.amount().times(share),
+                                size.unit(),
+                                size.unit().isPresent() ? Manner.MEASURED : Manner.BARE,
+                                Optional.empty())));
+    }
+
+    /** "ten grams in a packet and I take two packets": so many times the size. */
+    static Optional<SpokenQuantity> counted(SpokenQuantity said, Hearing heard) {
+        boolean ofThem = said.manner() == Manner.BARE
+                && heard.words.text(said.end()).equals("of")
+                && Set.of("them", "those", "these").contains(heard.words.text(said.end() + 1));
+        if (!heard.on(Mechanism.PACKS) || (said.manner() != Manner.PACKED && !ofThem)) {
+            return Optional.empty();
+        }
+        return heard.packBefore(said.start())
+                .filter(size ->
+                        said.start() - size.end() <= COUNT_REACH && size.unit().isPresent())
+                .filter(size -> heard.namesIn(size.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
+                .flatMap(size -> said.amount()
+                        .least()
+                        .map(count -> new SpokenQuantity(
+                                said.start(),
+                                said.end(),
+                                size.amount().times(count),
+                                size.unit(),
+                                Manner.MEASURED,
+                                Optional.empty())));
+    }
+
+    /** "two tubs of two hundred and eighty". */
+    static Optional<SpokenQuantity> ofSize(SpokenQuantity said, Hearing heard) {
+        if (!heard.on(Mechanism.PACKS)
+                || said.manner() != Manner.PACKED
+                || !heard.words.text(said.end()).equals("of")) {
+            return Optional.empty();
+        }
+        return heard.quantityFrom(said.end() + 1)
+                .filter(size -> size.start() == said.end() + 1 && size.isAside(Aside.Kind.PACK_SIZE))
+                .flatMap(size -> said.amount()
+                        .least()
+                        .map(count -> new SpokenQuantity(
+                                said.start(),
+                                size.end(),
+                                size.amount().times(count),
+                                size.unit(),
+                                size.manner(),
+                                Optional.empty())));
+    }
+
+    private static boolean isWhole(SpokenQuantity said, Hearing heard) {
+        OptionalInt whole = heard.phrases.lastWithin(Kind.WHOLE_BEFORE, said.start() - 8, said.start());
+        if (whole.isPresent() && isOfPack(whole.getAsInt(), said, heard)) {
+            return true;
+        }
+        int from = said.end() + 1;
+        OptionalInt all = heard.phrases.lastWithin(Kind.WHOLE_AFTER, from, from + WHOLE_REACH);
+        return all.isPresent()
+                && !isDenied(all.getAsInt(), heard)
+                && !heard.phrases.within(Kind.NOT_ALL, from, from + WHOLE_REACH);
+    }
+
+    /** "we don't want all of it". */
+    private static boolean isDenied(int at, Hearing heard) {
+        for (int before = at - 4; before < at; before++) {
+            String word = heard.words.text(before);
+            if (word.equals("not") || word.endsWith("n't")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "the whole four hundred gram tin", "the whole packet, so that's two fifty", not "the whole world". */
+    private static boolean isOfPack(int from, SpokenQuantity said, Hearing heard) {
+        if (said.start() - from <= 2) {
+            return true;
+        }
+        for (int at = from; at < Math.min(said.start(), from + 4); at++) {
+            if (QuantityWords.isPacking(heard.words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "a four hundred mil tin of coconut milk", where the list has a tin of it. */
+    private static boolean isWrittenSo(SpokenQuantity said, Hearing heard) {
+        int after = said.end() + 1;
+        if (!heard.words.text(after).equals("of")) {
+            return false;
+        }
+        return heard.namesIn(after, after + 3).stream()
+                .map(NameHit::lines)
+                .flatMap(lines -> lines.stream().map(heard.lines::get))
+                .map(IngredientLine::packing)
+                .anyMatch(packing -> !packing.isEmpty());
+    }
+}

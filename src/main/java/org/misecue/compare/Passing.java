@@ -1,0 +1,77 @@
+package org.misecue.compare;
+
+import java.util.Set;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Words;
+
+/**
+ * Names said in passing: "like the butter", "before the flour", "straight on top of the sugar". They are named, but they
+ * are not what is being measured.
+ */
+final class Passing {
+
+    private static final Set<String> PREPOSITIONS = Words.set(
+            "with without no not like than after before into onto over between around through under against as till until when "
+                    + "while if because");
+    private static final Set<String> PREPOSITIONS_OF = Set.of("of", "in", "from", "with");
+    private static final Set<String> DETERMINERS =
+            Words.set("the your my our that this any more some plain all an a its their own");
+    private static final Set<String> BRINGS_WITH = Set.of("in", "and", "then", "so", "now", "along", "start", "begin");
+
+    private Passing() {}
+
+    /** "two percent of the flour", "half what the milk was", "on top of the sugar". */
+    private static boolean isBase(String before, Hearing heard, int at) {
+        String twoBefore = heard.words.text(at - 1);
+        return (before.equals("of") || before.equals("on"))
+                        && (twoBefore.equals("percent")
+                                || twoBefore.equals("size")
+                                || twoBefore.equals("out")
+                                || twoBefore.equals("%")
+                                || twoBefore.equals("cent")
+                                || twoBefore.equals("top"))
+                || before.equals("what")
+                || before.equals("whatever")
+                || before.equals("own")
+                || before.equals("times");
+    }
+
+    /** Whether it is only what another amount is reckoned by: "two percent of the flour", "the same as the sugar". */
+    static boolean isMeasure(NameHit name, Hearing heard) {
+        int at = beforeDeterminer(name.start() - 1, heard);
+        String before = heard.words.text(at);
+        return before.equals("as") && heard.words.text(at - 1).equals("same") || isBase(before, heard, at);
+    }
+
+    /** "out of its syrup" is heard as "out of it is syrup". */
+    private static int beforeDeterminer(int at, Hearing heard) {
+        boolean its = heard.words.text(at).equals("is")
+                && heard.words.text(at - 1).equals("it")
+                && PREPOSITIONS_OF.contains(heard.words.text(at - 2));
+        if (its) {
+            return at - 2;
+        }
+        return DETERMINERS.contains(heard.words.text(at)) ? at - 1 : at;
+    }
+
+    static boolean isPassing(NameHit name, Hearing heard) {
+        return heard.isPassing(name);
+    }
+
+    /** The same, thought through; ask {@link Hearing#isPassing} for what is known already. */
+    static boolean decide(NameHit name, Hearing heard) {
+        if (!heard.on(Mechanism.PASSING_NAMES)) {
+            return false;
+        }
+        if (heard.toldElsewhere(name)) {
+            return true;
+        }
+        int at = beforeDeterminer(name.start() - 1, heard);
+        String before = heard.words.text(at);
+        if (!PREPOSITIONS.contains(before) || heard.words.border(at + 1)) {
+            return isBase(before, heard, at);
+        }
+        // "in with the buttermilk", "and with it the coconut": that is how things go in.
+        return !(before.equals("with") && (heard.words.border(at) || BRINGS_WITH.contains(heard.words.text(at - 1))));
+    }
+}

@@ -1,0 +1,215 @@
+package org.misecue.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.misecue.quantity.Rationals;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
+
+/** Reads words that point at an amount instead of saying it. */
+final class PointerGrammar {
+
+    private static final RationalNumber HALF = Rationals.of(1, 2);
+
+    /** What the phrase makes of the other amount. Those in "of the" are followed by the other ingredient. */
+    private static final Map<String, RationalNumber> PHRASES = Map.ofEntries(
+            Map.entry("the same again", Rationals.ONE),
+            Map.entry("same again", Rationals.ONE),
+            Map.entry("the same amount", Rationals.ONE),
+            Map.entry("same amount", Rationals.ONE),
+            Map.entry("the same weight", Rationals.ONE),
+            Map.entry("same weight", Rationals.ONE),
+            Map.entry("the same quantity", Rationals.ONE),
+            Map.entry("same quantity", Rationals.ONE),
+            Map.entry("exactly the same", Rationals.ONE),
+            Map.entry("the same of", Rationals.ONE),
+            Map.entry("same of", Rationals.ONE),
+            Map.entry("the very same", Rationals.ONE),
+            Map.entry("an equal amount", Rationals.ONE),
+            Map.entry("equal amount", Rationals.ONE),
+            Map.entry("an equal weight", Rationals.ONE),
+            Map.entry("equal to that", Rationals.ONE),
+            Map.entry("as much", Rationals.ONE),
+            Map.entry("twice that", Rationals.of(2)),
+            Map.entry("double that", Rationals.of(2)),
+            Map.entry("twice as much", Rationals.of(2)),
+            Map.entry("double the amount", Rationals.of(2)),
+            Map.entry("double the weight", Rationals.of(2)),
+            Map.entry("twice the amount", Rationals.of(2)),
+            Map.entry("twice the weight", Rationals.of(2)),
+            Map.entry("three times that", Rationals.of(3)),
+            Map.entry("three times as much", Rationals.of(3)),
+            Map.entry("three times the weight", Rationals.of(3)),
+            Map.entry("half what the", HALF),
+            Map.entry("twice what the", Rationals.of(2)),
+            Map.entry("double what the", Rationals.of(2)),
+            Map.entry("same number as the", Rationals.ONE),
+            Map.entry("same as the", Rationals.ONE),
+            Map.entry("half that", HALF),
+            Map.entry("half as much", HALF),
+            Map.entry("half the amount", HALF),
+            Map.entry("half the weight", HALF));
+
+    private static final Set<String> FIRST_WORDS = Stream.concat(
+                    PHRASES.keySet().stream().map(phrase -> phrase.split(" ")[0]), Stream.of("whatever", "what"))
+            .collect(Collectors.toUnmodifiableSet());
+
+    private static final int LONGEST = 4;
+    private static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
+    private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
+    private static final Set<String> SKIPPED =
+            Words.set("the my your our of is are amount weight that this in and a we had it as for only just quantity");
+    private static final Set<String> RECKONS = Set.of("is", "are", "at", "be", "was", "about", "weighs");
+    private static final Set<String> WEIGH = Set.of("weigh", "weighs", "weighed", "come", "came");
+
+    private final Hearing heard;
+
+    PointerGrammar(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /** The pointer that begins at the index, if one does. */
+    Optional<Pointer> at(int start) {
+        if (!FIRST_WORDS.contains(heard.words.text(start))) {
+            return Optional.empty();
+        }
+        for (int length = LONGEST; length >= 2; length--) {
+            if (start + length > heard.words.size()) {
+                continue;
+            }
+            RationalNumber factor = PHRASES.get(heard.words.normal(start, start + length));
+            boolean negated = heard.words.text(start - 1).equals("not");
+            if (factor != null && !negated) {
+                return Optional.of(complete(start, start + length, factor));
+            }
+        }
+        return asTheyWeigh(start);
+    }
+
+    /** "whatever the eggs weigh". */
+    private Optional<Pointer> asTheyWeigh(int start) {
+        String word = heard.words.text(start);
+        if (!word.equals("whatever") && !word.equals("what")) {
+            return Optional.empty();
+        }
+        return heard.namesIn(start + 1, start + 4).stream()
+                .filter(name -> name.inRecipe() && WEIGH.contains(heard.words.text(name.end())))
+                .findFirst()
+                .map(name ->
+                        new Pointer(start, name.end() + 1, Rationals.ONE, Optional.of(name), Optional.empty(), false));
+    }
+
+    private Pointer complete(int start, int end, RationalNumber factor) {
+        if (heard.words.text(end - 1).equals("the")) {
+            Optional<NameHit> base = nameAt(end, 1);
+            return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
+        }
+        // "twice the weight of the butter" names the other one, "twice the amount of sugar" the one that gets it.
+        boolean measure = !factor.equals(Rationals.ONE)
+                && !POINTING.contains(heard.words.text(end - 1))
+                && heard.words.text(end).equals("of")
+                && heard.words.text(end + 1).equals("the");
+        if (measure) {
+            Optional<NameHit> base = nameAt(end + 1, 3);
+            return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
+        }
+        int of = heard.words.text(end - 1).equals("of") ? end - 1 : end;
+        Optional<NameHit> target = TO_TARGET.contains(heard.words.text(of))
+                ? nameAt(of + 1, 3)
+                : heard.words.text(end - 1).equals("much") ? nameAt(end, 1) : Optional.empty();
+        int after = target.map(NameHit::end).orElse(end);
+        Optional<NameHit> base = heard.words.text(after).equals("as") ? nameAt(after + 1, 3) : Optional.empty();
+        return new Pointer(start, base.map(NameHit::end).orElse(after), factor, base, target, false);
+    }
+
+    /** A share or percentage as a pointer: "two thirds of that", "two percent of the flour", "40 % cornflour". */
+    Optional<Pointer> of(SpokenQuantity said) {
+        Optional<RationalNumber> factor = said.amount().least();
+        if (factor.isEmpty()) {
+            return Optional.empty();
+        }
+        int end = said.end();
+        boolean of = heard.words.text(end).equals("of") || heard.words.text(end).equals("on");
+        if (of && POINTING.contains(heard.words.text(end + 1))) {
+            int after = afterPointing(end + 2);
+            Optional<NameHit> target =
+                    TO_TARGET.contains(heard.words.text(after)) ? nameAt(after + 1, 3) : Optional.empty();
+            return Optional.of(new Pointer(said.start(), after, factor.get(), Optional.empty(), target, true));
+        }
+        Optional<NameHit> base = of ? nameAt(end + 1, 5) : Optional.empty();
+        if (base.isPresent() && (said.manner() == Manner.PERCENT || isReckoned(said, end))) {
+            Optional<NameHit> target =
+                    goesInto(base.get()).or(() -> afterIn(base.get().end()));
+            int after = target.map(name -> Math.max(name.end(), base.get().end()))
+                    .orElse(base.get().end());
+            return Optional.of(new Pointer(said.start(), after, factor.get(), base, target, true));
+        }
+        Optional<NameHit> target = said.manner() == Manner.PERCENT ? nameAt(end, 2) : Optional.empty();
+        return target.map(
+                name -> new Pointer(said.start(), name.end(), factor.get(), Optional.empty(), Optional.of(name), true));
+    }
+
+    /** "five percent of the flour goes in the paste": then it is that part's own flour. */
+    private Optional<NameHit> goesInto(NameHit base) {
+        boolean goes = heard.words.text(base.end()).equals("goes")
+                && heard.words.text(base.end() + 1).startsWith("in");
+        OptionalInt component = goes ? heard.locators.around(base.end(), base.end() + 1) : OptionalInt.empty();
+        if (component.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Integer> lines = base.lines().stream()
+                .filter(line -> heard.componentOfLine.get(line) == component.getAsInt())
+                .collect(Collectors.toSet());
+        return lines.isEmpty() || lines.equals(base.lines())
+                ? Optional.empty()
+                : Optional.of(new NameHit(base.start(), base.end(), lines, base.name()));
+    }
+
+    /** "the sugar is a third of the water", not "pour on a third of the milk". */
+    private boolean isReckoned(SpokenQuantity said, int end) {
+        boolean weight = heard.words.normal(end, end + 4).contains("weight");
+        return weight || RECKONS.contains(heard.words.text(said.start() - 1));
+    }
+
+    /** "a third of the weight of the water, there, in caster sugar". */
+    private Optional<NameHit> afterIn(int from) {
+        for (int at = from; at < from + 3; at++) {
+            if (heard.words.text(at).equals("in") || heard.words.text(at).equals("of")) {
+                return nameAt(at + 1, 1);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private int afterPointing(int at) {
+        String word = heard.words.text(at);
+        return word.equals("amount") || word.equals("weight") || word.equals("again") ? at + 1 : at;
+    }
+
+    /** The recipe's name that begins within some words of the index, only small words before it. */
+    private Optional<NameHit> nameAt(int from, int reach) {
+        List<NameHit> near = heard.namesIn(from, from + reach + 1);
+        return near.stream()
+                .filter(NameHit::inRecipe)
+                .min(Comparator.comparingInt(NameHit::start))
+                .filter(name -> onlySmall(from, name.start()));
+    }
+
+    private boolean onlySmall(int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!SKIPPED.contains(heard.words.text(at)) || heard.words.border(at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

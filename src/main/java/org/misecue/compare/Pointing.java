@@ -1,0 +1,257 @@
+package org.misecue.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * Turns a pointer into an amount: finds the amount that it points at and the ingredient that gets it. A share of what was
+ * just weighed that goes to nothing else is only a portion of it and no amount.
+ */
+final class Pointing {
+
+    private static final int BASE_REACH = 60;
+    private static final int TOTAL_REACH = 40;
+    private static final int TARGET_REACH = 30;
+    private static final int SHARE_TARGET_REACH = 18;
+    private static final int SAID_OUTRIGHT = 9;
+
+    private static final Set<String> LINKS = Words.set(
+            "so that is which it our again only the a we you your have say yes be need want just for me shouldn't isn't weight "
+                    + "makes comes to another um uh er works out at of it's you've i've got about there's there roughly for yolk");
+
+    /** Something measured, by a mention of a line or as a total of several. */
+    private record Base(int end, Quantity quantity, Set<Integer> lines) {}
+
+    private final Hearing heard;
+    private final PointerGrammar grammar;
+    private final Attacher attacher;
+    private Optional<Base> total = Optional.empty();
+
+    Pointing(Hearing heard, Attacher attacher) {
+        this.heard = heard;
+        this.grammar = new PointerGrammar(heard);
+        this.attacher = attacher;
+    }
+
+    /** Takes what is said at the index if it points; gives the index behind it. */
+    Optional<Integer> take(int at) {
+        if (!heard.on(Mechanism.BACK_REFERENCES)) {
+            return Optional.empty();
+        }
+        return grammar.at(at).map(pointer -> {
+            resolve(pointer);
+            return pointer.end();
+        });
+    }
+
+    /** "sixty percent of that's plain flour", "a third of that amount of cream"; portions are left alone. */
+    void takeShare(SpokenQuantity said) {
+        if (!heard.on(Mechanism.SHARES)) {
+            return;
+        }
+        grammar.of(said).ifPresent(pointer -> {
+            boolean percent = said.manner() == Manner.PERCENT;
+            boolean ofTotal = percent && pointer.base().isEmpty();
+            if (ofTotal) {
+                total = total().or(() -> last(pointer.start()));
+            }
+            if (!ofTotal || isSharedOut(pointer)) {
+                resolve(pointer);
+            }
+        });
+    }
+
+    /** Notes an amount that is the total of several things: "the flours come to two hundred grams". */
+    boolean isTotal(SpokenQuantity said) {
+        boolean before = heard.phrases.within(Kind.TOTAL_BEFORE, said.start() - 4, said.start());
+        boolean behind = heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 6);
+        if (!before && !behind) {
+            return isTotalAgain(said);
+        }
+        List<NameHit> named = heard.namesIn(said.start() - 4, said.end() + 4);
+        Optional<NameHit> ofSeveral =
+                named.stream().filter(name -> name.lines().size() > 1).findFirst();
+        said.quantity()
+                .ifPresent(quantity -> total = Optional.of(new Base(
+                        said.end(), quantity, ofSeveral.map(NameHit::lines).orElse(Set.of()))));
+        boolean isNothingElse =
+                ofSeveral.isPresent() || (before && named.stream().noneMatch(NameHit::inRecipe));
+        if (isNothingElse) {
+            heard.trail.note(said.start(), "the total of several things");
+        }
+        return isNothingElse;
+    }
+
+    /** A percentage that names no base is one only where something was shared out before: else it is the chocolate's. */
+    private boolean isSharedOut(Pointer pointer) {
+        return total.filter(base -> pointer.start() - base.end() <= TOTAL_REACH).isPresent()
+                && (pointer.target().isPresent() || pointer.end() > pointer.start() + 2);
+    }
+
+    private Optional<Base> total() {
+        return total;
+    }
+
+    private void resolve(Pointer pointer) {
+        heard.trail.met(pointer);
+        Optional<Base> base = base(pointer);
+        if (isSaidOutright(pointer, base)) {
+            heard.trail.note(pointer.start(), "points at an amount that is then said outright");
+            return;
+        }
+        if (base.isEmpty()) {
+            heard.trail.note(pointer.start(), "points at nothing that was measured");
+            return;
+        }
+        total.filter(whole -> whole.equals(base.get()))
+                .ifPresent(whole -> attacher.mentions().forget(whole.end()));
+        Optional<NameHit> target = pointer.target()
+                .or(() -> topic(pointer, base.get().lines(), base.get().end()));
+        String pointed = Telling.pointed(
+                pointer.factor(), base.get().quantity(), base.get().lines(), heard);
+        heard.trail.note(
+                pointer.start(), target.isPresent() ? pointed : pointed + ", a portion of it and no new amount");
+        target.ifPresent(name -> attacher.attachTo(
+                amount(pointer, base.get().quantity()), name, base.get().lines(), true));
+    }
+
+    private static SpokenQuantity amount(Pointer pointer, Quantity base) {
+        Amount amount = base.amount().times(pointer.factor());
+        return new SpokenQuantity(
+                pointer.start(), pointer.end(), amount, Optional.of(base.unit()), Manner.MEASURED, Optional.empty());
+    }
+
+    /** "two thirds of that, so a hundred": then what is said counts. */
+    private boolean isSaidOutright(Pointer pointer, Optional<Base> base) {
+        Optional<SpokenQuantity> next = heard.quantityFrom(pointer.end());
+        if (next.isEmpty()
+                || next.get().isAside()
+                || next.get().start() - pointer.end() > SAID_OUTRIGHT
+                || next.get().manner() == Manner.SHARE
+                || next.get().manner() == Manner.PERCENT) {
+            return false;
+        }
+        boolean otherNamed = !onlyLinks(pointer.end(), next.get().start());
+        boolean ahead = heard.namesIn(next.get().end(), next.get().end() + 3).stream()
+                .anyMatch(name -> pointer.target()
+                        .filter(target -> target.lines().equals(name.lines()))
+                        .isEmpty());
+        boolean setting = next.get().manner() == Manner.HEAT;
+        return !otherNamed && !ahead && !setting && isOfItsSize(next.get(), pointer, base);
+    }
+
+    /** "the same again, so the two of them match" says no amount. */
+    private static boolean isOfItsSize(SpokenQuantity next, Pointer pointer, Optional<Base> base) {
+        if (next.manner() != Manner.BARE || base.isEmpty()) {
+            return true;
+        }
+        double expected = base.get()
+                .quantity()
+                .amount()
+                .times(pointer.factor())
+                .least()
+                .map(RationalNumber::doubleValue)
+                .orElse(0.0);
+        double said = next.amount().least().map(RationalNumber::doubleValue).orElse(0.0);
+        return expected > 0 && said > 0 && Math.max(expected / said, said / expected) <= 3;
+    }
+
+    private boolean onlyLinks(int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!LINKS.contains(heard.words.text(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Optional<Base> base(Pointer pointer) {
+        if (pointer.base().isPresent()) {
+            Set<Integer> lines = pointer.base().get().lines();
+            return total.filter(whole -> pointer.share() && lines.stream().anyMatch(whole.lines()::contains))
+                    .map(whole -> new Base(whole.end(), whole.quantity(), Set.of()))
+                    .or(() -> named(pointer.base().get()));
+        }
+        Optional<Base> pack = pack(pointer);
+        if (pack.isPresent()) {
+            return pack;
+        }
+        Optional<Base> whole = total.filter(base -> pointer.start() - base.end() <= TOTAL_REACH && pointer.share());
+        Optional<Base> last = last(pointer.start());
+        return whole.isPresent()
+                        && last.map(base -> base.end() <= whole.get().end()).orElse(true)
+                ? whole
+                : whole.isPresent() && pointer.factor().compareTo(Rationals.ONE) < 0 && isPercent(pointer)
+                        ? whole
+                        : last;
+    }
+
+    /** A bare number that is the total's, said again to reckon with. */
+    private boolean isTotalAgain(SpokenQuantity said) {
+        return said.manner() == Manner.BARE
+                && total.filter(whole -> whole.quantity().amount().equals(said.amount()))
+                        .filter(whole -> whole.lines().size() > 1)
+                        .isPresent();
+    }
+
+    /** "a two hundred gram block, and I'm using half of that". */
+    private Optional<Base> pack(Pointer pointer) {
+        int lastEnd = attacher.mentions().last().map(Mention::end).orElse(0);
+        return heard.packBefore(pointer.start())
+                .filter(size -> pointer.share() && size.end() > lastEnd)
+                .flatMap(size -> size.quantity().map(quantity -> new Base(size.end(), quantity, Set.of())));
+    }
+
+    private boolean isPercent(Pointer pointer) {
+        return heard.words.normal(pointer.start(), pointer.end()).contains("percent")
+                || heard.words.normal(pointer.start(), pointer.end()).contains("%");
+    }
+
+    private Optional<Base> last(int before) {
+        return attacher.mentions()
+                .last()
+                .filter(mention -> mention.end() <= before && before - mention.end() <= BASE_REACH)
+                .map(mention -> new Base(
+                        mention.end(),
+                        attacher.mentions().committed(mention.line()).orElse(mention.quantity()),
+                        Set.of(mention.line())));
+    }
+
+    private Optional<Base> named(NameHit name) {
+        return name.lines().stream()
+                .flatMap(line -> attacher.mentions().committed(line).or(() -> Optional.empty()).stream()
+                        .map(quantity -> new Base(name.start(), quantity, Set.of(line))))
+                .filter(base -> base.quantity().unit().dimension() != org.misecue.quantity.Dimension.COUNT)
+                .max(Comparator.comparingDouble(base -> attacher.scores()
+                        .component(name.start(), base.lines().iterator().next())))
+                .or(() -> name.lines().stream()
+                        .flatMap(line -> attacher.weighed().of(line).stream()
+                                .map(quantity -> new Base(name.start(), quantity, Set.of(line))))
+                        .findFirst());
+    }
+
+    /** What is spoken of when the pointer is said, if that is something else than what it points at. */
+    private Optional<NameHit> topic(Pointer pointer, Set<Integer> baseLines, int baseEnd) {
+        int reach = pointer.share() ? SHARE_TARGET_REACH : TARGET_REACH;
+        boolean ofPack = pack(pointer).isPresent();
+        int from = pointer.base().isPresent() || ofPack
+                ? pointer.start() - reach
+                : Math.max(baseEnd, pointer.start() - reach);
+        List<NameHit> before = heard.namesIn(Math.max(0, from), pointer.start()).stream()
+                .filter(name -> name.inRecipe() && !Passing.isPassing(name, heard))
+                .filter(name -> !baseLines.containsAll(name.lines()))
+                .toList();
+        return before.stream().max(Comparator.comparingInt(NameHit::start));
+    }
+}

@@ -1,0 +1,154 @@
+package org.misecue.compare;
+
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
+import org.misecue.recipe.Setting;
+import org.misecue.spoken.Aside;
+import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
+
+/** A number that says how many a recipe makes, and how plainly it says so. */
+final class YieldMatch {
+
+    /**
+     * How plainly: where the recipe's own word stands behind the number, or it was reckoned up
+     * aloud, what else was counted is beside the point.
+     */
+    enum Plainness {
+        COUNTED,
+        MADE,
+        NAMED,
+        RECKONED
+    }
+
+    private static final Set<String> PIECES =
+            Words.set("slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
+                    + "cracker pie teacake finger wedge helping muffin pastry ball folk guest person brownie");
+    private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "split", "shape");
+    private static final int ASKED_BEFORE = 25;
+    private static final int CUT_REACH = 6;
+    private static final int MADE_REACH = 4;
+    private static final int TOLD_BEFORE = 5;
+    private static final int TOLD_BEHIND = 5;
+    private static final int STORY_REACH = 6;
+    private static final double FAR_OFF = 3;
+
+    private final Hearing heard;
+    private final Tally tally;
+
+    YieldMatch(Hearing heard) {
+        this.heard = heard;
+        this.tally = new Tally(heard);
+    }
+
+    Optional<Plainness> plainness(SpokenQuantity said, Setting yield) {
+        if (!isPlausible(said.amount(), yield) || isStory(said)) {
+            return Optional.empty();
+        }
+        boolean own = isNamed(said, Words.content(yield.what()));
+        boolean piece = own || isNamed(said, PIECES);
+        boolean made = heard.phrases.within(Kind.MAKES, said.start() - MADE_REACH, said.start());
+        boolean cut = isCutInto(said.start());
+        boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
+                || heard.phrases.within(Kind.IN_ALL, said.end(), said.end() + TOLD_BEHIND);
+        boolean ofThem = heard.words.text(said.end()).equals("of")
+                && Set.of("them", "those", "these").contains(heard.words.text(said.end() + 1));
+        if ((tally.isTotal(said) && (told || made || piece || !isOfOther(said))) || isCountedUp(said)) {
+            return Optional.of(Plainness.RECKONED);
+        }
+        if (made || cut || told || isSum(said)) {
+            if (own) {
+                return Optional.of(Plainness.NAMED);
+            }
+            if (made && (!isOfOther(said) || isGot(said))) {
+                return Optional.of(Plainness.MADE);
+            }
+            boolean counted = piece || ofThem || cut || isSum(said);
+            return counted && !(isOfOther(said) && !piece) ? Optional.of(Plainness.COUNTED) : Optional.empty();
+        }
+        return Optional.empty();
+    }
+
+    /** "six each in two tins" is twelve. */
+    Amount amount(SpokenQuantity said) {
+        RationalNumber each = said.amount().least().orElse(Rationals.ONE);
+        return tins(said).map(each::multiply).map(Amount::of).orElse(said.amount());
+    }
+
+    private Optional<RationalNumber> tins(SpokenQuantity said) {
+        boolean each = heard.words.text(said.end()).equals("each")
+                && Set.of("in", "on", "from").contains(heard.words.text(said.end() + 1));
+        return each
+                ? heard.quantityFrom(said.end())
+                        .filter(next -> next.start() == said.end() + 2)
+                        .flatMap(next -> next.amount().least())
+                : Optional.empty();
+    }
+
+    /** "how many did we get, let me see … so sixteen". */
+    private boolean isCountedUp(SpokenQuantity said) {
+        return heard.phrases.within(Kind.ASKS_HOW_MANY, said.start() - ASKED_BEFORE, said.start())
+                && heard.phrases.within(Kind.IN_ALL, said.start() - 2, said.start())
+                && !isOfOther(said);
+    }
+
+    /** "you'll get about forty flips out of it": whatever the recogniser made of their name. */
+    private boolean isGot(SpokenQuantity said) {
+        return heard.phrases.within(Kind.IN_ALL, said.end(), said.end() + TOLD_BEHIND)
+                && heard.namesIn(said.end(), said.end() + 2).stream().noneMatch(name -> name.inRecipe());
+    }
+
+    private boolean isSum(SpokenQuantity said) {
+        return tins(said).isPresent();
+    }
+
+    /** The number counts an ingredient or some other thing. */
+    private boolean isOfOther(SpokenQuantity said) {
+        boolean ingredient = heard.namesIn(said.end(), said.end() + 2).stream().anyMatch(name -> name.inRecipe());
+        return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES));
+    }
+
+    private boolean isNamed(SpokenQuantity said, Set<String> nouns) {
+        return nouns.contains(Words.singular(heard.words.text(said.end())))
+                || nouns.contains(Words.singular(heard.words.text(said.end() + 1)));
+    }
+
+    private boolean isCutInto(int start) {
+        for (int at = start - CUT_REACH; at < start; at++) {
+            if (CUTTING.contains(heard.words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Counted things are put away before anyone asks whose they were: "last time I only got ten buns". */
+    private boolean isStory(SpokenQuantity said) {
+        return heard.phrases.within(Kind.OTHER_TIME, said.start() - STORY_REACH, said.start())
+                || heard.phrases.within(Kind.OTHER_OCCASION, said.start() - STORY_REACH, said.start())
+                || heard.phrases.within(Kind.OTHER_PEOPLE, said.start() - STORY_REACH, said.start());
+    }
+
+    /** "one slice", "two biscuits" are pieces of the bake, not the number it makes. */
+    private boolean isPlausible(Amount amount, Setting yield) {
+        double said = value(amount);
+        double written = value(yield.quantity().amount());
+        boolean whole = amount.least().filter(Rationals::isWhole).isPresent();
+        return whole && said > 0 && written > 0 && Math.max(said / written, written / said) <= FAR_OFF;
+    }
+
+    private static double value(Amount amount) {
+        return amount.least().map(RationalNumber::doubleValue).orElse(0.0);
+    }
+
+    /** As a figure for the setting. */
+    Quantity quantity(SpokenQuantity said) {
+        return new Quantity(amount(said), Unit.EACH);
+    }
+}

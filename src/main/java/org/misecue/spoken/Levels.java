@@ -1,0 +1,49 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Rationals;
+import org.misecue.spoken.SpokenQuantity.Manner;
+
+/** Bare numbers that say how hot or when. Asked last: whose oven it was matters more to the settings. */
+final class Levels implements Asides.AsideRule {
+
+    private static final Set<String> THERMAL = Words.set("oil syrup thermometer temperature boil degrees heat probe");
+    private static final Set<String> HEATED = Set.of("to", "at", "hits", "reaches", "reads", "about", "on");
+
+    private final WordStream words;
+
+    Levels(WordStream words) {
+        this.words = words;
+    }
+
+    @Override
+    public Optional<Aside> of(SpokenQuantity said) {
+        return said.manner() == Manner.BARE && isLevel(said)
+                ? Optional.of(Aside.of(Aside.Kind.LEVEL, "a temperature or a time"))
+                : Optional.empty();
+    }
+
+    /** "at seven this morning", "one eighteen on the syrup", "get the oil to one ninety". */
+    private boolean isLevel(SpokenQuantity said) {
+        String before = words.text(said.start() - 1);
+        if (before.equals("at") && !words.text(said.end()).equals("of")) {
+            return true;
+        }
+        boolean hot = said.amount()
+                .least()
+                .filter(value -> value.compareTo(Rationals.of(30)) >= 0 && value.compareTo(Rationals.of(260)) <= 0)
+                .isPresent();
+        if (!hot) {
+            return false;
+        }
+        for (int at = said.start() - 7; at < said.end() + 5; at++) {
+            if (THERMAL.contains(words.text(at)) && !words.wall(at)) {
+                return HEATED.contains(before)
+                        || words.text(said.end()).equals("on")
+                        || words.text(at).equals("thermometer");
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,205 @@
+package org.misecue.spoken;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.misecue.spoken.Phrases.Kind;
+
+/** Amounts of other times and other people, of what viewers could do instead, denied ones and ones only thought of. */
+final class OtherStories implements Asides.AsideRule {
+
+    /** Words behind which another story begins, or this one goes on. */
+    private static final Set<String> TURNS = Set.of(
+            "but", "anyway", "so", "right", "okay", "here", "today", "anyhow", "however", "although", "though", "next");
+
+    private static final Set<String> SUBJECTS =
+            Set.of("i", "we", "you", "he", "she", "they", "it", "my", "the", "there");
+
+    private static final Set<String> DOING = Words.set(
+            "puts put does did do makes made uses used adds added has had takes took likes liked swore swears always "
+                    + "reckons say says said tell wrote cuts gives calls bakes baked eats ate");
+    private static final Set<String> DO_SO = Words.set("take use do put go you then just add try that's it's");
+    private static final Set<String> OPENING = Set.of("now", "next", "then", "right", "okay");
+    private static final Set<String> FIRST_PERSON = Set.of("i", "i'm", "i've", "we", "we're", "we've");
+    private static final Set<String> SUBORDINATE =
+            Set.of("if", "that", "what", "when", "as", "like", "because", "which");
+    private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
+    private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
+
+    /** How far a story reaches without a border. From listening; no source. */
+    private static final int CLAUSE = 11;
+
+    /** A condition reaches further: "if it has to be tinned that's sweetened so take seventy grams". */
+    private static final int CONDITION = 26;
+
+    private static final int DOES_REACH = 8;
+    private static final int THOUGHT = 5;
+    private static final int NEXT_AT_ONCE = 3;
+    private static final int TOLD_BEHIND = 7;
+
+    private final WordStream words;
+    private final Phrases phrases;
+    private final Set<Integer> newTopics = new HashSet<>();
+    private int lastToldEnd;
+
+    OtherStories(WordStream words, Phrases phrases, List<NameHit> names) {
+        this.words = words;
+        this.phrases = phrases;
+        for (NameHit name : names) {
+            boolean opens = OPENING.contains(words.text(name.end())) || OPENING.contains(words.text(name.start() - 1));
+            if (name.inRecipe() && opens) {
+                newTopics.add(name.start());
+            }
+        }
+    }
+
+    @Override
+    public Optional<Aside> of(SpokenQuantity said) {
+        Optional<Aside> aside = told(said);
+        if (aside.isPresent()) {
+            lastToldEnd = said.end();
+        }
+        return aside;
+    }
+
+    private Optional<Aside> told(SpokenQuantity said) {
+        if (phrases.endsBefore(Kind.DENIES, said.start())) {
+            return aside(Aside.Kind.DENIED, "denied: " + words.normal(said.start() - 1, said.end()));
+        }
+        int from = clauseStart(said.start(), CLAUSE);
+        if (phrases.within(Kind.THOUGHT, Math.max(from, said.start() - THOUGHT), said.start())) {
+            return aside(Aside.Kind.THOUGHT, "only thought of");
+        }
+        if (phrases.within(Kind.ELSEWHERE, from, said.start())
+                || someoneDoes(from, said.start())
+                || somebodyElseDoes(from, said.start())) {
+            return aside(Aside.Kind.OTHER_PEOPLE, "what somebody else does");
+        }
+        if (isToldBefore(from, said.start()) || tellsOtherTime(said.end())) {
+            return aside(Aside.Kind.OTHER_TIME, "another time");
+        }
+        return alternative(said);
+    }
+
+    /** "my sister … puts three in": a person, and what she does within a few words. */
+    private boolean someoneDoes(int from, int to) {
+        OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, from, to);
+        if (person.isEmpty()) {
+            return false;
+        }
+        for (int at = person.getAsInt() + 1; at < Math.min(to, person.getAsInt() + DOES_REACH); at++) {
+            if (DOING.contains(words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A phrase right behind another amount tells of that one: "two fifty's the old way". */
+    private boolean isToldBefore(int from, int to) {
+        OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, from, to);
+        if (told.isEmpty()) {
+            return false;
+        }
+        String before = words.text(told.getAsInt() - 1);
+        boolean copula = before.equals("is") || before.equals("was");
+        return !copula || new NumberGrammar(words).at(told.getAsInt() - 2).isEmpty();
+    }
+
+    /** "Aunt … puts four in", "the neighbour uses two": what one says of oneself has no such ending. */
+    private boolean somebodyElseDoes(int from, int to) {
+        for (int at = from + 1; at < to; at++) {
+            if (THIRD_PERSON.contains(words.text(at)) && !THINGS.contains(words.text(at - 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Optional<Aside> alternative(SpokenQuantity said) {
+        int from = clauseStart(said.start(), CLAUSE);
+        boolean viewer =
+                phrases.within(Kind.VIEWER, from, said.start()) || phrases.within(Kind.MINE, from, said.start());
+        boolean offered = phrases.within(Kind.ALTERNATIVE, from, said.start());
+        if (offered && !viewer) {
+            return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
+        }
+        if (isWhatIWouldDo(said)) {
+            return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
+        }
+        OptionalInt condition = phrases.lastWithin(Kind.CONDITION, conditionStart(said.start()), said.start());
+        if (condition.isPresent() && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start())) {
+            return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
+        }
+        boolean instead = phrases.endAt(Kind.ALTERNATIVE, said.end()).isPresent()
+                && words.text(said.end()).equals("instead");
+        return instead ? aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers") : Optional.empty();
+    }
+
+    /** "Could you use yoghurt? You could. I'd do three quarters of a cup": told of what was asked before. */
+    private boolean isWhatIWouldDo(SpokenQuantity said) {
+        return phrases.within(Kind.WOULD, said.start() - 5, said.start())
+                && (phrases.within(Kind.ALTERNATIVE, said.start() - CONDITION, said.start())
+                        || phrases.within(Kind.CONDITION, said.start() - CONDITION, said.start()));
+    }
+
+    /** A "so" goes on with a condition. */
+    private int conditionStart(int index) {
+        int at = index;
+        while (at > 0
+                && index - at < CONDITION
+                && !words.border(at)
+                && !isWhatIDo(at)
+                && !newTopics.contains(at)
+                && ((words.text(at).equals("so") && DO_SO.contains(words.text(at + 1)))
+                        || !TURNS.contains(words.text(at)))) {
+            at--;
+        }
+        return at;
+    }
+
+    /** A story goes on to its next amount only at once. */
+    /** "if you don't have that use juice, I'm putting in five": what the speaker does is no condition. */
+    private boolean isWhatIDo(int at) {
+        boolean thereIs = words.text(at).equals("there") && words.text(at + 1).equals("is");
+        return (thereIs || FIRST_PERSON.contains(words.text(at))) && !SUBORDINATE.contains(words.text(at - 1));
+    }
+
+    private int clauseStart(int index, int reach) {
+        int at = index - 1;
+        int over = lastToldEnd > 0 && index - lastToldEnd > NEXT_AT_ONCE ? lastToldEnd : 0;
+        while (at > over
+                && at > 0
+                && index - at < reach
+                && !words.border(at)
+                && !newTopics.contains(at)
+                && !TURNS.contains(words.text(at))) {
+            at--;
+        }
+        return Math.max(0, at);
+    }
+
+    /** "two fifty is the old way", right behind the amount; "…, last week I did two hundred" is told of the next one. */
+    private boolean tellsOtherTime(int end) {
+        boolean copula = words.text(end).equals("is") || words.text(end).equals("was");
+        if (copula && phrases.endAt(Kind.OTHER_TIME, end + 1).isPresent()) {
+            return true;
+        }
+        for (int at = end; at < end + TOLD_BEHIND && (at == end || !words.border(at)); at++) {
+            if (at > end && (TURNS.contains(words.text(at)) || words.text(at).equals("and"))) {
+                return false;
+            }
+            OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
+            if (told.isPresent()) {
+                return !SUBJECTS.contains(words.text(told.getAsInt()));
+            }
+        }
+        return false;
+    }
+
+    private static Optional<Aside> aside(Aside.Kind kind, String reason) {
+        return Optional.of(Aside.of(kind, reason));
+    }
+}

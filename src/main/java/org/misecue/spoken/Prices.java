@@ -1,0 +1,72 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Unit;
+
+/** "two pound fifty", "£2.50", "a dollar ninety", "five pounds for the lot": money where nothing is weighed. */
+final class Prices implements Asides.AsideRule {
+
+    private static final Set<String> MONEY =
+            Words.set("quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner");
+
+    private static final Set<String> SHOPS = Words.set("shop shops market supermarket store sale village bakery");
+
+    private final WordStream words;
+
+    Prices(WordStream words) {
+        this.words = words;
+    }
+
+    @Override
+    public Optional<Aside> of(SpokenQuantity said) {
+        return isMoney(said) ? Optional.of(Aside.of(Aside.Kind.PRICE, "a price")) : Optional.empty();
+    }
+
+    private boolean isMoney(SpokenQuantity said) {
+        String first = words.text(said.start());
+        if (first.startsWith("£") || first.startsWith("$") || first.startsWith("€")) {
+            return true;
+        }
+        String next = words.text(said.end());
+        if (MONEY.contains(next)) {
+            return true;
+        }
+        boolean bare = said.unit().isEmpty();
+        if (bare && MONEY.contains(words.text(said.start() - 1))) {
+            return true;
+        }
+        boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
+        return pounds && (isPence(next) || inShop(said.end()) || next.equals("for") || next.equals("each"));
+    }
+
+    /** "two pounds in a charity shop". */
+    private boolean inShop(int at) {
+        boolean place = words.text(at).equals("in")
+                || words.text(at).equals("at")
+                || words.text(at).equals("from");
+        for (int i = at; place && i < at + 5; i++) {
+            if (SHOPS.contains(words.text(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isPence(String word) {
+        return NumberWords.TENS.containsKey(word) || word.matches("\\d\\d");
+    }
+
+    int end(SpokenQuantity said) {
+        if (!isMoney(said)) {
+            return said.end();
+        }
+        int end = isPence(words.text(said.end())) ? said.end() + 1 : said.end();
+        if (words.text(end).equals("for")) {
+            // "two pound fifty for four": how many one gets is part of the price.
+            return new NumberGrammar(words).at(end + 1).map(SpokenNumber::end).orElse(end);
+        }
+        boolean each = words.text(end).equals("a") && QuantityGrammar.isPacking(words.text(end + 1));
+        return each ? end + 2 : end;
+    }
+}
