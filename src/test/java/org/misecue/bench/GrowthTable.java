@@ -1,0 +1,53 @@
+package org.misecue.bench;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.CommandLineOptionException;
+import org.openjdk.jmh.runner.options.CommandLineOptions;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs the benchmarks of a class and says of each how its time grows with the length of the talk. */
+final class GrowthTable {
+
+    private GrowthTable() {}
+
+    static List<String> run(Class<?> benchmarks, String... args)
+            throws RunnerException, CommandLineOptionException, IOException {
+        CommandLineOptions asked = new CommandLineOptions(args);
+        if (asked.shouldHelp()) {
+            asked.showHelp();
+            return List.of();
+        }
+        OptionsBuilder options = new OptionsBuilder();
+        options.parent(asked);
+        if (asked.getIncludes().isEmpty()) {
+            options.include(benchmarks.getName().replace(".", "\\."));
+        }
+        return lines(new Runner(options.build()).run());
+    }
+
+    /** The runner gives each benchmark's results together, in the order of its parameter. */
+    private static List<String> lines(Collection<RunResult> results) {
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format("%-12s%8s%12s%12s%14s", "benchmark", "times", "ms", "growth", "words/s"));
+        String last = "";
+        double before = 0;
+        for (RunResult result : results) {
+            String name = result.getPrimaryResult().getLabel();
+            int times = Integer.parseInt(result.getParams().getParam("times"));
+            double ms = result.getPrimaryResult().getScore();
+            String growth = name.equals(last) ? String.format(Locale.ROOT, "%.1f x", ms / before) : "";
+            double wordsPerSecond = 1000.0 * times * InventedNarration.WORDS / ms;
+            lines.add(String.format(Locale.ROOT, "%-12s%8d%12.2f%12s%14.0f", name, times, ms, growth, wordsPerSecond));
+            last = name;
+            before = ms;
+        }
+        return lines;
+    }
+}
