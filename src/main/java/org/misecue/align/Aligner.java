@@ -10,7 +10,7 @@ import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.NameListener;
-import org.misecue.spoken.NamePlaces;
+import org.misecue.spoken.Places;
 import org.misecue.spoken.Token;
 import org.misecue.spoken.WordStream;
 
@@ -36,7 +36,7 @@ public final class Aligner {
             return new Alignment(List.of());
         }
         StepWords steps = new StepWords(recipe);
-        NamePlaces places = new NamePlaces(names);
+        Places<NameHit> places = Places.ofNames(names);
         List<double[]> blocks = new ArrayList<>();
         for (int start = 0; start < words.size(); start += BLOCK) {
             blocks.add(steps.support(words, places, start, Math.min(words.size(), start + BLOCK)));

@@ -10,7 +10,7 @@ import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Step;
 import org.misecue.recipe.Use;
 import org.misecue.spoken.NameHit;
-import org.misecue.spoken.NamePlaces;
+import org.misecue.spoken.Places;
 import org.misecue.spoken.WordStream;
 import org.misecue.spoken.Words;
 
@@ -51,7 +51,7 @@ final class StepWords {
     }
 
     /** How much {@code [start, end)} speaks for each step; index 0 is "before the method", which nothing speaks for. */
-    double[] support(WordStream words, NamePlaces names, int start, int end) {
+    double[] support(WordStream words, Places<NameHit> names, int start, int end) {
         double[] support = new double[steps + 1];
         Set<String> seen = new HashSet<>();
         for (int at = start; at < end; at++) {

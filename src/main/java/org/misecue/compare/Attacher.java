@@ -58,9 +58,9 @@ final class Attacher {
         }
     }
 
-    /** Gives an amount to a name that is known to be meant, to any of its lines but those. */
-    void attachTo(SpokenQuantity said, NameHit name, Set<Integer> butNot, boolean provisional) {
-        best(said, List.of(name), List.of(name), butNot).ifPresent(place -> keep(place, provisional));
+    /** Gives a reckoned amount to a name that is meant, to any of its lines but those, until one is said outright. */
+    void attachTo(SpokenQuantity said, NameHit name, Set<Integer> butNot) {
+        best(said, List.of(name), List.of(name), butNot).ifPresent(place -> keep(place, true));
     }
 
     /** "only half of that goes on": what was measured last goes in by that share alone. */
@@ -148,7 +148,7 @@ final class Attacher {
         heard.trail.linked(said, "it points back at what was measured last");
         int line = last.get().line();
         boolean otherNamed = heard.namesIn(last.get().end(), said.start()).stream()
-                .anyMatch(name -> !name.lines().contains(line) && !Passing.isPassing(name, heard));
+                .anyMatch(name -> !name.lines().contains(line) && !heard.isPassing(name));
         NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end() + 1));
         double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
         Place place = new Place(said, name, line, Scoring.ENOUGH + fit);

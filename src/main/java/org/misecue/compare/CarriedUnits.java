@@ -26,10 +26,7 @@ final class CarriedUnits {
         if (said.manner() != Manner.BARE || !heard.on(Mechanism.CARRIED_UNITS)) {
             return Optional.empty();
         }
-        boolean few = said.amount()
-                .least()
-                .filter(value -> value.compareTo(Rationals.of(10)) < 0)
-                .isPresent();
+        boolean few = said.isBelow(Rationals.of(10));
         Optional<Mention> last = mentions.last(line)
                 .filter(mention -> !few
                         || (mention.quantity().unit() != Unit.GRAM

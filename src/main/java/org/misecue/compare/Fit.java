@@ -58,10 +58,7 @@ final class Fit {
         if (one && written.unit() != Unit.EACH) {
             return -6;
         }
-        boolean small = said.amount()
-                .least()
-                .filter(value -> value.compareTo(SMALLEST_BARE_WEIGHT) < 0)
-                .isPresent();
+        boolean small = said.isBelow(SMALLEST_BARE_WEIGHT);
         return switch (written.unit()) {
             case EACH -> 0.5;
             case GRAM, MILLILITRE -> small ? -6 : 0;

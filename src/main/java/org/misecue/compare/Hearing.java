@@ -19,8 +19,8 @@ import org.misecue.recipe.Recipe;
 import org.misecue.spoken.Aside;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.NameListener;
-import org.misecue.spoken.NamePlaces;
 import org.misecue.spoken.Phrases;
+import org.misecue.spoken.Places;
 import org.misecue.spoken.QuantityListener;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.WordStream;
@@ -44,9 +44,9 @@ final class Hearing {
     final Locators locators;
     final Trail trail = new Trail();
     private final Set<Mechanism> mechanisms;
-    private final NamePlaces places;
+    private final Places<NameHit> namePlaces;
     private final byte[] passing;
-    private final int[] quantityStarts;
+    private final Places<SpokenQuantity> quantityPlaces;
     private final int[] stepOfWord;
     private final List<Set<Integer>> linesOfStep = new ArrayList<>();
 
@@ -60,13 +60,12 @@ final class Hearing {
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
         this.names = Narrowing.of(found, words);
-        this.places = new NamePlaces(names);
+        this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(
                         words, names, new QuantityListener.Options(on(Mechanism.HEDGES), on(Mechanism.ASIDES)))
                 .all();
-        this.quantityStarts =
-                quantities.stream().mapToInt(SpokenQuantity::start).toArray();
+        this.quantityPlaces = Places.ofQuantities(quantities);
         this.alignment = Aligner.align(recipe, words, names);
         this.stepOfWord = stepsOf(alignment, words);
         this.lines = recipe.lines();
@@ -163,7 +162,7 @@ final class Hearing {
 
     /** The names that begin in {@code [from, to)}, in order. */
     List<NameHit> namesIn(int from, int to) {
-        return places.in(from, to);
+        return namePlaces.in(from, to);
     }
 
     /** Whether the name is only said in passing; asked often, so it is kept. */
@@ -177,27 +176,17 @@ final class Hearing {
 
     /** The first amount that begins at the index or later. */
     Optional<SpokenQuantity> quantityFrom(int from) {
-        int found = java.util.Arrays.binarySearch(quantityStarts, from);
-        int first = found >= 0 ? found : -found - 1;
-        return first < quantities.size() ? Optional.of(quantities.get(first)) : Optional.empty();
+        return quantityPlaces.from(from);
     }
 
     /** The amounts that begin in {@code [from, to)}, in order. */
     List<SpokenQuantity> quantitiesIn(int from, int to) {
-        int first = firstQuantity(from);
-        return quantities.subList(first, Math.max(first, firstQuantity(to)));
+        return quantityPlaces.in(from, to);
     }
 
-    private int firstQuantity(int from) {
-        int found = java.util.Arrays.binarySearch(quantityStarts, from);
-        return found >= 0 ? found : -found - 1;
-    }
-
-    /** The last amount that ends at the index or before. */
+    /** The last amount that begins before the index, if it has ended by then. */
     Optional<SpokenQuantity> quantityBefore(int until) {
-        int found = java.util.Arrays.binarySearch(quantityStarts, until);
-        int last = (found >= 0 ? found : -found - 1) - 1;
-        return last >= 0 && quantities.get(last).end() <= until ? Optional.of(quantities.get(last)) : Optional.empty();
+        return quantityPlaces.before(until).filter(said -> said.end() <= until);
     }
 
     /** The size of the pack that was spoken of last. */

@@ -46,10 +46,6 @@ final class HeatAndTime {
     }
 
     private static boolean isOvenLike(SpokenQuantity said) {
-        return (said.manner() == Manner.BARE || said.manner() == Manner.HEAT)
-                && said.amount()
-                        .least()
-                        .filter(value -> value.compareTo(COOLEST) >= 0)
-                        .isPresent();
+        return (said.manner() == Manner.BARE || said.manner() == Manner.HEAT) && said.isAtLeast(COOLEST);
     }
 }

@@ -172,26 +172,25 @@ final class Ledger {
             return List.of();
         }
         // The whole comes first: an amount said twice and another of double its size contradict each other.
-        for (Entry whole : standing.subList(0, 1)) {
-            Optional<Quantity> parts = Optional.empty();
-            for (Entry part : standing) {
-                for (Mention mention : part == whole ? List.<Mention>of() : part.mentions()) {
-                    parts = parts.isEmpty() ? Optional.of(mention.quantity()) : sum(parts.get(), mention.quantity());
-                    if (parts.isEmpty()) {
-                        return List.of();
-                    }
+        Entry whole = standing.get(0);
+        Optional<Quantity> parts = Optional.empty();
+        for (Entry part : standing.subList(1, standing.size())) {
+            for (Mention mention : part.mentions()) {
+                parts = parts.isEmpty() ? Optional.of(mention.quantity()) : sum(parts.get(), mention.quantity());
+                if (parts.isEmpty()) {
+                    return List.of();
                 }
             }
-            if (parts.filter(total ->
-                            whole.quantity().unit().system() == total.unit().system() && same(whole.quantity(), total))
-                    .isPresent()) {
-                List<Mention> all = standing.stream()
-                        .flatMap(entry -> entry.mentions().stream())
-                        .toList();
-                return List.of(new Entry(whole.quantity(), all));
-            }
         }
-        return List.of();
+        return parts.filter(total ->
+                        whole.quantity().unit().system() == total.unit().system())
+                .filter(total -> same(whole.quantity(), total))
+                .map(total -> List.of(new Entry(whole.quantity(), mentionsOfAll())))
+                .orElse(List.of());
+    }
+
+    private List<Mention> mentionsOfAll() {
+        return standing.stream().flatMap(entry -> entry.mentions().stream()).toList();
     }
 
     private boolean nearInSize(Entry one, Entry other) {

@@ -56,10 +56,7 @@ final class LeftOutUnit {
 
     /** "two hundred for another twenty" goes on with the minutes before. */
     private Optional<Last> last(SpokenQuantity said) {
-        boolean heat = said.amount()
-                .least()
-                .filter(value -> value.compareTo(COOLEST) >= 0)
-                .isPresent();
+        boolean heat = said.isAtLeast(COOLEST);
         return last.values().stream()
                 .filter(one -> heat || one.unit().dimension() != Dimension.TEMPERATURE)
                 .max(Comparator.comparingInt(one -> one.words().start()));

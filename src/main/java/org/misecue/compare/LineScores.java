@@ -69,7 +69,7 @@ final class LineScores {
      * @param mayGoOn whether the amount may repair or add to what was measured last, no other name being right behind it
      */
     double of(SpokenQuantity said, NameHit name, int line, boolean mayGoOn) {
-        boolean passing = Passing.isPassing(name, heard);
+        boolean passing = heard.isPassing(name);
         double mostLikely = name.lines().stream()
                 .mapToDouble(other -> component(said, heard.stepAt(said.start()), other))
                 .max()
@@ -146,10 +146,7 @@ final class LineScores {
         for (int at = Math.max(0, from); at < to && score < MOST_DESCRIBED; at++) {
             score += own.contains(Words.singular(heard.words.text(at))) ? DESCRIBED : 0;
         }
-        boolean known = said.amount()
-                .least()
-                .filter(value -> value.compareTo(Rationals.of(20)) >= 0)
-                .isPresent();
+        boolean known = said.isAtLeast(Rationals.of(20));
         boolean again = known
                 && mentions.of(line).stream()
                         .anyMatch(mention -> mention.quantity().amount().equals(said.amount()));
@@ -163,10 +160,7 @@ final class LineScores {
                 .quantity()
                 .filter(written -> written.dimension() == Dimension.MASS)
                 .isPresent();
-        boolean few = said.amount()
-                .least()
-                .filter(v -> v.compareTo(Rationals.of(100)) < 0)
-                .isPresent();
+        boolean few = said.isBelow(Rationals.of(100));
         return weighed && few && said.manner() == Manner.BARE && name.start() == said.end() && isPlural(name.name());
     }
 
@@ -238,7 +232,7 @@ final class LineScores {
                                 .filter(last -> heard.namesIn(last.end(), said.start()).stream()
                                         .allMatch(name -> name.lines().contains(line)
                                                 || !name.inRecipe()
-                                                || Passing.isPassing(name, heard)))
+                                                || heard.isPassing(name)))
                                 .isPresent()
                 ? ADDS_BONUS
                 : 0;

@@ -89,11 +89,7 @@ final class OvenMatch {
         double oven = ofOven(said);
         double other = ofOther(said);
         boolean told = oven >= TELLING && oven > other;
-        boolean unexplained = other < TELLING
-                && said.amount()
-                        .least()
-                        .filter(value -> value.compareTo(HOTTER_THAN_FOOD) >= 0)
-                        .isPresent();
+        boolean unexplained = other < TELLING && said.isAtLeast(HOTTER_THAN_FOOD);
         if (!gas && !told && !unexplained) {
             return Optional.empty();
         }

@@ -48,15 +48,7 @@ final class Packs {
         int end = at + 1;
         return heard.packBefore(said.start())
                 .filter(size -> said.start() - size.end() <= SHARE_REACH)
-                .flatMap(size -> said.amount()
-                        .least()
-                        .map(share -> new SpokenQuantity(
-                                said.start(),
-                                end,
-                                size.amount().times(share),
-                                size.unit(),
-                                size.unit().isPresent() ? Manner.MEASURED : Manner.BARE,
-                                Optional.empty())));
+                .flatMap(size -> times(said, end, size, size.unit().isPresent() ? Manner.MEASURED : Manner.BARE));
     }
 
     /** "ten grams in a packet and I take two packets": so many times the size. */
@@ -71,15 +63,7 @@ final class Packs {
                 .filter(size ->
                         said.start() - size.end() <= COUNT_REACH && size.unit().isPresent())
                 .filter(size -> heard.namesIn(size.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
-                .flatMap(size -> said.amount()
-                        .least()
-                        .map(count -> new SpokenQuantity(
-                                said.start(),
-                                said.end(),
-                                size.amount().times(count),
-                                size.unit(),
-                                Manner.MEASURED,
-                                Optional.empty())));
+                .flatMap(size -> times(said, said.end(), size, Manner.MEASURED));
     }
 
     /** "two tubs of two hundred and eighty". */
@@ -91,15 +75,15 @@ final class Packs {
         }
         return heard.quantityFrom(said.end() + 1)
                 .filter(size -> size.start() == said.end() + 1 && size.isAside(Aside.Kind.PACK_SIZE))
-                .flatMap(size -> said.amount()
-                        .least()
-                        .map(count -> new SpokenQuantity(
-                                said.start(),
-                                size.end(),
-                                size.amount().times(count),
-                                size.unit(),
-                                size.manner(),
-                                Optional.empty())));
+                .flatMap(size -> times(said, size.end(), size, size.manner()));
+    }
+
+    /** So many of a size, or a share of it. */
+    private static Optional<SpokenQuantity> times(SpokenQuantity said, int end, SpokenQuantity size, Manner manner) {
+        return said.amount()
+                .least()
+                .map(factor -> new SpokenQuantity(
+                        said.start(), end, size.amount().times(factor), size.unit(), manner, Optional.empty()));
     }
 
     private static boolean isWhole(SpokenQuantity said, Hearing heard) {

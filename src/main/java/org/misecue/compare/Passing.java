@@ -54,11 +54,7 @@ final class Passing {
         return DETERMINERS.contains(heard.words.text(at)) ? at - 1 : at;
     }
 
-    static boolean isPassing(NameHit name, Hearing heard) {
-        return heard.isPassing(name);
-    }
-
-    /** The same, thought through; ask {@link Hearing#isPassing} for what is known already. */
+    /** Thought through; {@link Hearing#isPassing} keeps the answer. */
     static boolean decide(NameHit name, Hearing heard) {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
             return false;

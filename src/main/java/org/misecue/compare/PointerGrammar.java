@@ -64,7 +64,7 @@ final class PointerGrammar {
             .collect(Collectors.toUnmodifiableSet());
 
     private static final int LONGEST = 4;
-    private static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
+    static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
     private static final Set<String> SKIPPED =
             Words.set("the my your our of is are amount weight that this in and a we had it as for only just quantity");

@@ -64,7 +64,7 @@ final class Pointing {
             boolean percent = said.manner() == Manner.PERCENT;
             boolean ofTotal = percent && pointer.base().isEmpty();
             if (ofTotal) {
-                total = total().or(() -> last(pointer.start()));
+                total = total.or(() -> last(pointer.start()));
             }
             if (!ofTotal || isSharedOut(pointer)) {
                 resolve(pointer);
@@ -99,10 +99,6 @@ final class Pointing {
                 && (pointer.target().isPresent() || pointer.end() > pointer.start() + 2);
     }
 
-    private Optional<Base> total() {
-        return total;
-    }
-
     private void resolve(Pointer pointer) {
         heard.trail.met(pointer);
         Optional<Base> base = base(pointer);
@@ -123,7 +119,7 @@ final class Pointing {
         heard.trail.note(
                 pointer.start(), target.isPresent() ? pointed : pointed + ", a portion of it and no new amount");
         target.ifPresent(name -> attacher.attachTo(
-                amount(pointer, base.get().quantity()), name, base.get().lines(), true));
+                amount(pointer, base.get().quantity()), name, base.get().lines()));
     }
 
     private static SpokenQuantity amount(Pointer pointer, Quantity base) {
@@ -230,7 +226,7 @@ final class Pointing {
 
     private Optional<Base> named(NameHit name) {
         return name.lines().stream()
-                .flatMap(line -> attacher.mentions().committed(line).or(() -> Optional.empty()).stream()
+                .flatMap(line -> attacher.mentions().committed(line).stream()
                         .map(quantity -> new Base(name.start(), quantity, Set.of(line))))
                 .filter(base -> base.quantity().unit().dimension() != org.misecue.quantity.Dimension.COUNT)
                 .max(Comparator.comparingDouble(base -> attacher.scores()
@@ -249,7 +245,7 @@ final class Pointing {
                 ? pointer.start() - reach
                 : Math.max(baseEnd, pointer.start() - reach);
         List<NameHit> before = heard.namesIn(Math.max(0, from), pointer.start()).stream()
-                .filter(name -> name.inRecipe() && !Passing.isPassing(name, heard))
+                .filter(name -> name.inRecipe() && !heard.isPassing(name))
                 .filter(name -> !baseLines.containsAll(name.lines()))
                 .toList();
         return before.stream().max(Comparator.comparingInt(NameHit::start));

@@ -202,37 +202,23 @@ final class Roles {
 
     /** "a hundred and, a hundred and fifty grams": begun again, with the unit this time. */
     private boolean isRestart(SpokenQuantity said, Mention last) {
-        boolean turn = false;
-        for (int at = last.end(); at <= said.start(); at++) {
-            turn |= heard.words.wall(at);
-        }
-        boolean counts =
-                said.manner() == Manner.MEASURED || (said.manner() == Manner.BARE && !turn && isScaleFigure(said));
-        return heard.on(Mechanism.RESTART)
-                && last.assumedUnit()
-                && !last.quantity().amount().equals(said.amount())
-                && counts
-                && said.start() - last.end() <= RESTART_REACH
-                && heard.namesIn(last.end(), said.start()).isEmpty();
+        return heard.on(Mechanism.RESTART) && said.manner() == Manner.MEASURED && isBegunAgain(said, last);
     }
 
-    private static boolean isScaleFigure(SpokenQuantity said) {
-        return said.amount()
-                .least()
-                .filter(value -> value.compareTo(SMALLEST_ON_SCALES) >= 0)
-                .isPresent();
+    /** An amount without a unit and at once another, nothing named between them. */
+    private boolean isBegunAgain(SpokenQuantity said, Mention last) {
+        return last.assumedUnit()
+                && !last.quantity().amount().equals(said.amount())
+                && said.start() - last.end() <= RESTART_REACH
+                && heard.namesIn(last.end(), said.start()).isEmpty();
     }
 
     /** "two twenty six, take a bit off, two twenty": what the scales say last is what goes in. */
     boolean isReadOff(SpokenQuantity said, Mention last) {
-        boolean climbing = last.assumedUnit()
-                && !last.quantity().amount().equals(said.amount())
-                && said.manner() == Manner.BARE
-                && said.start() - last.end() <= RESTART_REACH
-                && heard.namesIn(last.end(), said.start()).isEmpty();
+        boolean climbing = said.manner() == Manner.BARE && isBegunAgain(said, last);
         return heard.on(Mechanism.RESTART)
                 && said.start() - last.end() <= SCALE_REACH
-                && isScaleFigure(said)
+                && said.isAtLeast(SMALLEST_ON_SCALES)
                 && (climbing || heard.phrases.within(Kind.ON_THE_SCALES, last.end(), said.start()));
     }
 }

@@ -53,7 +53,6 @@ final class Scoring {
             Words.set("and then so now in into goes with for but because which if to till until on or while right okay "
                     + "from before after than not instead");
 
-    private static final Set<String> POINTING = Set.of("that", "those", "these", "them", "it", "this");
     private static final Set<String> COPULA = Words.set("is are was want need take use have got");
     private static final Set<String> OPENS = Words.set("now then next right okay and the your some so with for my our");
     private static final Set<String> FOLLOWS_TOPIC =
@@ -88,7 +87,9 @@ final class Scoring {
         score -= borderCost(name.start(), heard);
         score -= heard.namesIn(said.end(), name.start()).isEmpty() ? 0 : NAME_BETWEEN;
         boolean of = heard.words.text(said.end()).equals("of");
-        boolean pointing = of && POINTING.contains(heard.words.text(said.end() + 1)) && name.start() > said.end() + 2;
+        boolean pointing = of
+                && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
+                && name.start() > said.end() + 2;
         return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.9 : score;
     }
 
@@ -111,7 +112,7 @@ final class Scoring {
         }
         boolean pointsBack = pointsBack(said, heard);
         int between = topicsBetween(name, said.start(), pointsBack, heard);
-        boolean passing = Passing.isPassing(name, heard);
+        boolean passing = heard.isPassing(name);
         double perWord = between > 0 || passing || !name.inRecipe()
                 ? PER_WORD
                 : said.manner() == Manner.BARE ? PER_WORD_BARE_ON_TOPIC : PER_WORD_ON_TOPIC;
@@ -138,11 +139,12 @@ final class Scoring {
 
     /** "of that", "of those", "of it", or the same before the amount: "of those you want sixty". */
     static boolean pointsBack(SpokenQuantity said, Hearing heard) {
-        if (heard.words.text(said.end()).equals("of") && POINTING.contains(heard.words.text(said.end() + 1))) {
+        if (heard.words.text(said.end()).equals("of")
+                && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))) {
             return true;
         }
         for (int at = said.start() - 2; at >= said.start() - 5; at--) {
-            if (heard.words.text(at).equals("of") && POINTING.contains(heard.words.text(at + 1))) {
+            if (heard.words.text(at).equals("of") && PointerGrammar.POINTING.contains(heard.words.text(at + 1))) {
                 return true;
             }
         }
@@ -168,7 +170,7 @@ final class Scoring {
             boolean another = other.inRecipe()
                     ? !other.lines().equals(name.lines()) && heard.takesAmounts(other)
                     : pointsBack && !other.name().endsWith("water");
-            if (another && other.end() <= until && !Passing.isPassing(other, heard)) {
+            if (another && other.end() <= until && !heard.isPassing(other)) {
                 between++;
             }
         }

@@ -51,7 +51,7 @@ final class UnwrittenFinder {
     private boolean isAdded(Attacher.Place place) {
         SpokenQuantity said = place.said();
         NameHit name = place.name();
-        if (Passing.isPassing(name, heard)) {
+        if (heard.isPassing(name)) {
             return false;
         }
         if (TOOLS.contains(heard.words.text(name.end()))) {

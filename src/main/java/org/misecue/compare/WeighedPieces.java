@@ -43,11 +43,7 @@ final class WeighedPieces {
         boolean named =
                 heard.namesIn(said.end(), said.end() + (of ? 4 : 1)).stream().anyMatch(NameHit::inRecipe);
         boolean heavy = said.unit().map(Unit::dimension).equals(Optional.of(Dimension.MASS))
-                || (said.manner() == Manner.BARE
-                        && said.amount()
-                                .least()
-                                .filter(v -> v.compareTo(Rationals.of(20)) >= 0)
-                                .isPresent());
+                || (said.manner() == Manner.BARE && said.isAtLeast(Rationals.of(20)));
         if (named || !heavy) {
             return false;
         }

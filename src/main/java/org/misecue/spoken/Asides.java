@@ -13,7 +13,7 @@ final class Asides {
         this.prices = new Prices(words);
         this.rules = List.of(
                 prices,
-                new CountedThings(words, new NamePlaces(names)),
+                new CountedThings(words, Places.ofNames(names)),
                 new Labels(words, phrases),
                 new OtherStories(words, phrases, names),
                 new Levels(words));

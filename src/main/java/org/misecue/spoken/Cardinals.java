@@ -257,7 +257,7 @@ final class Cardinals {
         boolean sized = unit.isPresent()
                 && (unit.get().unit().dimension() == Dimension.LENGTH
                         || unit.get().unit().dimension() == Dimension.DURATION
-                        || QuantityGrammar.isPacking(words.text(unit.get().end())));
+                        || QuantityWords.isPacking(words.text(unit.get().end())));
         boolean counted = next.length() > 3 && next.endsWith("s") && unit.isEmpty() && !next.equals("this");
         return !rough && !sized && !counted;
     }

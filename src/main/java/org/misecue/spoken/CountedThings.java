@@ -37,9 +37,9 @@ final class CountedThings implements Asides.AsideRule {
     private static final RationalNumber FEW = Rationals.of(12);
 
     private final WordStream words;
-    private final NamePlaces names;
+    private final Places<NameHit> names;
 
-    CountedThings(WordStream words, NamePlaces names) {
+    CountedThings(WordStream words, Places<NameHit> names) {
         this.words = words;
         this.names = names;
     }

@@ -42,7 +42,7 @@ final class Labels implements Asides.AsideRule {
         boolean bare = said.manner() == Manner.BARE;
         String next = words.text(said.end());
         String before = words.text(said.start() - 1);
-        if (weighs(said) && QuantityGrammar.isPacking(next)) {
+        if (weighs(said) && QuantityWords.isPacking(next)) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
         }
         if (bare && (next.equals("by") || before.equals("by"))) {
@@ -66,10 +66,7 @@ final class Labels implements Asides.AsideRule {
         if (phrases.endAt(Kind.NOT_USED, said.end()).isPresent()) {
             return aside(Aside.Kind.PORTION, "what is not used");
         }
-        if (isPackOf(said) || isInPack(said)) {
-            return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
-        }
-        if (isReadOffPack(said)) {
+        if (isPackOf(said) || isInPack(said) || isReadOffPack(said)) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
         }
         if (bare && isCountedTo(said)) {
@@ -153,7 +150,7 @@ final class Labels implements Asides.AsideRule {
         String next = words.text(said.end());
         return (next.equals("is") || next.equals("was"))
                 && words.text(said.end() + 1).equals("the")
-                && QuantityGrammar.isPacking(words.text(said.end() + 2));
+                && QuantityWords.isPacking(words.text(said.end() + 2));
     }
 
     /** "a four mil nozzle", "two mil thick". */
@@ -166,13 +163,13 @@ final class Labels implements Asides.AsideRule {
         return weighs(said)
                 && words.text(said.end()).equals("in")
                 && Set.of("a", "each", "every", "the", "one").contains(words.text(said.end() + 1))
-                && QuantityGrammar.isPacking(words.text(said.end() + 2));
+                && QuantityWords.isPacking(words.text(said.end() + 2));
     }
 
     /** "a tub of two hundred", "a bag of ten limes". */
     private boolean isPackOf(SpokenQuantity said) {
         return words.text(said.start() - 1).equals("of")
-                && QuantityGrammar.isPacking(words.text(said.start() - 2))
+                && QuantityWords.isPacking(words.text(said.start() - 2))
                 && said.manner() != Manner.PACKED;
     }
 
@@ -189,7 +186,7 @@ final class Labels implements Asides.AsideRule {
             if (words.text(at).equals("so")) {
                 return false;
             }
-            if (QuantityGrammar.isPacking(words.text(at))) {
+            if (QuantityWords.isPacking(words.text(at))) {
                 return !phrases.within(Kind.VIEWER, at, said.start());
             }
         }

@@ -160,13 +160,13 @@ final class OtherStories implements Asides.AsideRule {
         return at;
     }
 
-    /** A story goes on to its next amount only at once. */
     /** "if you don't have that use juice, I'm putting in five": what the speaker does is no condition. */
     private boolean isWhatIDo(int at) {
         boolean thereIs = words.text(at).equals("there") && words.text(at + 1).equals("is");
         return (thereIs || FIRST_PERSON.contains(words.text(at))) && !SUBORDINATE.contains(words.text(at - 1));
     }
 
+    /** A story goes on to its next amount only at once. */
     private int clauseStart(int index, int reach) {
         int at = index - 1;
         int over = lastToldEnd > 0 && index - lastToldEnd > NEXT_AT_ONCE ? lastToldEnd : 0;

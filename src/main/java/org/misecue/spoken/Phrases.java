@@ -43,7 +43,6 @@ public final class Phrases {
         ON_THE_SCALES,
         NOT_USED,
         WEIGHS,
-        RUNNING_TOTAL,
         NOT_WRITTEN,
         TOTAL_BEFORE,
         TOTAL_AFTER,

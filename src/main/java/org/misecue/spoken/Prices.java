@@ -66,7 +66,7 @@ final class Prices implements Asides.AsideRule {
             // "two pound fifty for four": how many one gets is part of the price.
             return new NumberGrammar(words).at(end + 1).map(SpokenNumber::end).orElse(end);
         }
-        boolean each = words.text(end).equals("a") && QuantityGrammar.isPacking(words.text(end + 1));
+        boolean each = words.text(end).equals("a") && QuantityWords.isPacking(words.text(end + 1));
         return each ? end + 2 : end;
     }
 }

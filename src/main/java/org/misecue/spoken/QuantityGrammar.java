@@ -21,9 +21,6 @@ final class QuantityGrammar {
     private static final Set<String> SIZES =
             Words.set("level heaped heaping rounded scant generous good big small large little full whole flat more "
                     + "extra single tiny fat decent proper nice other us american metric standard imperial");
-    private static final Set<String> PACKINGS =
-            Words.set("tin tins can cans jar jars packet packets pack packs sachet sachets carton cartons tub tubs bag "
-                    + "bags block blocks bottle bottles punnet punnets envelope envelopes");
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
@@ -148,7 +145,7 @@ final class QuantityGrammar {
 
     /** "in a cup", "from a jar": where something is, not how much of it; "stir in a cup of milk" is an amount. */
     private boolean contained(int start, int at) {
-        boolean vessel = words.text(at).equals("cup") || PACKINGS.contains(words.text(at));
+        boolean vessel = words.text(at).equals("cup") || QuantityWords.isPacking(words.text(at));
         return vessel
                 && CONTAINED.contains(words.text(start - 1))
                 && !words.text(at + 1).equals("of");
@@ -235,12 +232,8 @@ final class QuantityGrammar {
         return new SpokenQuantity(n.start(), afterOdd(n.end()), n.amount(), Optional.empty(), manner, Optional.empty());
     }
 
-    static boolean isPacking(String word) {
-        return PACKINGS.contains(word);
-    }
-
     private Optional<SpokenQuantity> packedOrSpoons(int start, int at, Amount amount) {
-        if (PACKINGS.contains(words.text(at))) {
+        if (QuantityWords.isPacking(words.text(at))) {
             return Optional.of(
                     new SpokenQuantity(start, at + 1, amount, Optional.empty(), Manner.PACKED, Optional.empty()));
         }

@@ -31,7 +31,7 @@ public final class QuantityListener {
                     + "second any what whole same long little number day speed");
 
     private static final Set<String> BEFORE_COUNT =
-            Words.set("just only is need want and then so but use take have had had had got put add crack for in with");
+            Words.set("just only is need want and then so but use take have had got put add crack for in with");
 
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
@@ -40,7 +40,7 @@ public final class QuantityListener {
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
-    private final NamePlaces names;
+    private final Places<NameHit> names;
 
     /** For a stream whose names nobody has looked for. */
     public QuantityListener(WordStream words) {
@@ -50,7 +50,7 @@ public final class QuantityListener {
     /** Knowing the names, a number that counts something else is told from one that counts an ingredient. */
     public QuantityListener(WordStream words, List<NameHit> names, Options options) {
         this.words = words;
-        this.names = new NamePlaces(names);
+        this.names = Places.ofNames(names);
         this.options = options;
         this.grammar = new QuantityGrammar(words);
         this.phrases = new Phrases(words);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * An amount heard in {@code [start, end)} of the stream, before anyone knows what it is an amount of.
@@ -36,6 +37,16 @@ public record SpokenQuantity(
 
     public boolean isAside() {
         return aside.isPresent();
+    }
+
+    /** Whether the number heard, at its least, is the given one or more; false where none was given ("some"). */
+    public boolean isAtLeast(RationalNumber number) {
+        return amount.least().filter(value -> value.compareTo(number) >= 0).isPresent();
+    }
+
+    /** Whether the number heard, at its least, is smaller than the given one; false where none was given ("some"). */
+    public boolean isBelow(RationalNumber number) {
+        return amount.least().filter(value -> value.compareTo(number) < 0).isPresent();
     }
 
     public Optional<Quantity> quantity() {
