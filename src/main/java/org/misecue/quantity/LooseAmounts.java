@@ -10,7 +10,7 @@ final class LooseAmounts {
     private static final Pattern LOOSE = Pattern.compile(
             "(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*"
                     + "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
-                    + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|several\\b|plenty\\b"
+                    + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))|enough\\b|several\\b|plenty\\b"
                     + "|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:drops|sprigs|leaves|strands)\\b");

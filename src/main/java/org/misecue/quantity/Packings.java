@@ -10,11 +10,11 @@ final class Packings {
 
     private static final Pattern WORD = Pattern.compile(
             "((?:small|large|medium|big|heaped)\\h+)?"
-                    + "(tin|can|jar|packet|pack|package|pkt|sachet|envelope|bottle|carton|tub|pot|block|bag|box|bar|tube|punnet"
+                    + "(tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|bottle|carton|tub|pot|block|bag|box|bar|tube|punnet"
                     + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop|scoop|ball|roll|cake"
-                    + "|strand|wedge|thumb|length)(?:e?s)?(?![\\p{L}-])",
+                    + "|strand|wedge|thumb|length)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
-    private static final Map<String, String> SINGULAR = Map.of("leave", "leaf", "pkt", "packet", "pack", "packet");
+    private static final Map<String, String> SINGULAR = Map.of("leave", "leaf", "pkt", "packet", "pkg", "packet", "package", "packet", "pack", "packet");
 
     private Packings() {}
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.WrittenQuantity;
 
@@ -15,30 +16,46 @@ import org.misecue.quantity.WrittenQuantity;
  */
 record AmountBehind(WrittenQuantity amount, String rest) {
 
-    private static final Pattern START = Pattern.compile("(?<divider>\\h*[:,–—-]\\h+|\\h+)(?=[\\d½¼¾⅓⅔⅛])");
+    private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|~)";
+    private static final Pattern START = Pattern.compile(
+            "(?<divider>\\h*[:;,=–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h)",
+            Pattern.CASE_INSENSITIVE);
+    /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
+    private static final Pattern NAMED_BY_NUMBER = Pattern.compile(
+            ".*(?:^|\\h)(?:type|typ|tipo|no\\.?|number|grade|size|t|w|mark|e)", Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
         while (start.find()) {
+            String before = text.substring(0, start.start());
             String from = text.substring(start.end());
             Optional<WrittenQuantity> written =
-                    quantities.read(from).filter(found -> measures(found, start.group("divider")));
-            if (start.start() > 0 && written.isPresent()) {
+                    before.isBlank() ? Optional.empty() : quantities.read(from).filter(found -> measures(found, before));
+            if (written.isPresent()) {
                 String behind = from.substring(written.get().end());
-                boolean ends = behind.isBlank() || behind.matches("\\h*[,;(].*");
-                if (ends) {
-                    return Optional.of(new AmountBehind(written.get(), text.substring(0, start.start()) + behind));
+                boolean plain = start.group("divider").isBlank();
+                if (ends(behind, written.get().quantity(), plain)) {
+                    return Optional.of(new AmountBehind(written.get(), before + behind));
                 }
             }
         }
         return Optional.empty();
     }
 
-    /** Pieces need a divider, "eggs: 3"; a bare number behind a name is part of it, "type 00 flour 1". */
-    private static boolean measures(WrittenQuantity written, String divider) {
+    /** Whether the amount ends the line, or only notes follow; behind a measure a word of doing may follow at once. */
+    private static boolean ends(String behind, Quantity quantity, boolean plain) {
+        if (behind.isBlank() || behind.matches("\\h*[,;(–—*†-].*")) {
+            return true;
+        }
+        boolean measured = quantity.dimension() != Dimension.COUNT;
+        return measured && DonePhrase.begins(behind) || !plain && !measured && DonePhrase.begins(behind);
+    }
+
+    private static boolean measures(WrittenQuantity written, String before) {
         Dimension dimension = written.quantity().dimension();
         return dimension == Dimension.MASS
                 || dimension == Dimension.VOLUME
-                || (dimension == Dimension.COUNT && divider.strip().matches("[:–—-]"));
+                || dimension == Dimension.SMIDGEN
+                || (dimension == Dimension.COUNT && !NAMED_BY_NUMBER.matcher(before).matches());
     }
 }

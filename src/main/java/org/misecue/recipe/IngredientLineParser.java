@@ -23,7 +23,7 @@ final class IngredientLineParser {
     private static final Pattern PART_OF = Pattern.compile(
             "^(?:the\\h+)?(?<how>(?:(?:finely|coarsely|freshly)\\h+)?(?:(?:grated|pared|squeezed|sieved|strained)\\h+)?)"
                     + "(?<part>(?:" + FRUIT_PART + ")(?:\\h+(?:and|&)\\h+(?:(?:finely|grated)\\h+)*(?:" + FRUIT_PART
-                    + "))?)\\h+(?:of|from)\\h+(?<rest>.+)$",
+                    + "))?)\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
 
@@ -34,6 +34,9 @@ final class IngredientLineParser {
         boolean optional = OPTIONAL.matcher(text).find();
         String plain =
                 OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†]+$", "").strip();
+        if (beginsWithNoAmount(plain)) {
+            return unread(line, optional);
+        }
         Matcher partOf = PART_OF.matcher(plain);
         if (partOf.matches()) {
             return ofPart(line, partOf, optional);
@@ -61,9 +64,27 @@ final class IngredientLineParser {
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
     boolean refuses(IngredientLine line) {
-        return line.quantity().isEmpty()
-                && quantities.beginsWithFigures(line.text())
-                && !line.text().matches("\\h*\\d+\\h?%.*");
+        return line.quantity().isEmpty() && beginsWithNoAmount(line.text());
+    }
+
+    private boolean beginsWithNoAmount(String text) {
+        return quantities.beginsWithFigures(text)
+                && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*")
+                && quantities.read(text).filter(IngredientLineParser::measuresFood).isEmpty();
+    }
+
+    /** A line whose figures make no amount is kept as it stands: no part of it may be taken for a name or an amount. */
+    private static IngredientLine unread(Line line, boolean optional) {
+        return new IngredientLine(
+                line.text(),
+                line.number(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                line.text().strip(),
+                "",
+                optional,
+                List.of());
     }
 
     /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */

@@ -22,14 +22,6 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "\\h+(?:[–—-]\\h+|(?=(?:plus|for\\h+(?:the\\h+)?(?:dusting|greasing|frying|brushing|rolling|sprinkling|decorating|decoration|serving|drizzling|kneading|glazing|topping|tins?|pan|work)"
                     + "|to\\h+(?:serve|finish|taste|decorate|dust|garnish|sprinkle|grease|glaze|scatter|brush)|at\\h+room\\h+temperature|as\\h+needed|cut\\h+into|such\\h+as)\\b))",
             Pattern.CASE_INSENSITIVE);
-    private static final String ADVERB =
-            "(?:very|finely|roughly|coarsely|freshly|lightly|firmly|loosely|thinly|thickly|well|gently)";
-    private static final Pattern DONE_FIRST = Pattern.compile(
-            "^((?:" + ADVERB
-                    + "\\h+)*(?:chopped|snipped|packed|sifted|grated|sliced|diced|minced|crushed|softened|melted|beaten"
-                    + "|mashed|drained|peeled|cubed|squeezed|sieved|shredded|crumbled|warmed|chilled|cooled|halved|pitted|stoned|torn|slivered|heaped"
-                    + "|levelled)(?:\\h+(?:and|&)\\h+(?:" + ADVERB + "\\h+)*\\p{L}+ed)?)\\h+(?=\\p{L})",
-            Pattern.CASE_INSENSITIVE);
     private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
     /** Words before a comma that describe what comes behind it: "large, ripe bananas". */
     private static final Set<String> ADJECTIVES = Set.of(
@@ -96,7 +88,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "almond");
 
     private static final Pattern PROPER = Pattern.compile(
-            "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}).*");
+            "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z]\\d).*");
 
     static NamePhrase of(String rest, String packing) {
         List<String> preparation = new ArrayList<>();
@@ -108,9 +100,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             text = text.substring(0, comma).strip();
         }
         text = takeTail(text, preparation);
-        if (packing.isEmpty() || packing.equals("piece")) {
-            text = takeDoneFirst(text, preparation);
-        }
+        boolean loose = packing.isEmpty() || packing.equals("piece");
+        text = takeDone(text, loose, preparation);
         String name = takeAlternatives(text, alternatives);
         return new NamePhrase(tidy(name), String.join(", ", preparation), List.copyOf(alternatives));
     }
@@ -150,11 +141,18 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static boolean onlyAdjectives(String text) {
         for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
-            if (!word.isEmpty() && !ADJECTIVES.contains(word)) {
+            if (!word.isEmpty() && !ADJECTIVES.contains(word) && !isDone(word)) {
                 return false;
             }
         }
         return true;
+    }
+
+    private static boolean isDone(String word) {
+        return switch (PreparationWords.sort(word)) {
+            case DONE, STATE, MANNER -> true;
+            case BEHIND, KIND, SOLD, OTHER -> false;
+        };
     }
 
     private static String takeTail(String text, List<String> preparation) {
@@ -169,13 +167,23 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return text.substring(0, tail.start()).strip();
     }
 
-    private static String takeDoneFirst(String text, List<String> preparation) {
-        Matcher done = DONE_FIRST.matcher(text);
-        if (!done.find()) {
-            return text;
+    private static String takeDone(String text, boolean before, List<String> preparation) {
+        List<String> words = List.of(text.replace(",", " , ").strip().split("\\h+", -1));
+        DonePhrase done = new DonePhrase(words);
+        int behind = done.behind();
+        if (behind < words.size()) {
+            preparation.add(0, joined(words.subList(behind, words.size())));
         }
-        preparation.add(0, done.group(1).toLowerCase(Locale.ROOT));
-        return text.substring(done.end());
+        List<String> kept = words.subList(0, behind);
+        int first = before ? new DonePhrase(kept).before() : 0;
+        if (first > 0) {
+            preparation.add(0, joined(kept.subList(0, first)).toLowerCase(Locale.ROOT));
+        }
+        return joined(kept.subList(first, kept.size()));
+    }
+
+    private static String joined(List<String> words) {
+        return String.join(" ", words).replace(" ,", ",").replaceAll("^[, ]+|[, ]+$", "");
     }
 
     private static String takeAlternatives(String text, List<String> alternatives) {
@@ -198,7 +206,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static String tidy(String name) {
         String text = name.strip()
-                .replaceFirst("(?i)^(?:of|the)\\h+", "")
+                .replaceFirst("(?i)^(?:of|the|each)\\h+", "")
                 .replaceAll("\\h{2,}", " ")
                 .replaceAll("[\\s.:;,–-]+$", "");
         if (text.isEmpty() || PROPER.matcher(text).matches()) {

@@ -1,0 +1,69 @@
+package org.misecue.recipe;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Tells the words that say what is done to an ingredient from those that name it. Participles are an open class: a word
+ * in -ed is taken for one unless {@code preparation-words.csv} says that it belongs to a name.
+ */
+final class PreparationWords {
+
+    /** What a word of an ingredient line can be; the table explains each. */
+    enum Sort {
+        MANNER,
+        DONE,
+        STATE,
+        BEHIND,
+        KIND,
+        SOLD,
+        OTHER
+    }
+
+    private static final Pattern PARTICIPLE = Pattern.compile("(?:\\p{L}+-)?\\p{L}{3,}ed");
+    private static final Pattern ADVERB = Pattern.compile("\\p{L}{4,}ly");
+    private static final Map<String, Sort> TABLE = load();
+
+    private PreparationWords() {}
+
+    /** What the word can be; of a word with hyphens the last piece decides where the whole is not in the table. */
+    static Sort sort(String written) {
+        String word = written.toLowerCase(Locale.ROOT).replaceAll("^\\P{L}+|\\P{L}+$", "");
+        Sort whole = TABLE.getOrDefault(word, Sort.OTHER);
+        if (whole != Sort.OTHER) {
+            return whole;
+        }
+        int hyphen = word.lastIndexOf('-');
+        Sort last = hyphen < 0 ? Sort.OTHER : TABLE.getOrDefault(word.substring(hyphen + 1), Sort.OTHER);
+        if (last == Sort.DONE || last == Sort.KIND) {
+            return last;
+        }
+        if (PARTICIPLE.matcher(word).matches() && !word.endsWith("seed") && !word.endsWith("weed")) {
+            return last == Sort.SOLD ? Sort.SOLD : Sort.DONE;
+        }
+        return ADVERB.matcher(word).matches() && !word.equals("jelly") ? Sort.MANNER : Sort.OTHER;
+    }
+
+    private static Map<String, Sort> load() {
+        try (InputStream stream =
+                        Objects.requireNonNull(PreparationWords.class.getResourceAsStream("preparation-words.csv"));
+                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+            return lines.lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .map(line -> line.split("\\|", -1))
+                    .collect(Collectors.toUnmodifiableMap(
+                            row -> row[0], row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT)), (first, same) -> first));
+        } catch (IOException e) {
+            throw new UncheckedIOException("preparation-words.csv cannot be read", e);
+        }
+    }
+}
