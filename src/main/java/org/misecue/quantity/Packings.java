@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 final class Packings {
 
     private static final Pattern WORD = Pattern.compile(
-            "((?:small|large|medium|big|heaped)\\h+)?"
+            "((?:small|large|medium|big|heaped|\\p{L}+-sized?)\\h+)?"
                     + "(tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|bottle|carton|tub|pot|block|bag|box|bar|tube|punnet"
                     + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop|scoop|ball|roll|cake"
                     + "|strand|wedge|thumb|length)(?:e?s)?\\.?(?![\\p{L}-])",

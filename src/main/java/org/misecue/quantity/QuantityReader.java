@@ -34,6 +34,8 @@ public final class QuantityReader {
     private static final Pattern DOZEN = Pattern.compile("\\h+dozen\\b(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern A_PINCH =
             Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
+    /** The "a" of "½ a lemon". */
+    private static final Pattern A_WHOLE = Pattern.compile("\\h+(?:of\\h+)?an?(?=\\h)", Pattern.CASE_INSENSITIVE);
     private static final Pattern WORD_END = Pattern.compile("(?![\\p{L}])");
     private static final Pattern NOT_BUTTER = Pattern.compile(
             "\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)",
@@ -145,6 +147,7 @@ public final class QuantityReader {
         if (amount.isEmpty() || !cursor.sees(WORD_END)) {
             return Optional.empty();
         }
+        cursor.skip(A_WHOLE);
         int before = cursor.at();
         cursor.skip(Hedges.HANDLING);
         Optional<String> packing = Packings.take(cursor);

@@ -17,12 +17,18 @@ import org.misecue.quantity.WrittenQuantity;
 record AmountBehind(WrittenQuantity amount, String rest) {
 
     private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|~)";
+    private static final String LOOSE =
+            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:drops|strands|sprigs|leaves)|little)\\b";
     private static final Pattern START = Pattern.compile(
-            "(?<divider>\\h*[:;,=–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h)",
+            "(?<divider>\\h*[:;,=–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
     private static final Pattern NAMED_BY_NUMBER = Pattern.compile(
             ".*(?:^|\\h)(?:type|typ|tipo|no\\.?|number|grade|size|t|w|mark|e)", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern FILLED =
+            Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SIZE = Pattern.compile("large|medium|small|extra[ -]large", Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
@@ -35,16 +41,30 @@ record AmountBehind(WrittenQuantity amount, String rest) {
                 String behind = from.substring(written.get().end());
                 boolean plain = start.group("divider").isBlank();
                 if (ends(behind, written.get().quantity(), plain)) {
-                    return Optional.of(new AmountBehind(written.get(), before + behind));
+                    return Optional.of(new AmountBehind(written.get(), rest(before, behind.strip())));
                 }
             }
         }
         return Optional.empty();
     }
 
+    /** Name and notes with a comma between them; how a spoon is filled is no note, and a size belongs to the name. */
+    private static String rest(String before, String behind) {
+        if (behind.isEmpty() || FILLED.matcher(behind).matches()) {
+            return before;
+        }
+        if (SIZE.matcher(behind).matches()) {
+            return behind + " " + before;
+        }
+        return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[–—-]\\h*", ""));
+    }
+
     /** Whether the amount ends the line, or only notes follow; behind a measure a word of doing may follow at once. */
     private static boolean ends(String behind, Quantity quantity, boolean plain) {
-        if (behind.isBlank() || behind.matches("\\h*[,;(–—*†-].*")) {
+        if (behind.isBlank()
+                || FILLED.matcher(behind.strip()).matches()
+                || SIZE.matcher(behind.strip()).matches()
+                || behind.matches("\\h*[,;(–—*†-].*")) {
             return true;
         }
         boolean measured = quantity.dimension() != Dimension.COUNT;

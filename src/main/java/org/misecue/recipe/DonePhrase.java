@@ -20,6 +20,9 @@ final class DonePhrase {
             "overnight", "if", "as", "without", "while", "off", "lengthways", "lengthwise", "crosswise", "again",
             "separately", "twice", "of", "out");
 
+    /** What is soft because somebody let it: soft butter, but soft brown sugar is a sugar. */
+    private static final Set<String> SOFTENED = Set.of("butter", "margarine", "marg");
+
     private final List<String> words;
 
     /** @param words of the name, a comma being a word of its own */
@@ -92,7 +95,7 @@ final class DonePhrase {
         return switch (PreparationWords.sort(words.get(at))) {
             case DONE, STATE -> true;
             case SOLD -> behind || inAManner;
-            case BEHIND -> behind;
+            case BEHIND -> behind || SOFTENED.contains(lower(words.size() - 1));
             case MANNER, KIND, OTHER -> false;
         };
     }

@@ -19,7 +19,7 @@ final class IngredientLineParser {
     private static final Pattern OPTIONAL = Pattern.compile(
             "\\h*[,;–-]?\\h*\\(?\\b(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired))\\b:?\\h*\\)?",
             Pattern.CASE_INSENSITIVE);
-    private static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh";
+    private static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
     private static final Pattern PART_OF = Pattern.compile(
             "^(?:the\\h+)?(?<how>(?:(?:finely|coarsely|freshly)\\h+)?(?:(?:grated|pared|squeezed|sieved|strained)\\h+)?)"
                     + "(?<part>(?:" + FRUIT_PART + ")(?:\\h+(?:and|&)\\h+(?:(?:finely|grated)\\h+)*(?:" + FRUIT_PART
@@ -27,13 +27,17 @@ final class IngredientLineParser {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
 
+    /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
+    private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
+
     private final QuantityReader quantities = new QuantityReader();
 
     IngredientLine parse(Line line) {
         String text = line.text();
         boolean optional = OPTIONAL.matcher(text).find();
         String plain =
-                OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†]+$", "").strip();
+                CUPS.matcher(OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†‡¹²³]+(?=$|,)", "").strip())
+                        .replaceFirst("$1c");
         if (beginsWithNoAmount(plain)) {
             return unread(line, optional);
         }

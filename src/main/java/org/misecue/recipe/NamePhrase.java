@@ -18,9 +18,10 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static final Pattern BRACKET = Pattern.compile("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
     private static final Pattern OR_FIRST = Pattern.compile("^(?:or|alternatively)\\h+(.+)$", Pattern.CASE_INSENSITIVE);
+    /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
-            "\\h+(?:[–—-]\\h+|(?=(?:plus|for\\h+(?:the\\h+)?(?:dusting|greasing|frying|brushing|rolling|sprinkling|decorating|decoration|serving|drizzling|kneading|glazing|topping|tins?|pan|work)"
-                    + "|to\\h+(?:serve|finish|taste|decorate|dust|garnish|sprinkle|grease|glaze|scatter|brush)|at\\h+room\\h+temperature|as\\h+needed|cut\\h+into|such\\h+as)\\b))",
+            "\\h+(?:[–—-]+\\h+|(?=(?:plus|\\+|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
+                    + "|see|each|per|more|extra|depending|like|overnight)\\b|\\+))",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
     /** Words before a comma that describe what comes behind it: "large, ripe bananas". */
@@ -88,7 +89,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "almond");
 
     private static final Pattern PROPER = Pattern.compile(
-            "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z]\\d).*");
+            "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
     static NamePhrase of(String rest, String packing) {
         List<String> preparation = new ArrayList<>();
@@ -160,7 +161,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         if (!tail.find() || tail.start() == 0) {
             return text;
         }
-        String words = text.substring(tail.end()).strip();
+        String words = text.substring(tail.end()).strip().replaceFirst("^\\+\\h*", "plus ");
         if (!words.isEmpty()) {
             preparation.add(0, words);
         }
@@ -206,7 +207,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static String tidy(String name) {
         String text = name.strip()
-                .replaceFirst("(?i)^(?:of|the|each)\\h+", "")
+                .replaceFirst("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?", "")
                 .replaceAll("\\h{2,}", " ")
                 .replaceAll("[\\s.:;,–-]+$", "");
         if (text.isEmpty() || PROPER.matcher(text).matches()) {
