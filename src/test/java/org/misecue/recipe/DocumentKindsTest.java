@@ -64,7 +64,7 @@ class DocumentKindsTest {
                         "300 g rye flour",
                         "7 g fast-action dried yeast",
                         "1½ tsp fine salt",
-                        "220 ml warm water",
+                        "220 ml water",
                         "1 egg",
                         "2–3 tbsp pumpkin seeds");
         assertThat(recipe.steps()).hasSize(3);
