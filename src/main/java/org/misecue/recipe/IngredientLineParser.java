@@ -27,13 +27,20 @@ final class IngredientLineParser {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
 
+    /** Nobody says more than this about one ingredient; what is longer is something else. */
+    static final int LONGEST = 400;
+
+    private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
 
     private final QuantityReader quantities = new QuantityReader();
 
     IngredientLine parse(Line line) {
-        String text = line.text();
+        if (line.text().length() > LONGEST) {
+            return unread(line, false);
+        }
+        String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
         boolean optional = OPTIONAL.matcher(text).find();
         String plain =
                 CUPS.matcher(OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†‡¹²³]+(?=$|,)", "").strip())
@@ -55,7 +62,7 @@ final class IngredientLineParser {
         NamePhrase phrase = NamePhrase.of(
                 withoutAmounts(rest), written.map(WrittenQuantity::packing).orElse(""));
         return new IngredientLine(
-                text,
+                line.text(),
                 line.number(),
                 written.map(WrittenQuantity::quantity),
                 alternative,
@@ -68,7 +75,7 @@ final class IngredientLineParser {
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
     boolean refuses(IngredientLine line) {
-        return line.quantity().isEmpty() && beginsWithNoAmount(line.text());
+        return line.quantity().isEmpty() && line.text().length() <= LONGEST && beginsWithNoAmount(line.text());
     }
 
     private boolean beginsWithNoAmount(String text) {

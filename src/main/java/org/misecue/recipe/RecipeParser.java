@@ -61,6 +61,11 @@ final class RecipeParser {
                     line.number(),
                     "the amount in \"%s\" cannot be right and is not used; write it as 225 g or 1½ tsp."
                             .formatted(line.text()));
+        } else if (line.text().length() > IngredientLineParser.LONGEST) {
+            note(
+                    line.number(),
+                    "this line of %d characters is too long for an ingredient and is kept as it stands; put one ingredient on each line."
+                            .formatted(line.text().length()));
         } else if (read.ingredient().isEmpty()) {
             note(
                     line.number(),

@@ -1,12 +1,15 @@
 package org.misecue.recipe;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.manuscript.Line;
 
@@ -39,6 +42,15 @@ class IngredientLineTest {
     @Property(tries = 300)
     void any_line_keeps_its_text_and_breaks_nothing(@ForAll @StringLength(max = 60) String text) {
         assertThat(parser.parse(line(text)).text()).isEqualTo(text);
+    }
+
+    /** Each of these once took seconds or minutes, growing with the square or the cube of the length. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\t", "fine ", "chopped ", "1 x ", "(", "and finely ", "1/", "or butter "})
+    void a_line_without_end_is_kept_in_no_time(String piece) {
+        String text = "1 g " + piece.repeat(200_000 / piece.length()) + "butter";
+        assertThat(assertTimeout(Duration.ofSeconds(2), () -> parser.parse(line(text)).text()))
+                .isEqualTo(text);
     }
 
     private static Line line(String text) {
