@@ -28,7 +28,9 @@ record AmountBehind(WrittenQuantity amount, String rest) {
 
     private static final Pattern FILLED =
             Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
-    private static final Pattern SIZE = Pattern.compile("large|medium|small|extra[ -]large", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SIZE = Pattern.compile(
+            "(?<which>(?:(?:large|medium|small|big|extra[ -]large|whole|ripe|fresh|free-range)(?:\\h+|(?=[,;(])|$))+)(?<notes>[,;(].*)?",
+            Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
@@ -53,8 +55,9 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         if (behind.isEmpty() || FILLED.matcher(behind).matches()) {
             return before;
         }
-        if (SIZE.matcher(behind).matches()) {
-            return behind + " " + before;
+        Matcher size = SIZE.matcher(behind);
+        if (size.matches()) {
+            return size.group("which").strip() + " " + before + (size.group("notes") == null ? "" : size.group("notes"));
         }
         return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[–—-]\\h*", ""));
     }

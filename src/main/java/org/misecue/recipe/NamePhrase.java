@@ -51,6 +51,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "unwaxed",
             "dry",
             "dried");
+    /** How a spoon is filled, written behind it: no preparation. */
+    private static final Set<String> FILLED = Set.of("heaped", "rounded", "levelled", "leveled");
     /** Words that need the noun of the other side of an "or": "vegetable or sunflower oil". */
     private static final Set<String> HALF_NAMES = Set.of(
             "vegetable",
@@ -177,8 +179,9 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         }
         List<String> kept = words.subList(0, behind);
         int first = before ? new DonePhrase(kept).before() : 0;
-        if (first > 0) {
-            preparation.add(0, joined(kept.subList(0, first)).toLowerCase(Locale.ROOT));
+        String doneBefore = joined(kept.subList(0, first)).toLowerCase(Locale.ROOT);
+        if (!doneBefore.isEmpty() && !FILLED.contains(doneBefore)) {
+            preparation.add(0, doneBefore);
         }
         return joined(kept.subList(first, kept.size()));
     }
