@@ -57,7 +57,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         }
         Matcher size = SIZE.matcher(behind);
         if (size.matches()) {
-            return size.group("which").strip() + " " + before + (size.group("notes") == null ? "" : size.group("notes"));
+            return size.group("which").strip() + " " + NamePhrase.tidy(before) + (size.group("notes") == null ? "" : size.group("notes"));
         }
         return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[–—-]\\h*", ""));
     }

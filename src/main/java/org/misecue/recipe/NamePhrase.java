@@ -208,7 +208,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return !noun.isEmpty() && HALF_NAMES.contains(last) ? side.strip() + " " + noun : side.strip();
     }
 
-    private static String tidy(String name) {
+    /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */
+    static String tidy(String name) {
         String text = name.strip()
                 .replaceFirst("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?", "")
                 .replaceAll("\\h{2,}", " ")
