@@ -61,6 +61,11 @@ final class RecipeParser {
                     line.number(),
                     "the amount in \"%s\" cannot be right and is not used; write it as 225 g or 1½ tsp."
                             .formatted(line.text()));
+        } else if (BareCount.isDoubtful(read)) {
+            note(
+                    line.number(),
+                    "\"%s\" counts pieces of what is weighed or measured; is a unit missing? Write it as 225 g or 1½ tsp."
+                            .formatted(line.text()));
         } else if (line.text().length() > IngredientLineParser.LONGEST) {
             note(
                     line.number(),
