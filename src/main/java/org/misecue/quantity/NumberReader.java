@@ -19,8 +19,8 @@ final class NumberReader {
     private static final Pattern DECIMAL = Pattern.compile(
             "(?<thousands>\\d{1,3}(?:,\\d{3})+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
     /** After a number these would make it another one, or none at all. */
-    private static final Pattern UNFINISHED =
-            Pattern.compile("[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
+    private static final Pattern UNFINISHED = Pattern.compile(
+            "[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
 
     private static final List<Reading> READINGS = List.of(NumberReader::fraction, NumberReader::decimal);
 

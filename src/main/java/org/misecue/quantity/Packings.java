@@ -14,7 +14,8 @@ final class Packings {
                     + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop|scoop|ball|roll|cake"
                     + "|strand|wedge|thumb|length)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
-    private static final Map<String, String> SINGULAR = Map.of("leave", "leaf", "pkt", "packet", "pkg", "packet", "package", "packet", "pack", "packet");
+    private static final Map<String, String> SINGULAR =
+            Map.of("leave", "leaf", "pkt", "packet", "pkg", "packet", "package", "packet", "pack", "packet");
 
     private Packings() {}
 

@@ -36,6 +36,7 @@ public final class QuantityReader {
             Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
     /** The "a" of "½ a lemon". */
     private static final Pattern A_WHOLE = Pattern.compile("\\h+(?:of\\h+)?an?(?=\\h)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WORD_END = Pattern.compile("(?![\\p{L}])");
     private static final Pattern NOT_BUTTER = Pattern.compile(
             "\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)",

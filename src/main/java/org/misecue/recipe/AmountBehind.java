@@ -20,7 +20,8 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static final String LOOSE =
             "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:drops|strands|sprigs|leaves)|little)\\b";
     private static final Pattern START = Pattern.compile(
-            "(?<divider>\\h*[:;,=–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE + ")",
+            "(?<divider>\\h*[:;,=–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE
+                    + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
     private static final Pattern NAMED_BY_NUMBER = Pattern.compile(
@@ -37,8 +38,9 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         while (start.find()) {
             String before = text.substring(0, start.start());
             String from = text.substring(start.end());
-            Optional<WrittenQuantity> written =
-                    before.isBlank() ? Optional.empty() : quantities.read(from).filter(found -> measures(found, before));
+            Optional<WrittenQuantity> written = before.isBlank()
+                    ? Optional.empty()
+                    : quantities.read(from).filter(found -> measures(found, before));
             if (written.isPresent()) {
                 String behind = from.substring(written.get().end());
                 boolean plain = start.group("divider").isBlank();
@@ -57,7 +59,8 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         }
         Matcher size = SIZE.matcher(behind);
         if (size.matches()) {
-            return size.group("which").strip() + " " + NamePhrase.tidy(before) + (size.group("notes") == null ? "" : size.group("notes"));
+            return size.group("which").strip() + " " + NamePhrase.tidy(before)
+                    + (size.group("notes") == null ? "" : size.group("notes"));
         }
         return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[–—-]\\h*", ""));
     }
@@ -79,6 +82,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         return dimension == Dimension.MASS
                 || dimension == Dimension.VOLUME
                 || dimension == Dimension.SMIDGEN
-                || (dimension == Dimension.COUNT && !NAMED_BY_NUMBER.matcher(before).matches());
+                || (dimension == Dimension.COUNT
+                        && !NAMED_BY_NUMBER.matcher(before).matches());
     }
 }

@@ -16,9 +16,34 @@ final class DonePhrase {
 
     private static final Set<String> LINKS = Set.of("and", "&", "then", "but", ",", "or");
     private static final Set<String> GO_ON = Set.of(
-            "into", "in", "to", "with", "until", "for", "from", "by", "through", "at", "on", "over", "before", "after",
-            "overnight", "if", "as", "without", "while", "off", "lengthways", "lengthwise", "crosswise", "again",
-            "separately", "twice", "of", "out");
+            "into",
+            "in",
+            "to",
+            "with",
+            "until",
+            "for",
+            "from",
+            "by",
+            "through",
+            "at",
+            "on",
+            "over",
+            "before",
+            "after",
+            "overnight",
+            "if",
+            "as",
+            "without",
+            "while",
+            "off",
+            "lengthways",
+            "lengthwise",
+            "crosswise",
+            "again",
+            "separately",
+            "twice",
+            "of",
+            "out");
 
     /** What is soft because somebody let it: soft butter, but soft brown sugar is a sugar. */
     private static final Set<String> SOFTENED = Set.of("butter", "margarine", "marg");
@@ -102,7 +127,8 @@ final class DonePhrase {
 
     private boolean isName(int at) {
         Sort sort = PreparationWords.sort(words.get(at));
-        return !LINKS.contains(lower(at)) && (sort == Sort.OTHER || sort == Sort.KIND || sort == Sort.SOLD || sort == Sort.MANNER);
+        return !LINKS.contains(lower(at))
+                && (sort == Sort.OTHER || sort == Sort.KIND || sort == Sort.SOLD || sort == Sort.MANNER);
     }
 
     /** Whether the last of these words belongs to a name that means another thing: "crushed pineapple". */

@@ -42,9 +42,11 @@ final class IngredientLineParser {
         }
         String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
         boolean optional = OPTIONAL.matcher(text).find();
-        String plain =
-                CUPS.matcher(OPTIONAL.matcher(text).replaceAll(" ").replaceAll("[*†‡¹²³]+(?=$|,)", "").strip())
-                        .replaceFirst("$1c");
+        String plain = CUPS.matcher(OPTIONAL.matcher(text)
+                        .replaceAll(" ")
+                        .replaceAll("[*†‡¹²³]+(?=$|,)", "")
+                        .strip())
+                .replaceFirst("$1c");
         if (beginsWithNoAmount(plain)) {
             return unread(line, optional);
         }
@@ -81,7 +83,10 @@ final class IngredientLineParser {
     private boolean beginsWithNoAmount(String text) {
         return quantities.beginsWithFigures(text)
                 && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*")
-                && quantities.read(text).filter(IngredientLineParser::measuresFood).isEmpty();
+                && quantities
+                        .read(text)
+                        .filter(IngredientLineParser::measuresFood)
+                        .isEmpty();
     }
 
     /** A line whose figures make no amount is kept as it stands: no part of it may be taken for a name or an amount. */

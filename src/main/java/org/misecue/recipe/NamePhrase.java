@@ -23,6 +23,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|\\+|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
                     + "|see|each|per|more|extra|depending|like|overnight)\\b|\\+))",
             Pattern.CASE_INSENSITIVE);
+
     private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
     /** Words before a comma that describe what comes behind it: "large, ripe bananas". */
     private static final Set<String> ADJECTIVES = Set.of(

@@ -61,7 +61,9 @@ final class PreparationWords {
                     .filter(line -> !line.startsWith("#"))
                     .map(line -> line.split("\\|", -1))
                     .collect(Collectors.toUnmodifiableMap(
-                            row -> row[0], row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT)), (first, same) -> first));
+                            row -> row[0],
+                            row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT)),
+                            (first, same) -> first));
         } catch (IOException e) {
             throw new UncheckedIOException("preparation-words.csv cannot be read", e);
         }

@@ -49,7 +49,8 @@ class IngredientLineTest {
     @ValueSource(strings = {"\t", "fine ", "chopped ", "1 x ", "(", "and finely ", "1/", "or butter "})
     void a_line_without_end_is_kept_in_no_time(String piece) {
         String text = "1 g " + piece.repeat(200_000 / piece.length()) + "butter";
-        assertThat(assertTimeout(Duration.ofSeconds(2), () -> parser.parse(line(text)).text()))
+        assertThat(assertTimeout(
+                        Duration.ofSeconds(2), () -> parser.parse(line(text)).text()))
                 .isEqualTo(text);
     }
 

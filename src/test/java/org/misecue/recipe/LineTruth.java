@@ -93,11 +93,16 @@ record LineTruth(
     }
 
     private static String plain(Optional<RationalNumber> value) {
-        return value.map(Rationals::decimal).map(each -> each.stripTrailingZeros().toPlainString()).orElse("");
+        return value.map(Rationals::decimal)
+                .map(each -> each.stripTrailingZeros().toPlainString())
+                .orElse("");
     }
 
     private static String words(String text) {
-        return text.toLowerCase(Locale.ROOT).replace('’', '\'').replaceAll("\\s+", " ").strip();
+        return text.toLowerCase(Locale.ROOT)
+                .replace('’', '\'')
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 
     /** The words without their order: several preparations may be told in any. */

@@ -34,9 +34,8 @@ final class LinesReport {
     static LinesReport over(Path folder) throws IOException {
         LinesReport report = new LinesReport();
         Map<String, List<LineTruth>> files = new TreeMap<>();
-        LineTruth.of(folder)
-                .forEach(row ->
-                        files.computeIfAbsent(row.style(), any -> new ArrayList<>()).add(row));
+        LineTruth.of(folder).forEach(row -> files.computeIfAbsent(row.style(), any -> new ArrayList<>())
+                .add(row));
         for (List<LineTruth> file : files.values()) {
             report.file(file);
         }
@@ -90,7 +89,11 @@ final class LinesReport {
                         "  %-24s %3d of %3d  %.3f%n", style, tally.right(), tally.lines(), tally.rate()));
                 System.out.printf(
                         "  %-24s %3d of %3d  %.3f   wrong: %s%n",
-                        "all", report.whole().right(), report.whole().lines(), report.whole().rate(), report.faults);
+                        "all",
+                        report.whole().right(),
+                        report.whole().lines(),
+                        report.whole().rate(),
+                        report.faults);
                 if (rows) {
                     report.rows.forEach(System.out::println);
                 }
