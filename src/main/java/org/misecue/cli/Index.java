@@ -86,7 +86,10 @@ final class Index {
     private String stamp() {
         StringBuilder stamp =
                 new StringBuilder("misecue ").append(Misecue.version()).append('\n');
-        Stream.of(Stream.of(episode.recipe(), episode.folder().resolve("episode.yaml")), episode.narration().stream())
+        Stream.of(
+                        Stream.of(episode.recipe(), episode.folder().resolve("episode.yaml")),
+                        worktop.ownPantry().files().stream(),
+                        episode.narration().stream())
                 .flatMap(files -> files)
                 .filter(Files::exists)
                 .forEach(file -> stamp.append(line(file)));

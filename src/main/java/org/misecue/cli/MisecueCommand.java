@@ -14,6 +14,7 @@ import org.misecue.episode.WholeFile;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
 import picocli.CommandLine.Mixin;
 
 /** What all commands have in common: a stage to speak on, an episode to open, results to hand over. */
@@ -42,7 +43,20 @@ abstract class MisecueCommand implements Callable<Integer> {
         Episode episode = Episode.locate(stage.resolve(folder));
         opened = episode;
         tell(episode.notes());
-        return new Worktop(episode);
+        OwnPantry own = own(episode.folder());
+        return new Worktop(episode, own, () -> read(own));
+    }
+
+    /** The person's own pantry for a recipe in this folder. */
+    OwnPantry own(Path folder) {
+        return new OwnPantry(stage.home(), folder);
+    }
+
+    /** Reads it and tells what it moved or dropped. */
+    Pantry read(OwnPantry own) {
+        Pantry pantry = own.read();
+        tell(pantry.notes());
+        return pantry;
     }
 
     Optional<Episode> opened() {
@@ -88,6 +102,7 @@ abstract class MisecueCommand implements Callable<Integer> {
         boolean within = target.startsWith(folder.resolve("narration")) || target.startsWith(folder.resolve("footage"));
         return target.equals(episode.recipe().toAbsolutePath())
                 || target.equals(folder.resolve("episode.yaml"))
+                || target.equals(folder.resolve("pantry.yaml"))
                 || within && Files.exists(target);
     }
 

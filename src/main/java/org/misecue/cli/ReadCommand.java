@@ -40,12 +40,15 @@ final class ReadCommand extends MisecueCommand {
     private Recipe recipe() {
         Path path = stage.resolve(named);
         if (Files.isDirectory(path)) {
-            return open(named).recipe();
+            Worktop worktop = open(named);
+            worktop.pantry();
+            return worktop.recipe();
         }
         if (!Files.exists(path)) {
             throw new BadInput(
                     Place.of(named.toString()), "there is no such file or folder; check the name of the recipe.");
         }
+        read(own(path.toAbsolutePath().resolveSibling("")));
         return RecipeReader.read(path, named.toString());
     }
 }

@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * Where a command stands and speaks; a test passes its own.
@@ -13,12 +14,23 @@ import java.nio.file.Path;
  * @param err for notes, progress and what went wrong
  * @param folder that relative names start from
  * @param terminal whether a person is watching {@code err}, so that progress is worth showing
+ * @param home where the person keeps what holds for every episode; empty where nobody is at home
  */
-public record Stage(PrintStream out, PrintStream err, Path folder, boolean terminal) {
+public record Stage(PrintStream out, PrintStream err, Path folder, boolean terminal, Optional<Path> home) {
+
+    /** Without a home: the same wherever it runs. */
+    Stage(PrintStream out, PrintStream err, Path folder, boolean terminal) {
+        this(out, err, folder, terminal, Optional.empty());
+    }
 
     /** The process's own streams, in UTF-8 whatever the machine's language. */
     static Stage ofProcess() {
-        return new Stage(utf8(FileDescriptor.out), utf8(FileDescriptor.err), Path.of(""), System.console() != null);
+        return new Stage(
+                utf8(FileDescriptor.out),
+                utf8(FileDescriptor.err),
+                Path.of(""),
+                System.console() != null,
+                Optional.ofNullable(System.getProperty("user.home")).map(Path::of));
     }
 
     private static PrintStream utf8(FileDescriptor descriptor) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
 import org.misecue.compare.Comparer;
@@ -44,6 +45,9 @@ import org.misecue.shots.ShotTemplates;
 final class Worktop {
 
     private final Episode episode;
+    private final OwnPantry own;
+    private final Lazy<Pantry> pantry;
+    private final Lazy<Pantry> kitchen = Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
@@ -56,8 +60,10 @@ final class Worktop {
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
     private final Lazy<Description> description = Lazy.of(this::describe);
 
-    Worktop(Episode episode) {
+    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry) {
         this.episode = episode;
+        this.own = own;
+        this.pantry = Lazy.of(pantry);
     }
 
     /** Of the episode, or else of the dish. */
@@ -73,8 +79,18 @@ final class Worktop {
         return episode.settings();
     }
 
+    /** With the person's own rows. */
     Pantry pantry() {
-        return Pantry.standard();
+        return pantry.get();
+    }
+
+    OwnPantry ownPantry() {
+        return own;
+    }
+
+    /** The same where things are weighed: with the eggs of the episode's country. */
+    private Pantry kitchen() {
+        return kitchen.get();
     }
 
     Recipe recipe() {
@@ -157,13 +173,13 @@ final class Worktop {
 
     private ScaledRecipe scale(Batch batch) {
         ScaleRules rules = new ScaleRules(settings().kitchen().scale(), Household.METRIC);
-        return Scaler.scale(recipe(), batch, rules, pantry());
+        return Scaler.scale(recipe(), batch, rules, kitchen());
     }
 
     private PrepPlan planPrep() {
         return PrepPlanner.plan(
                 scaled(),
-                pantry(),
+                kitchen(),
                 new PrepSettings(
                         settings().takes(), Household.METRIC, settings().firstShot()));
     }
@@ -187,7 +203,7 @@ final class Worktop {
                 published(),
                 spoken ? Optional.of(comparison()) : Optional.empty(),
                 spoken ? Optional.of(alignment()) : Optional.empty(),
-                pantry(),
+                kitchen(),
                 how);
     }
 

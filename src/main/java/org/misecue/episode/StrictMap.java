@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.NearestWord;
 import org.misecue.notice.Place;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -30,18 +31,12 @@ final class StrictMap {
             Place place = place(tuple.getKeyNode());
             String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
             if (!known.contains(key)) {
-                throw new BadInput(place, where + "“" + key + "” is not a setting; " + remedy(key, known));
+                throw new BadInput(place, where + "“" + key + "” is not a setting; " + NearestWord.remedy(key, known));
             }
             if (values.put(key, tuple.getValueNode()) != null) {
                 throw new BadInput(place, where + "“" + key + "” stands here for the second time; keep one of them.");
             }
         }
-    }
-
-    private static String remedy(String key, List<String> known) {
-        return NearestWord.of(key, known)
-                .map(near -> "did you mean “" + near + "”?")
-                .orElse("known here: " + String.join(", ", known) + ".");
     }
 
     /** The text of a key; empty where the key is left out or left blank. */

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** One row of {@code lead-times.yaml}. */
 record LeadTimeRule(
@@ -18,7 +17,7 @@ record LeadTimeRule(
         String why,
         String source) {
 
-    private static final Set<String> KEYS = Set.of("job", "for", "words", "with", "do", "ahead", "why", "source");
+    private static final List<String> KEYS = List.of("job", "for", "words", "with", "do", "ahead", "why", "source");
 
     /** @throws org.misecue.notice.BadInput with file and line at the first bad row */
     static List<LeadTimeRule> read(String file, InputStream in) {
@@ -52,7 +51,9 @@ record LeadTimeRule(
         return ingredients.contains("any")
                 || ingredient
                         .filter(one ->
-                                ingredients.contains(one.name()) || (one.chilled() && ingredients.contains("chilled")))
+                                ingredients.contains(one.name())
+                                || one.names().stream().anyMatch(ingredients::contains)
+                                || (one.chilled() && ingredients.contains("chilled")))
                         .isPresent();
     }
 

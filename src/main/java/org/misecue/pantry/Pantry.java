@@ -1,18 +1,18 @@
 package org.misecue.pantry;
 
-import java.io.IOException;
+import java.io.ByteArrayInputStream;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Note;
 
 /**
  * What is known about ingredients, by name. A name that is not here is no error: the ingredient is merely unknown, and
@@ -22,13 +22,25 @@ public final class Pantry {
 
     private final List<Ingredient> ingredients;
     private final List<LeadTimeRule> leadTimeRules;
+    private final Optional<EggMarket> eggs;
+    private final List<Note> notes;
     private final NameIndex written = new NameIndex();
     private final NameIndex heard = new NameIndex();
-    private final Map<String, Boolean> beginnings = new ConcurrentHashMap<>();
 
     Pantry(List<Ingredient> ingredients, List<LeadTimeRule> leadTimeRules) {
+        this(ingredients, leadTimeRules, Optional.empty(), List.of());
+    }
+
+    /** Of two rows that claim one name the first keeps it. */
+    private Pantry(
+            List<Ingredient> ingredients,
+            List<LeadTimeRule> leadTimeRules,
+            Optional<EggMarket> eggs,
+            List<Note> notes) {
         this.ingredients = List.copyOf(ingredients);
         this.leadTimeRules = List.copyOf(leadTimeRules);
+        this.eggs = eggs;
+        this.notes = List.copyOf(notes);
         for (Ingredient ingredient : ingredients) {
             written.add(ingredient.name(), ingredient);
             ingredient.names().forEach(name -> written.add(name, ingredient));
@@ -43,7 +55,46 @@ public final class Pantry {
         return Standard.PANTRY;
     }
 
-    /** In the order of the data file. */
+    /**
+     * This pantry with a person's own rows over it; see {@code src/docs/pantry.md} for what they may say. What they moved
+     * or dropped is told by {@link #notes}.
+     *
+     * @param file as the person knows it, such as {@code pantry.yaml}
+     * @param in its contents; left open
+     * @throws BadInput with file and line at the first bad row
+     */
+    public Pantry with(String file, InputStream in) {
+        return OwnRows.over(this, file, in);
+    }
+
+    /** @throws BadInput with file and line at the first bad row */
+    public Pantry with(String file, String yaml) {
+        return with(file, new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    Pantry with(List<Ingredient> other, List<Note> more) {
+        return new Pantry(
+                other,
+                leadTimeRules,
+                eggs,
+                Stream.concat(notes.stream(), more.stream()).toList());
+    }
+
+    /**
+     * This pantry with the eggs of a language's country: {@link #find} then weighs an egg, its white and its yolk by the
+     * size on the line, "3 large eggs", or by the size that is usual there. Without it, an egg weighs what its row says:
+     * a large one of the US.
+     */
+    public Pantry speaking(Locale language) {
+        return new Pantry(ingredients, leadTimeRules, Optional.of(EggMarket.of(language)), notes);
+    }
+
+    /** What own rows moved or dropped, in their order. */
+    public List<Note> notes() {
+        return notes;
+    }
+
+    /** In the order of the data file, own rows first. */
     public List<Ingredient> all() {
         return ingredients;
     }
@@ -54,7 +105,27 @@ public final class Pantry {
      * or "or" comes first; of two equally long names the later counts, as in "vanilla yoghurt".
      */
     public Optional<Ingredient> find(String name) {
-        return written.within(name).map(NameIndex.Match::ingredient);
+        return written.within(name).map(NameIndex.Match::ingredient).map(found -> eggs.map(
+                        market -> market.weighed(found, name))
+                .orElse(found));
+    }
+
+    /** The ingredient that has exactly this name. */
+    Optional<Ingredient> named(String name) {
+        return written.exactly(name);
+    }
+
+    /** What a list of allergens says about a name on a recipe line; a name that is not known is never clean. */
+    public Declared declared(String name, AllergenList list) {
+        return find(name).<Declared>map(one -> Declared.of(one, list)).orElse(new Declared.Unknown(name));
+    }
+
+    /** One sentence where the name on a recipe line means something else to others: "cornflour" in the US. */
+    public Optional<String> beware(String name) {
+        return written.within(name).flatMap(match -> match.ingredient().beware().entrySet().stream()
+                .filter(entry -> Names.words(entry.getKey()).equals(match.name()))
+                .map(entry -> entry.getValue())
+                .findFirst());
     }
 
     /**
@@ -62,7 +133,7 @@ public final class Pantry {
      * talk that name nothing.
      */
     public boolean mayBegin(String word, String joined) {
-        return beginnings.computeIfAbsent(word, this::begins) || written.begins(joined) || heard.begins(joined);
+        return begins(word) || written.begins(joined) || heard.begins(joined);
     }
 
     private boolean begins(String word) {
@@ -111,15 +182,8 @@ public final class Pantry {
 
     /** Read on first use: most commands need no pantry. */
     private static final class Standard {
-        static final Pantry PANTRY =
-                new Pantry(resource("pantry.yaml", PantryFile::read), resource("lead-times.yaml", LeadTimeRule::read));
-
-        private static <T> T resource(String file, BiFunction<String, InputStream, T> reader) {
-            try (InputStream in = Objects.requireNonNull(Pantry.class.getResourceAsStream(file), file)) {
-                return reader.apply(file, in);
-            } catch (IOException e) {
-                throw new UncheckedIOException(file, e);
-            }
-        }
+        static final Pantry PANTRY = new Pantry(
+                Resources.read("pantry.yaml", PantryFile::read),
+                Resources.read("lead-times.yaml", LeadTimeRule::read));
     }
 }

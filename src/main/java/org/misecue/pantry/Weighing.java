@@ -23,14 +23,30 @@ public final class Weighing {
      * Empty where the pantry has no weight, and for a pinch.
      */
     public static Optional<Quantity> inGrams(Quantity quantity, Ingredient ingredient, Household household) {
+        return weighed(quantity, ingredient, household).map(Weighed::grams);
+    }
+
+    /** The same with the range in which the weight may really fall. */
+    public static Optional<Weighed> weighed(Quantity quantity, Ingredient ingredient, Household household) {
         if (quantity.dimension() == Dimension.MASS) {
-            return Optional.of(quantity.in(Unit.GRAM, household));
+            Quantity grams = quantity.in(Unit.GRAM, household);
+            return Optional.of(new Weighed(grams, between(grams, Spread.none(Rationals.ONE)), "weighed"));
         }
         if (quantity.amount().least().isEmpty()) {
             return Optional.empty();
         }
-        return gramsOfOne(quantity.unit(), ingredient, household)
-                .map(grams -> about(new Quantity(quantity.times(grams).amount(), Unit.GRAM)));
+        return ofOne(quantity.unit(), ingredient, household)
+                .map(one -> new Weighed(
+                        about(new Quantity(quantity.times(one.grams()).amount(), Unit.GRAM)),
+                        between(quantity, one.spread()),
+                        one.source()));
+    }
+
+    /** From the least of the lower end to the most of the upper end. */
+    private static Spread between(Quantity quantity, Spread one) {
+        RationalNumber least = quantity.amount().least().orElse(Rationals.ZERO);
+        RationalNumber most = quantity.amount().most().orElse(least);
+        return new Spread(one.low().multiply(least), one.high().multiply(most), one.source());
     }
 
     /** The weight in grams to have ready: of a range the upper end. */
@@ -41,22 +57,31 @@ public final class Weighing {
 
     /** Grams in a millilitre, from the largest measure that the pantry weighs. */
     public static Optional<RationalNumber> gramsPerMillilitre(Ingredient ingredient) {
-        return ingredient.weights().stream()
-                .filter(weight -> weight.unit().dimension() == Dimension.VOLUME)
-                .max((one, other) -> millilitres(one).compareTo(millilitres(other)))
-                .map(weight -> weight.grams().divide(millilitres(weight)));
+        return largest(ingredient).map(weight -> weight.grams().divide(millilitres(weight)));
     }
 
-    private static Optional<RationalNumber> gramsOfOne(Unit unit, Ingredient ingredient, Household household) {
+    private static Optional<Weight> largest(Ingredient ingredient) {
+        return ingredient.weights().stream()
+                .filter(weight -> weight.unit().dimension() == Dimension.VOLUME)
+                .max((one, other) -> millilitres(one).compareTo(millilitres(other)));
+    }
+
+    /** One such measure of this household, or one piece. */
+    private static Optional<Weight> ofOne(Unit unit, Ingredient ingredient, Household household) {
         Optional<Weight> own = weighed(ingredient.weights(), unit);
         return switch (unit.dimension()) {
-            case COUNT -> own.map(Weight::grams);
+            case COUNT -> own;
             case VOLUME ->
-                own.map(weight -> weight.grams().divide(millilitres(weight)))
-                        .or(() -> gramsPerMillilitre(ingredient))
-                        .map(density -> density.multiply(unit.toBase(Rationals.ONE, household)));
+                own.or(() -> largest(ingredient))
+                        .map(weight -> sized(weight, unit, unit.toBase(Rationals.ONE, household)));
             default -> Optional.empty();
         };
+    }
+
+    private static Weight sized(Weight weight, Unit unit, RationalNumber millilitres) {
+        RationalNumber factor = millilitres.divide(millilitres(weight));
+        return new Weight(
+                unit, weight.grams().multiply(factor), weight.spread().times(factor), weight.source());
     }
 
     private static Optional<Weight> weighed(List<Weight> weights, Unit unit) {

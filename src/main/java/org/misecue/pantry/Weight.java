@@ -8,6 +8,7 @@ import tech.units.indriya.function.RationalNumber;
  *
  * @param unit CUP, TABLESPOON, TEASPOON, STICK or EACH
  * @param grams more than zero
+ * @param spread the range in which kitchens' weights of it fall
  * @param source where the figure comes from
  */
-public record Weight(Unit unit, RationalNumber grams, String source) {}
+public record Weight(Unit unit, RationalNumber grams, Spread spread, String source) {}

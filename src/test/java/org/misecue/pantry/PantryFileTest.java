@@ -44,23 +44,47 @@ class PantryFileTest {
             value = {
                 "- {name: oats, aisle: baking}                                       | “source” must be a text.",
                 "- {aisle: baking, source: me}                                       | “name” must be a text.",
-                "- {name: oats, aisle: baking, source: me, color: blue}"
-                        + " | unknown key “color”; known are aisle, also, check, chilled, contains, grams, heard, name,"
-                        + " source, weighed.",
+                "- {name: oats, aisle: baking, source: me, contain: [oats]}"
+                        + " | unknown key “contain”; did you mean “contains”?",
+                "- {name: oats, aisle: baking, source: me, sprinkled: yes}"
+                        + " | unknown key “sprinkled”; known here: name, also, heard, kind, grams, weighed, spread,"
+                        + " spread-from, contains, check, keep, aisle, beware, source.",
+                "- {name: oats, name: oat, aisle: baking, source: me} | “name” stands here for the second time; keep one of them.",
+                "- {name: ½, aisle: baking, source: me} | “name” must have a word in it, and “½” has none.",
+                "- {name: oats, aisle: baking, source: me, kind: flours}"
+                        + " | “kind” must be one of liquid, syrup, sugar, fat, flour, powder, grain, chopped, piece, soft,"
+                        + " other, not “flours”.",
+                "- {name: oats, aisle: baking, source: me, keep: shed}"
+                        + " | “keep” must be one of cupboard, cool, fridge, freezer, not “shed”.",
+                "- {name: oats, aisle: baking, source: me, beware: {wheat: hm}}"
+                        + " | “beware” is of a name of this row, and “wheat” is none.",
+                "- {name: oats, aisle: baking, source: me, beware: hm}"
+                        + " | “beware” must be a mapping such as {cornflour: in the US it is maize flour}.",
                 "- {name: oats, aisle: baking, source: me, also: oat}                | “also” must be a list such as [one, other].",
                 "- {name: oats, aisle: baking, source: me, also: [oat, 7]}           | “also” must hold texts only; quote 7.",
-                "- {name: oats, aisle: baking, source: me, chilled: maybe}           | “chilled” must be true or false.",
                 "- {name: oats, aisle: baking, source: me, grams: {cup: 81}}         | “weighed” must be a text.",
                 "- {name: oats, aisle: baking, source: me, weighed: me, grams: {cup: -1}}"
-                        + " | “grams” must hold numbers above zero, and cup is -1.",
+                        + " | “grams” must hold numbers above zero such as 125 or 4.2, and cup is -1.",
                 "- {name: oats, aisle: baking, source: me, weighed: me, grams: {pint: 1}}"
                         + " | “grams” are of a cup, tbsp, tsp, stick or each, not pint.",
-                "- {name: oats, aisle: baking, source: me, contains: [wheat]}"
-                        + " | “wheat” is not one of the EU's fourteen allergens: [gluten, crustaceans, eggs, fish,"
-                        + " peanuts, soybeans, milk, nuts, celery, mustard, sesame, sulphites, lupin, molluscs].",
+                "- {name: oats, aisle: baking, source: me, weighed: me, grams: {cup: 1e9}}"
+                        + " | “grams” must hold numbers above zero such as 125 or 4.2, and cup is 1e9.",
+                "- {name: oats, aisle: baking, source: me, weighed: me, grams: {cup: 80}, spread: {cup: [85, 90]},"
+                        + " spread-from: me} | the “spread” of a cup must hold its grams, 80.",
+                "- {name: oats, aisle: baking, source: me, weighed: me, grams: {cup: 80}, spread: {cup: [70, 90]}}"
+                        + " | “spread-from” must be a text.",
+                "- {name: oats, aisle: baking, source: me, weighed: me, grams: {cup: 80}, spread: {cup: 70}}"
+                        + " | “spread” must give the lowest and the highest, such as {cup: [100, 145]}.",
+                "- {name: oats, aisle: baking, source: me, spread: {tsp: [1, 2]}, spread-from: me}"
+                        + " | “spread” is of a measure that has grams, and tsp has none.",
+                "- {name: oats, aisle: baking, source: me, contains: [straw]}"
+                        + " | “straw” is not an allergen; known are wheat, rye, barley, oats, gluten, crustaceans, eggs,"
+                        + " fish, peanuts, soybeans, milk, almond, hazelnut, walnut, cashew, pecan, brazil nut, pistachio,"
+                        + " macadamia, nuts, celery, mustard, sesame, sulphites, lupin, molluscs, pine nut, coconut,"
+                        + " chestnut.",
                 "- {name: oats, aisle: baking, source: me, also: [Rye Flours]}"
                         + " | “Rye Flours” is a name of “rye flour” already.",
-                "- just words                                                        | expected a row of keys and values.",
+                "- just words                                                        | expected a row of keys and values such as “name: rye flour”.",
             })
     void a_bad_row_stops_the_reading_with_its_line(String row, String sentence) {
         assertThatThrownBy(() -> read(GOOD + row))
@@ -69,20 +93,29 @@ class PantryFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"name: oats", "", "- {name: oats", "- [", "\t- name: x", "- name: 'x"})
+    @ValueSource(strings = {"name: oats", "- {name: oats", "- [", "\t- name: x", "- name: 'x"})
     void what_is_no_list_of_rows_is_refused(String yaml) {
         assertThatThrownBy(() -> read(yaml)).isInstanceOf(BadInput.class).hasMessageStartingWith("pantry.yaml");
     }
 
     @Test
     void every_row_of_the_pantry_that_comes_with_the_program_names_its_source() {
-        Set<String> keys =
-                Set.of("name", "also", "heard", "grams", "weighed", "contains", "check", "chilled", "aisle", "source");
-        InputStream in = Objects.requireNonNull(Pantry.class.getResourceAsStream("pantry.yaml"));
-        assertThat(YamlRows.read("pantry.yaml", in, keys))
-                .hasSameSizeAs(Pantry.standard().all())
-                .allSatisfy(row -> assertThat(row.text("source"))
-                        .matches("EU 1169/2011 Annex II: .+|from memory; the label wins|common practice, no source"));
+        assertThat(Pantry.standard().all())
+                .extracting(Ingredient::source)
+                .allMatch(source ->
+                        source.matches("EU 1169/2011 Annex II: .+|from memory; the label wins|common practice, no source"));
+    }
+
+    @Test
+    void an_error_names_the_line_of_the_key() {
+        assertThatThrownBy(() -> read("- name: oats\n  aisle: baking\n  source: me\n  color: blue\n"))
+                .isInstanceOf(BadInput.class)
+                .hasMessageStartingWith("pantry.yaml:4: unknown key “color”");
+    }
+
+    @Test
+    void a_file_of_comments_has_no_rows() {
+        assertThat(read("# nothing yet\n")).isEmpty();
     }
 
     @Test

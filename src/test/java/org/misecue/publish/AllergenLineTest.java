@@ -4,12 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import org.misecue.pantry.Allergen;
 import org.misecue.pantry.Ingredient;
+import org.misecue.pantry.Pantry;
 
 /** The substances are those of Annex II to Regulation (EU) 1169/2011; what carries them is common knowledge, no source. */
 class AllergenLineTest {
@@ -30,15 +29,10 @@ class AllergenLineTest {
 
     @Test
     void what_only_the_pantry_knows_stands_in_brackets_behind_the_name() {
-        Ingredient teabread = new Ingredient(
-                "teabread",
-                List.of(),
-                List.of(),
-                List.of(),
-                Set.of(Allergen.EGGS, Allergen.GLUTEN),
-                Set.of(),
-                false,
-                "");
+        Ingredient teabread = Pantry.standard()
+                .with("pantry.yaml", "- {name: teabread, contains: [eggs, wheat]}")
+                .find("teabread")
+                .orElseThrow();
 
         AllergenLine line =
                 AllergenLine.of("stale teabread, cubed", "stale teabread", Optional.of(teabread), Emphasis.CAPITALS);

@@ -1,4 +1,4 @@
-package org.misecue.episode;
+package org.misecue.notice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,18 +1,27 @@
-package org.misecue.episode;
+package org.misecue.notice;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** The known word that a mistyped one was probably meant to be. */
-final class NearestWord {
+public final class NearestWord {
 
     private NearestWord() {}
 
+    /** “did you mean …?”, or else all that is known here. */
+    public static String remedy(String typed, List<String> known) {
+        return of(typed, known)
+                .map(near -> "did you mean “" + near + "”?")
+                .orElse("known here: " + String.join(", ", known) + ".");
+    }
+
     /** The nearest by letters changed, left out, put in or swapped; empty where more than a third is wrong. */
-    static Optional<String> of(String typed, List<String> known) {
+    public static Optional<String> of(String typed, List<String> known) {
         int bound = Math.max(2, typed.length() / 3);
         return known.stream()
+                // a word far longer than any known one is like none, and not worth the table
+                .filter(word -> Math.abs(typed.length() - word.length()) <= bound)
                 .filter(word -> distance(typed, word) <= bound)
                 .min(Comparator.comparingInt(word -> distance(typed, word)));
     }

@@ -1,0 +1,58 @@
+package org.misecue.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
+
+/** The program's pantry with the person's own rows over it: first those at home, then those beside the recipe. */
+final class OwnPantry {
+
+    private static final String FILE = "pantry.yaml";
+
+    /** One file and how the person knows it. */
+    private record Named(Path path, String name) {}
+
+    private final List<Named> files = new ArrayList<>();
+
+    /** @param folder of the recipe */
+    OwnPantry(Optional<Path> home, Path folder) {
+        home.map(path -> path.resolve(".misecue").resolve(FILE))
+                .filter(Files::exists)
+                .ifPresent(file -> files.add(new Named(file, file.toString())));
+        Path beside = folder.resolve(FILE);
+        if (Files.exists(beside)) {
+            files.add(new Named(beside, FILE));
+        }
+    }
+
+    /** What the pantry depends on besides the program. */
+    List<Path> files() {
+        return files.stream().map(Named::path).toList();
+    }
+
+    /** @throws BadInput with file and line at the first bad row */
+    Pantry read() {
+        Pantry pantry = Pantry.standard();
+        for (Named file : files) {
+            pantry = over(pantry, file);
+        }
+        return pantry;
+    }
+
+    private static Pantry over(Pantry pantry, Named file) {
+        try (InputStream in = Files.newInputStream(file.path())) {
+            return pantry.with(file.name(), in);
+        } catch (IOException | UncheckedIOException e) {
+            throw new BadInput(
+                    Place.of(file.name()), "the file cannot be read; check that it is a file you may open.", e);
+        }
+    }
+}
