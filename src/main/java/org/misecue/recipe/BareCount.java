@@ -39,7 +39,8 @@ final class BareCount {
         }
         Optional<Ingredient> known = Pantry.standard().heardAs(name);
         return Nouns.singular(last).equals(last)
-                && known.filter(ingredient -> !weighs(ingredient, Unit.EACH) && weighs(ingredient, Unit.CUP))
+                && known.filter(ingredient -> !ingredient.aisle().equals("fruit and vegetables"))
+                        .filter(ingredient -> !weighs(ingredient, Unit.EACH) && weighs(ingredient, Unit.CUP))
                         .isPresent();
     }
 

@@ -34,7 +34,9 @@ final class RecipeParser {
             note(0, "no method was found; put its steps under a heading \"Method\".");
         }
         List<Setting> whole = withYield(settings, steps);
-        return new Recipe(title(outline), components, steps, whole, List.copyOf(notes), source);
+        Recipe recipe = new Recipe(title(outline), components, steps, whole, List.copyOf(notes), source);
+        RecipeCheck.ALL.forEach(check -> notes.addAll(check.notes(recipe)));
+        return new Recipe(recipe.title(), components, steps, whole, List.copyOf(notes), source);
     }
 
     private String title(Outline outline) {
