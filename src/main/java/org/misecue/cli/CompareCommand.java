@@ -50,7 +50,9 @@ final class CompareCommand extends EpisodeCommand {
                     "compare.html",
                     ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
         }
-        hand(explain == null ? report(worktop) : journeys(worktop, explain), to);
+        String text = explain == null ? report(worktop) : journeys(worktop, explain);
+        tell(worktop.recipe().notes());
+        hand(text, to);
         return worktop.comparison().differs() ? ExitCode.DIFFERS : ExitCode.OK;
     }
 

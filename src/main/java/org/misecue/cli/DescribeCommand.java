@@ -21,6 +21,7 @@ final class DescribeCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        tell(worktop.recipe().notes());
         if (to.json) {
             hand(SchemaOrg.json(worktop.published()), to);
             return ExitCode.OK;

@@ -31,6 +31,7 @@ final class PrepCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        tell(worktop.recipe().notes());
         PrepPlan plan = worktop.prep();
         tell(worktop.scaled().warnings());
         if (html || pdf) {

@@ -1,19 +1,31 @@
 package org.misecue.cli;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeJson;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.recipe.RecipeText;
+import org.misecue.pantry.Pantry;
+import org.misecue.scale.ScaleRules;
+import org.misecue.scale.ScaledJson;
+import org.misecue.scale.ScaledRecipe;
+import org.misecue.scale.ScaledText;
+import org.misecue.scale.Scaler;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Shows how a recipe was understood. */
-@Command(name = "read", description = "Show how a recipe was understood, line by line.")
+@Command(name = "read", description = "Show how a recipe was understood, line by line, or the recipe at another size.")
 final class ReadCommand extends MisecueCommand {
 
     @Parameters(
@@ -22,6 +34,11 @@ final class ReadCommand extends MisecueCommand {
             defaultValue = ".",
             description = "A recipe file, or an episode's folder; this folder where none is named.")
     private Path named = Path.of(".");
+
+    /** At most one of them. */
+    @Nullable
+    @ArgGroup
+    private BatchOptions size;
 
     @Mixin
     private final ResultOptions to = new ResultOptions();
@@ -33,8 +50,31 @@ final class ReadCommand extends MisecueCommand {
     @Override
     public Integer call() {
         Recipe recipe = recipe();
-        hand(to.json ? RecipeJson.of(recipe) : RecipeText.of(recipe), to);
+        Optional<ScaledRecipe> scaled = Optional.ofNullable(size)
+                .flatMap(BatchOptions::batch)
+                .map(batch -> Scaler.scale(recipe, batch, ScaleRules.standard(), Pantry.standard()));
+        hand(to.json ? json(recipe, scaled) : text(recipe, scaled), to);
         return ExitCode.OK;
+    }
+
+    private String text(Recipe recipe, Optional<ScaledRecipe> scaled) {
+        scaled.ifPresent(any -> tell(recipe.notes()));
+        return scaled.map(ScaledText::of).orElseGet(() -> RecipeText.of(recipe));
+    }
+
+    private static String json(Recipe recipe, Optional<ScaledRecipe> scaled) {
+        return scaled.map(each -> withScaled(RecipeJson.of(recipe), each)).orElseGet(() -> RecipeJson.of(recipe));
+    }
+
+    private static String withScaled(String recipe, ScaledRecipe scaled) {
+        ObjectMapper mapper = new ObjectMapper();
+        try {
+            ObjectNode whole = (ObjectNode) mapper.readTree(recipe);
+            whole.set("scaled", ScaledJson.of(scaled));
+            return mapper.writerWithDefaultPrettyPrinter().writeValueAsString(whole);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("our own JSON cannot be read", e);
+        }
     }
 
     private Recipe recipe() {

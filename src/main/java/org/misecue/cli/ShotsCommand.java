@@ -29,6 +29,7 @@ final class ShotsCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        tell(worktop.recipe().notes());
         ShotPlan shots = worktop.shots();
         if (html) {
             made(worktop.episode().out(), "shots.html", ShotsPage.html(shots));

@@ -4,7 +4,9 @@ import java.util.Optional;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
+import org.misecue.quantity.WrittenQuantity;
 import tech.units.indriya.function.RationalNumber;
 
 /** The batch that is wanted. */
@@ -75,6 +77,16 @@ public sealed interface Batch {
                         place,
                         "a tin is a size and a shape, such as 20 cm round, 9 in square or 33 × 23 cm, not “" + words
                                 + "”.")));
+    }
+
+    /** What is left of one ingredient in words: "310 g butter", "4 eggs". */
+    static Batch left(Place place, String words) {
+        Optional<WrittenQuantity> read = new QuantityReader().read(words)
+                .filter(written -> written.quantity().amount().least().isPresent())
+                .filter(written -> !words.substring(written.end()).isBlank());
+        WrittenQuantity written = read.orElseThrow(() -> new BadInput(
+                place, "what is left is an amount and a name, such as 310 g butter, not “" + words + "”."));
+        return new Left(words.substring(written.end()).strip(), written.quantity());
     }
 
     private static Optional<RationalNumber> number(String words) {

@@ -1,6 +1,7 @@
 package org.misecue.scale;
 
 import java.util.Optional;
+import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.recipe.IngredientLine;
 import tech.units.indriya.function.RationalNumber;
@@ -20,4 +21,15 @@ public record WeighedLine(
         IngredientLine written,
         Optional<Quantity> exact,
         Optional<Quantity> weighed,
-        Optional<RationalNumber> grams) {}
+        Optional<RationalNumber> grams) {
+
+    /** How far what is weighed lies from the exact amount, as a share of it; above zero for too much; 0 where nothing was rounded. */
+    public Optional<RationalNumber> error() {
+        return exact.flatMap(quantity -> quantity.amount().most())
+                .filter(value -> value.signum() > 0)
+                .flatMap(should -> exact.flatMap(quantity -> weighed.map(other ->
+                                other.unit() == quantity.unit() ? other : other.in(quantity.unit(), Household.METRIC)))
+                        .flatMap(quantity -> quantity.amount().most())
+                        .map(is -> is.subtract(should).divide(should)));
+    }
+}

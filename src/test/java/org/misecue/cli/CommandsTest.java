@@ -11,6 +11,8 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every command on a copy of the sample episode. */
 class CommandsTest {
@@ -49,6 +51,18 @@ class CommandsTest {
         assertThat(again.err())
                 .isEqualTo(
                         "misecue: plum-plait: this folder has something in it already; choose a new or an empty one.\n");
+    }
+
+    /** What the recipe does not say for certain must reach whoever weighs, speaks or publishes by it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"read", "compare", "prep", "shots", "describe"})
+    void every_command_tells_of_an_amount_that_cannot_be_read(String command) {
+        stage.write(
+                "sample-project/recipe.md",
+                "# Bun\n\nMakes 1 bun\n\n## Ingredients\n\n- 17,5,3 g unsalted butter\n- 20 g sugar\n\n"
+                        + "## Method\n\n1. Cream the butter and sugar.\n");
+        OnStage.Ran ran = stage.run(command, "sample-project");
+        assertThat(ran.out() + ran.err()).contains("recipe.md:7: the amount in \"17,5,3 g unsalted butter\" cannot be right");
     }
 
     @Test
