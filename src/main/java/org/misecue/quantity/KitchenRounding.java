@@ -21,8 +21,8 @@ public record KitchenRounding(Quantity resolution, Household household) {
     private static final RationalNumber EIGHTH = Rationals.of(1, 8);
     private static final RationalNumber FEW = Rationals.of(5);
 
-    /** The fractions of a set of teaspoons; ⅛ is the smallest spoon. */
-    private static final List<RationalNumber> TEASPOONS = fractions("⅛¼⅓½⅔¾");
+    /** What a set of teaspoons of ⅛, ¼, ½, ¾ and 1 makes with at most two of them for the fraction. */
+    private static final List<RationalNumber> TEASPOONS = fractions("⅛¼⅜½⅝¾⅞");
 
     private static final List<RationalNumber> CUPS = fractions("¼⅓½⅔¾");
 

@@ -22,7 +22,7 @@ class KitchenRoundingTest {
         "1,   1/3,   oz,   ⅜ oz,      1/8",
         "1,   9/8,   tsp,  1⅛ tsp,    0",
         "1,   0.05,  tsp,  ⅛ tsp,     3/2",
-        "1,   0.3,   tsp,  ⅓ tsp,     1/9",
+        "1,   0.3,   tsp,  ¼ tsp,    -1/6",
         "1,   0.95,  tsp,  1 tsp,     1/19",
         "1,   2.6,   tbsp, 2⅔ tbsp,   1/39",
         "1,   0.25,  tbsp, ¾ tsp,     0",
@@ -35,7 +35,7 @@ class KitchenRoundingTest {
         "1,   7.5,   each, 8,         1/15",
         "1,   1.5,   pinch, 2 pinches, 1/3",
         "1,   183.3, C,    183.3 °C,  0",
-        "1,   2.4-3.4, tsp, 2⅓–3⅓ tsp, -1/36",
+        "1,   2.4-3.4, tsp, 2⅜–3⅜ tsp, -1/96",
     })
     void rounds_as_a_person_weighs(String resolution, String amount, String unit, String rounded, String error) {
         Household cups = unit.equals("cup") ? Household.US_CUSTOMARY : Household.METRIC;
