@@ -25,13 +25,14 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
 
     static Outline of(Manuscript manuscript) {
         Sorter sorter = new Sorter();
-        manuscript.lines().forEach(sorter::take);
+        Footnotes.inlined(manuscript.lines()).forEach(sorter::take);
         String title = manuscript.title().isEmpty() ? sorter.title : manuscript.title();
         return new Outline(
                 title,
                 sorter.head,
                 BareHeadings.split(sorter.parts).stream()
                         .filter(part -> !part.lines().isEmpty())
+                        .map(AmountsApart::joined)
                         .toList(),
                 Paragraphs.joined(sorter.method));
     }

@@ -65,13 +65,7 @@ final class MarkdownManuscript implements ManuscriptReader {
             } else if (isBold(paragraph) && !text.contains("\n")) {
                 lines.add(Line.heading(lineOf(paragraph), BOLD_LEVEL, text));
             } else {
-                int number = lineOf(paragraph);
-                boolean gap = true;
-                for (String each : text.split("\n", -1)) {
-                    addText(number, each, gap);
-                    number++;
-                    gap = false;
-                }
+                addLines(lineOf(paragraph), text, opensBold(paragraph));
             }
         }
 
@@ -94,8 +88,24 @@ final class MarkdownManuscript implements ManuscriptReader {
             }
         }
 
+        private void addLines(int first, String text, boolean headed) {
+            List<String> each = List.of(text.split("\n", -1));
+            List<List<String>> rows = PipeTable.rows(each);
+            if (!rows.isEmpty()) {
+                TableRows.lines(rows).forEach(row -> addText(first, row, false));
+                return;
+            }
+            for (int at = 0; at < each.size(); at++) {
+                if (at == 0 && headed) {
+                    lines.add(Line.heading(first, BOLD_LEVEL, each.get(0)));
+                } else {
+                    addText(first + at, each.get(at), at == 0);
+                }
+            }
+        }
+
         private void addItem(Paragraph paragraph, ListItem item, String text) {
-            String oneLine = text.replace('\n', ' ');
+            String oneLine = Marks.unboxed(text.replace('\n', ' '));
             if (item.getFirstChild() != paragraph && !lines.isEmpty()) {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
                 return;
@@ -109,6 +119,13 @@ final class MarkdownManuscript implements ManuscriptReader {
             if (!line.text().isBlank()) {
                 lines.add(line);
             }
+        }
+
+        /** Whether the first line is bold and more lines follow. */
+        private static boolean opensBold(Paragraph paragraph) {
+            Node first = paragraph.getFirstChild();
+            return first instanceof StrongEmphasis
+                    && (first.getNext() instanceof SoftLineBreak || first.getNext() instanceof HardLineBreak);
         }
 
         private static boolean isBold(Paragraph paragraph) {

@@ -20,7 +20,7 @@ final class PlainTextManuscript implements ManuscriptReader {
 
     @Override
     public boolean takes(String type) {
-        return type.startsWith("text/");
+        return type.startsWith("text/") || type.equals("message/rfc822");
     }
 
     @Override

@@ -65,15 +65,15 @@ final class ShownLines {
 
     private void block(Element element, int depth) {
         String name = element.normalName();
-        if (SKIPPED.contains(name)) {
+        if (SKIPPED.contains(name) || Clutter.is(element)) {
             return;
         }
         if (name.matches("h[1-6]")) {
             addHeading(element, name.charAt(1) - '0');
         } else if (name.equals("li") && !hasBlock(element)) {
             addItem(element);
-        } else if (name.equals("tr")) {
-            add(Marks.line(lineOf(element), element.text(), false));
+        } else if (name.equals("table") && !isLayout(element)) {
+            addTable(element);
         } else if (name.equals("p") && isBold(element)) {
             addHeading(element, BOLD_LEVEL);
         } else {
@@ -82,6 +82,22 @@ final class ShownLines {
             flush();
             markAsItem(element, before);
         }
+    }
+
+    /** Whether the table only sets columns of the page side by side: its cells hold lists and paragraphs. */
+    private static boolean isLayout(Element table) {
+        return table.select("td, th").stream()
+                .anyMatch(cell -> cell.select("p:not(:empty), li, h1, h2, h3, h4, h5, h6, tr, br")
+                                .size()
+                        > 1);
+    }
+
+    private void addTable(Element table) {
+        List<List<String>> rows = table.select("tr").stream()
+                .map(row -> row.select("td, th").eachText())
+                .toList();
+        int line = lineOf(table);
+        TableRows.lines(rows).forEach(text -> add(Marks.line(line, text, false)));
     }
 
     private void addHeading(Element element, int level) {
@@ -152,7 +168,7 @@ final class ShownLines {
         return name.equals("b") || name.equals("strong");
     }
 
-    private static int lineOf(Node node) {
+    static int lineOf(Node node) {
         return Math.max(node.sourceRange().start().lineNumber(), 0);
     }
 }

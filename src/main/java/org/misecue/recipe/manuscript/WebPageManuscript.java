@@ -2,7 +2,6 @@ package org.misecue.recipe.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 
@@ -18,8 +17,7 @@ final class WebPageManuscript implements ManuscriptReader {
     public Manuscript read(Document document) {
         org.jsoup.nodes.Document page =
                 org.jsoup.Jsoup.parse(document.text(), "", Parser.htmlParser().setTrackPosition(true));
-        Optional<Manuscript> data = SchemaRecipe.in(page);
-        return data.orElseGet(() -> shown(page.body()));
+        return SchemaRecipe.in(page).or(() -> Microdata.in(page)).orElseGet(() -> shown(Clutter.content(page)));
     }
 
     /** The lines that a body of HTML shows. */
