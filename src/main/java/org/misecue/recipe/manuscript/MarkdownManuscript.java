@@ -36,7 +36,7 @@ final class MarkdownManuscript implements ManuscriptReader {
         Node root = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS)
                 .build()
-                .parse(document.text());
+                .parse(document.recipeText());
         Blocks blocks = new Blocks();
         root.accept(blocks);
         return new Manuscript("", blocks.lines);

@@ -25,7 +25,7 @@ final class PlainTextManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        return new Manuscript("", lines(document.text()));
+        return new Manuscript("", lines(document.recipeText()));
     }
 
     static List<Line> lines(String text) {

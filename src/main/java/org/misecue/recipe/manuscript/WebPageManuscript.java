@@ -8,6 +8,9 @@ import org.jsoup.parser.Parser;
 /** A web page: its schema.org recipe where it carries one, else what it shows. */
 final class WebPageManuscript implements ManuscriptReader {
 
+    /** Rich pages have some thousand; each takes a kilobyte of memory. */
+    private static final int MOST_TAGS = 200_000;
+
     @Override
     public boolean takes(String type) {
         return type.equals("text/html") || type.equals("application/xhtml+xml");
@@ -15,8 +18,12 @@ final class WebPageManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
+        String html = document.text();
+        if (html.chars().filter(each -> each == '<').count() > MOST_TAGS) {
+            throw document.tooLong();
+        }
         org.jsoup.nodes.Document page =
-                org.jsoup.Jsoup.parse(document.text(), "", Parser.htmlParser().setTrackPosition(true));
+                org.jsoup.Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true));
         return SchemaRecipe.in(page).or(() -> Microdata.in(page)).orElseGet(() -> shown(Clutter.content(page)));
     }
 
