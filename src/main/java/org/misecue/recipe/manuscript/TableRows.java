@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
 final class TableRows {
 
     private static final Pattern HEAD = Pattern.compile(
-            "(?:amounts?|quantit(?:y|ies)|qty\\.?|how much|weights?|measures?|metric|units?|grams|g|ingredients?|names?|items?"
-                    + "|what|preparation|notes?)?",
+            "(?:amounts?|quantit(?:y|ies)|qty\\.?|how much|weights?|measures?|metric|imperial|us|cups?(?: etc\\.?)?|volume|units?|grams?|g|ounces|oz|ingredients?|names?|items?|what|preparation|notes?)?",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern FIGURE = Pattern.compile("^(?:[\\d½¼¾⅓⅔⅛⅜⅝⅞]|(?:an?|half|some)\\h).*");
     private static final Pattern AMOUNT_AND_NAME =
             Pattern.compile("^[\\d½¼¾⅓⅔⅛⅜⅝⅞][^\\p{L}]*(?:(?:k?g|m?l|oz|lb|tbsps?|tsps?|cups?)\\b\\.?)?\\h*\\p{L}{2,}.*");
 
@@ -44,9 +44,29 @@ final class TableRows {
 
     private static List<String> byRow(List<List<String>> rows) {
         return rows.stream()
-                .map(row -> String.join(" ", row).replaceAll("\\h+", " ").strip())
+                .map(row -> (String.join("/", amountsBehind(row)) + " " + String.join(" ", names(row)))
+                        .replaceAll("\\h+", " ")
+                        .strip())
                 .filter(line -> !line.isEmpty())
                 .toList();
+    }
+
+    /** The amounts of a row that begins with the name: people write them before it. */
+    private static List<String> amountsBehind(List<String> row) {
+        return startsWithName(row)
+                ? row.stream().skip(1).filter(cell -> FIGURE.matcher(cell).matches()).toList()
+                : List.of();
+    }
+
+    private static List<String> names(List<String> row) {
+        List<String> amounts = amountsBehind(row);
+        return row.stream().filter(cell -> !amounts.contains(cell)).toList();
+    }
+
+    private static boolean startsWithName(List<String> row) {
+        return !row.isEmpty()
+                && !row.get(0).isBlank()
+                && !FIGURE.matcher(row.get(0)).matches();
     }
 
     private static List<String> byColumn(List<List<String>> rows) {
