@@ -179,7 +179,9 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
             // A mail program may have broken the sentence before its full stop.
             boolean sentence = line.text().split("\\h+").length >= SENTENCE
                     && (line.text().strip().endsWith(".")
-                            || line.gap() && line.text().matches(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*"));
+                            || line.gap()
+                                    && line.text()
+                                            .matches(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*"));
             return !amount && (sentence || line.is(Line.Kind.NUMBERED)) && !line.is(Line.Kind.ITEM);
         }
     }

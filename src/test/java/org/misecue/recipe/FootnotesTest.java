@@ -17,10 +17,7 @@ class FootnotesTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = ';',
-            textBlock =
-                    """
+    @CsvSource(delimiter = ';', textBlock = """
                     md;  - 175 g butter*\\n- 200 g flour\\n\\n\\* or use margarine;             175 g butter (or use margarine)
                     md;  - 175 g butter*\\n- 200 g flour\\n\\n* or use margarine;               175 g butter (or use margarine)
                     txt; 175 g butter*\\n200 g flour\\n\\n*or use margarine.;                    175 g butter (or use margarine)
@@ -29,8 +26,9 @@ class FootnotesTest {
                     txt; 175 g butter\\n200 g flour;                                             175 g butter
                     """)
     void the_first_line_reads(String kind, String list, String first) throws IOException {
-        String text = "Shortbread\n\nIngredients\n\n" + list.replace("\\n", "\n").replace("\\*", "*")
-                + "\n\nMethod\n\nRub the butter into the flour and bake for 20 minutes.\n";
+        String text =
+                "Shortbread\n\nIngredients\n\n" + list.replace("\\n", "\n").replace("\\*", "*")
+                        + "\n\nMethod\n\nRub the butter into the flour and bake for 20 minutes.\n";
         Recipe recipe = RecipeReader.read(Files.writeString(folder.resolve("r." + kind), text), "r." + kind);
         assertThat(recipe.lines()).extracting(IngredientLine::text).isEqualTo(List.of(first, "200 g flour"));
         assertThat(recipe.lines().get(0).ingredient()).isEqualTo("butter");

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Whatever a file does to its reader: one sentence, in bounded time and memory. */
 class HostileDocumentsTest {
 
-    private static final String TOO_LONG = "there is far more text in it than a recipe has; keep only the recipe in this file.";
+    private static final String TOO_LONG =
+            "there is far more text in it than a recipe has; keep only the recipe in this file.";
     private static final String UNFOLDS =
             "the document unfolds to far more than a recipe has; keep only the recipe in this file.";
     private static final String DAMAGED =
@@ -28,7 +29,8 @@ class HostileDocumentsTest {
             "lists, quotes or marks lie too deep within each other; paste the recipe into a plain text file.";
     private static final String NO_TEXT =
             "there is no text in this PDF, it may be a scan; have its text recognised first, or paste the recipe into a text file.";
-    private static final String NOTHING = "there is no text in this file; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF.";
+    private static final String NOTHING =
+            "there is no text in this file; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF.";
 
     @TempDir
     Path folder;
@@ -50,12 +52,15 @@ class HostileDocumentsTest {
                 System.getProperty("java.class.path"),
                 ReadsAll.class.getName()));
         sentences.keySet().forEach(file -> command.add(file.toString()));
-        Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         List<String> told = lines(process.getInputStream());
         assertThat(process.waitFor()).isZero();
-        assertThat(told.stream().map(line -> line.replaceFirst("^\\d+ ", ""))).containsExactlyElementsOf(sentences.entrySet().stream()
-                .map(each -> each.getKey().getFileName() + ": " + each.getValue())
-                .toList());
+        assertThat(told.stream().map(line -> line.replaceFirst("^\\d+ ", "")))
+                .containsExactlyElementsOf(sentences.entrySet().stream()
+                        .map(each -> each.getKey().getFileName() + ": " + each.getValue())
+                        .toList());
         assertThat(told).allSatisfy(line -> assertThat(Long.parseLong(line.substring(0, line.indexOf(' '))))
                 .as(line)
                 .isLessThan(30_000));
@@ -63,7 +68,9 @@ class HostileDocumentsTest {
 
     private void text() throws IOException {
         String tooMuch = "100 MB is too much for a recipe, of which 20 MB are read; keep only the recipe in this file.";
-        expect(HostileDocuments.megabytes(folder.resolve("long.txt"), 101, "200 g flour\n"), "101" + tooMuch.substring(3));
+        expect(
+                HostileDocuments.megabytes(folder.resolve("long.txt"), 101, "200 g flour\n"),
+                "101" + tooMuch.substring(3));
         expect(HostileDocuments.hole(folder.resolve("long.md"), 100 << 20), tooMuch);
         expect(
                 HostileDocuments.megabytes(folder.resolve("page.html"), 30, "<p>200 g flour</p>\n"),
@@ -74,12 +81,11 @@ class HostileDocumentsTest {
         expect(Files.createFile(folder.resolve("empty.docx")), "the file is empty; write or paste the recipe into it.");
         expect(Files.createDirectory(folder.resolve("sub.md")), "this is a folder; name the recipe's file in it.");
         expect(Files.writeString(folder.resolve("blank.txt"), " \n\n\t\n"), NOTHING);
-        expect(
-                Files.write(folder.resolve("rubbish.docx"), rubbish()),
-                DAMAGED);
+        expect(Files.write(folder.resolve("rubbish.docx"), rubbish()), DAMAGED);
         expect(
                 Files.writeString(
-                        folder.resolve("news.html"), "<html><h1>News</h1><p>It rained.</p><ul><li>Wind</li></ul></html>"),
+                        folder.resolve("news.html"),
+                        "<html><h1>News</h1><p>It rained.</p><ul><li>Wind</li></ul></html>"),
                 NO_INGREDIENTS);
     }
 
@@ -91,13 +97,16 @@ class HostileDocumentsTest {
 
     private void nests() throws IOException {
         int deep = 100_000;
-        expect(Files.writeString(folder.resolve("deep.html"), "<div>".repeat(deep) + "x" + "</div>".repeat(deep)), NOTHING);
+        expect(
+                Files.writeString(folder.resolve("deep.html"), "<div>".repeat(deep) + "x" + "</div>".repeat(deep)),
+                NOTHING);
         expect(Files.writeString(folder.resolve("lists.html"), "<ul><li>".repeat(deep) + "x"), NOTHING);
         expect(Files.writeString(folder.resolve("tables.html"), "<table><tr><td>".repeat(deep) + "x"), TOO_LONG);
         expect(
                 Files.writeString(
                         folder.resolve("json.html"),
-                        "<html><script type=\"application/ld+json\">" + "[".repeat(deep) + "]".repeat(deep) + "</script>x</html>"),
+                        "<html><script type=\"application/ld+json\">" + "[".repeat(deep) + "]".repeat(deep)
+                                + "</script>x</html>"),
                 NO_INGREDIENTS);
         expect(
                 Files.writeString(
@@ -108,7 +117,10 @@ class HostileDocumentsTest {
         expect(Files.writeString(folder.resolve("quotes.md"), ">".repeat(deep) + " x"), TOO_DEEP);
         expect(Files.writeString(folder.resolve("bullets.md"), "- ".repeat(deep) + " x"), TOO_DEEP);
         expect(Files.writeString(folder.resolve("stars.md"), "# a\n" + "*a _b ".repeat(deep / 10)), TOO_LONG);
-        expect(Files.writeString(folder.resolve("groups.rtf"), "{\\rtf1 " + "{".repeat(deep) + "x" + "}".repeat(deep) + "}"), NOTHING);
+        expect(
+                Files.writeString(
+                        folder.resolve("groups.rtf"), "{\\rtf1 " + "{".repeat(deep) + "x" + "}".repeat(deep) + "}"),
+                NOTHING);
     }
 
     private void archives() throws IOException {
@@ -119,11 +131,14 @@ class HostileDocumentsTest {
         expect(
                 Files.write(
                         folder.resolve("deep.docx"),
-                        FuzzSeeds.docx("<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"><w:body>"
-                                + "<w:tbl><w:tr><w:tc>".repeat(50_000))),
+                        FuzzSeeds.docx(
+                                "<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"><w:body>"
+                                        + "<w:tbl><w:tr><w:tc>".repeat(50_000))),
                 DAMAGED);
         expect(
-                Files.write(folder.resolve("deep.odt"), FuzzSeeds.odt("<a>".repeat(100_000) + "x" + "</a>".repeat(100_000))),
+                Files.write(
+                        folder.resolve("deep.odt"),
+                        FuzzSeeds.odt("<a>".repeat(100_000) + "x" + "</a>".repeat(100_000))),
                 NOTHING);
     }
 

@@ -38,8 +38,9 @@ final class OtherDocuments {
         }
         return lines.stream()
                 .map(OatSlice::cells)
-                .map(cells -> "<table:table-row><table:table-cell>" + p(cells[0]) + "</table:table-cell><table:table-cell>"
-                        + p(cells[1]) + "</table:table-cell></table:table-row>")
+                .map(cells ->
+                        "<table:table-row><table:table-cell>" + p(cells[0]) + "</table:table-cell><table:table-cell>"
+                                + p(cells[1]) + "</table:table-cell></table:table-row>")
                 .collect(Collectors.joining("", "<table:table>", "</table:table>"));
     }
 

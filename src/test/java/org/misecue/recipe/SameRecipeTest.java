@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -36,6 +37,8 @@ class SameRecipeTest {
                 kept("Word with tables", "docx", WordDocuments.tables()),
                 kept("Word with two columns of ingredients", "docx", WordDocuments.columns()),
                 kept("Word with the method beside the ingredients", "docx", WordDocuments.sideBySide()),
+                kept("Word with lines broken by hand", "docx", WordDocuments.brokenByHand()),
+                kept("Word with a text box", "docx", WordDocuments.textBox()),
                 kept("OpenDocument with lists", "odt", OtherDocuments.odt(false)),
                 kept("OpenDocument with tables", "odt", OtherDocuments.odt(true)),
                 kept("RTF with bullets", "rtf", OtherDocuments.rtf(false)),
@@ -64,11 +67,43 @@ class SameRecipeTest {
         assertThat(recipe.title().replace("&", "and")).isEqualTo(OatSlice.TITLE);
         assertThat(recipe.components()).extracting(Component::name).containsExactly("base", "icing");
         assertThat(recipe.components())
-                .extracting(part -> part.lines().stream().map(IngredientLine::text).toList())
+                .extracting(
+                        part -> part.lines().stream().map(IngredientLine::text).toList())
                 .isEqualTo(List.of(OatSlice.BASE, OatSlice.ICING));
         assertThat(recipe.steps()).extracting(Step::text).isEqualTo(OatSlice.STEPS);
         assertThat(recipe.steps()).extracting(step -> step.uses().size()).isEqualTo(List.of(0, 4, 2));
         assertThat(recipe.settings()).extracting(Setting::what).containsExactly("slices");
         assertThat(recipe.notes()).isEmpty();
+    }
+
+    @Test
+    void amounts_behind_the_name_are_read_before_it() throws IOException {
+        Recipe recipe = read("buns.md", TextDocuments.nameFirst());
+        assertThat(recipe.lines())
+                .extracting(IngredientLine::text)
+                .containsExactly("200 g/1½ cups plain flour", "a pinch salt");
+        assertThat(recipe.notes()).isEmpty();
+    }
+
+    @Test
+    void a_mail_without_headings_loses_nothing_and_takes_in_no_greeting() throws IOException {
+        Recipe recipe = read("mail.txt", TextDocuments.bareMail());
+        assertThat(recipe.title()).isEqualTo("Lemon drizzle cake");
+        assertThat(recipe.lines())
+                .extracting(IngredientLine::text)
+                .containsExactly(
+                        "225g unsalted butter, softened - take it out of the fridge the night before",
+                        "225g caster sugar",
+                        "4 eggs");
+        assertThat(recipe.steps())
+                .extracting(Step::text)
+                .containsExactly(
+                        "Heat oven to 180C/fan 160C/gas 4. Beat together the butter and caster sugar until pale and creamy,"
+                                + " then add the eggs one at a time.",
+                        "Bake for 45-50 mins.");
+    }
+
+    private Recipe read(String name, String text) throws IOException {
+        return RecipeReader.read(Files.writeString(folder.resolve(name), text), name);
     }
 }

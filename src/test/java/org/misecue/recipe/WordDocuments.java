@@ -3,9 +3,12 @@ package org.misecue.recipe;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.xwpf.usermodel.XWPFAbstractNum;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 import org.apache.poi.xwpf.usermodel.XWPFParagraph;
+import org.apache.poi.xwpf.usermodel.XWPFRun;
 import org.apache.poi.xwpf.usermodel.XWPFStyle;
 import org.apache.poi.xwpf.usermodel.XWPFTable;
 import org.apache.poi.xwpf.usermodel.XWPFTableCell;
@@ -96,6 +99,48 @@ final class WordDocuments implements AutoCloseable {
             say(right, OatSlice.STEPS);
             return word.bytes();
         }
+    }
+
+    /** One paragraph for a list, its lines broken by hand. */
+    static byte[] brokenByHand() throws IOException {
+        try (WordDocuments word = new WordDocuments()) {
+            word.head();
+            word.heading(2, "Ingredients");
+            word.heading(3, "For the base");
+            word.broken(OatSlice.BASE);
+            word.heading(3, "For the icing");
+            word.broken(OatSlice.ICING);
+            word.method();
+            return word.bytes();
+        }
+    }
+
+    private void broken(List<String> lines) {
+        XWPFRun run = document.createParagraph().createRun();
+        for (String line : lines) {
+            run.setText(line);
+            run.addBreak();
+        }
+    }
+
+    /** The ingredients in a text box. */
+    static byte[] textBox() throws IOException {
+        String box = Stream.of(List.of("For the base:"), OatSlice.BASE, List.of("For the icing:"), OatSlice.ICING)
+                .flatMap(List::stream)
+                .map(WordDocuments::p)
+                .collect(Collectors.joining());
+        return FuzzSeeds.docx(
+                "<w:document xmlns:w=\"http://schemas.openxmlformats.org/wordprocessingml/2006/main\"><w:body>"
+                        + p(OatSlice.TITLE) + p(OatSlice.MAKES) + p("Ingredients")
+                        + "<w:p><w:r><w:pict><v:shape xmlns:v=\"urn:schemas-microsoft-com:vml\"><v:textbox><w:txbxContent>"
+                        + box
+                        + "</w:txbxContent></v:textbox></v:shape></w:pict></w:r></w:p>" + p("Method")
+                        + OatSlice.STEPS.stream().map(WordDocuments::p).collect(Collectors.joining())
+                        + "</w:body></w:document>");
+    }
+
+    private static String p(String text) {
+        return "<w:p><w:r><w:t>" + text + "</w:t></w:r></w:p>";
     }
 
     private static void say(XWPFTableCell cell, List<String> lines) {

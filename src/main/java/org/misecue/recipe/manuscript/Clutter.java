@@ -14,7 +14,8 @@ final class Clutter {
                     + "|subscribe|sidebar|related|share|sharing|social|breadcrumbs?|navigation|navbar|nav|popup|modal|promo|skip-link)"
                     + "(?:$|[\\s_-])",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern ROLES = Pattern.compile("navigation|dialog|alertdialog|complementary|search|contentinfo");
+    private static final Pattern ROLES =
+            Pattern.compile("navigation|dialog|alertdialog|complementary|search|contentinfo");
     private static final Pattern HIDDEN = Pattern.compile("display\\s*:\\s*none|visibility\\s*:\\s*hidden");
     /** A page's own head and foot may be long; the recipe is longer than this. */
     private static final int SHORTEST_RECIPE = 150;
@@ -37,8 +38,8 @@ final class Clutter {
 
     private static Optional<Element> longest(Document page, String query) {
         return page.select(query).stream()
-                .filter(element -> element.text().length() > SHORTEST_RECIPE
-                        && element.selectFirst("li, p, table, br") != null)
+                .filter(element ->
+                        element.text().length() > SHORTEST_RECIPE && element.selectFirst("li, p, table, br") != null)
                 .max(Comparator.comparingInt(element -> element.text().length()));
     }
 }

@@ -55,8 +55,7 @@ final class Kinds {
 
     /** Headings with #, a line that is bold as a whole, or the rule of a table: nobody writes these by chance. */
     private static boolean looksLikeMarkdown(byte[] bytes) {
-        String start =
-                new String(bytes, 0, Math.min(bytes.length, 8192), java.nio.charset.StandardCharsets.ISO_8859_1);
+        String start = new String(bytes, 0, Math.min(bytes.length, 8192), java.nio.charset.StandardCharsets.ISO_8859_1);
         return MARKS_OF_MARKDOWN.matcher(start).find();
     }
 

@@ -46,7 +46,8 @@ public final class Manuscripts {
                             "there is no text in this file; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF.");
                 }
                 if (manuscript.lines().size() > MOST_LINES
-                        || manuscript.lines().stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
+                        || manuscript.lines().stream()
+                                .anyMatch(line -> line.text().length() > LONGEST_LINE)) {
                     throw document.tooLong();
                 }
                 return manuscript;
@@ -62,7 +63,8 @@ public final class Manuscripts {
         } catch (StackOverflowError e) {
             // The parsers of Markdown and XML walk into lists within lists for as long as there are any.
             throw document.refuse(
-                    "lists, quotes or marks lie too deep within each other; paste the recipe into a plain text file.", e);
+                    "lists, quotes or marks lie too deep within each other; paste the recipe into a plain text file.",
+                    e);
         }
     }
 

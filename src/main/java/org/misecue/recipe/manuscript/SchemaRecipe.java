@@ -25,8 +25,8 @@ final class SchemaRecipe {
             .build();
 
     /** What hid scripts from old browsers. */
-    private static final Pattern WRAPPING =
-            Pattern.compile("^\\s*(?://|/\\*)?\\s*(?:<!\\[CDATA\\[|<!--)(?:\\s*\\*/)?|(?://|/\\*)?\\s*(?:]]>|-->)(?:\\s*\\*/)?\\s*;?\\s*$");
+    private static final Pattern WRAPPING = Pattern.compile(
+            "^\\s*(?://|/\\*)?\\s*(?:<!\\[CDATA\\[|<!--)(?:\\s*\\*/)?|(?://|/\\*)?\\s*(?:]]>|-->)(?:\\s*\\*/)?\\s*;?\\s*$");
 
     private static final Pattern IS_RECIPE = Pattern.compile("\"(?:https?://schema\\.org/|schema:)?Recipe\"");
     private static final Pattern ENTITY = Pattern.compile("&(?:#\\w+|\\w{2,8});");
@@ -57,7 +57,9 @@ final class SchemaRecipe {
         if (depth > 8) {
             return Optional.empty();
         }
-        if (node.isObject() && IS_RECIPE.matcher(node.path("@type").toString()).find() && node.has("recipeIngredient")) {
+        if (node.isObject()
+                && IS_RECIPE.matcher(node.path("@type").toString()).find()
+                && node.has("recipeIngredient")) {
             return Optional.of(node);
         }
         for (JsonNode child : node) {

@@ -25,6 +25,9 @@ final class ShownLines {
     private static final Set<String> INLINE = Set.of(
             "a", "abbr", "b", "cite", "code", "del", "em", "font", "i", "ins", "label", "mark", "q", "s", "small",
             "span", "strong", "sub", "sup", "time", "u", "br", "img", "input", "wbr", "data", "meta", "link");
+    /** Marks a break that ends a line but no paragraph. */
+    static final String SOFT = "soft";
+
     private static final int BOLD_LEVEL = 5;
     /** A page is as deep as a page; deeper nesting is an attack. */
     private static final int DEEPEST = 400;
@@ -32,6 +35,7 @@ final class ShownLines {
     private final List<Line> lines;
     private final StringBuilder loose = new StringBuilder();
     private int looseLine;
+    private boolean soft;
 
     ShownLines(List<Line> lines) {
         this.lines = lines;
@@ -52,6 +56,7 @@ final class ShownLines {
             } else if (child instanceof Element inner) {
                 if (inner.normalName().equals("br")) {
                     flush();
+                    soft = inner.hasClass(SOFT);
                 } else if (INLINE.contains(inner.normalName()) && !hasBlock(inner)) {
                     say(inner.text(), lineOf(inner));
                 } else {
@@ -144,7 +149,8 @@ final class ShownLines {
     private void flush() {
         String text = loose.toString().strip();
         loose.setLength(0);
-        add(Marks.line(looseLine, text, true));
+        add(Marks.line(looseLine, text, !soft));
+        soft = false;
     }
 
     private void add(Line line) {

@@ -14,8 +14,8 @@ final class TableRows {
             "(?:amounts?|quantit(?:y|ies)|qty\\.?|how much|weights?|measures?|metric|imperial|us|cups?(?: etc\\.?)?|volume|units?|grams?|g|ounces|oz|ingredients?|names?|items?|what|preparation|notes?)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FIGURE = Pattern.compile("^(?:[\\d½¼¾⅓⅔⅛⅜⅝⅞]|(?:an?|half|some)\\h).*");
-    private static final Pattern AMOUNT_AND_NAME =
-            Pattern.compile("^[\\d½¼¾⅓⅔⅛⅜⅝⅞][^\\p{L}]*(?:(?:k?g|m?l|oz|lb|tbsps?|tsps?|cups?)\\b\\.?)?\\h*\\p{L}{2,}.*");
+    private static final Pattern AMOUNT_AND_NAME = Pattern.compile(
+            "^[\\d½¼¾⅓⅔⅛⅜⅝⅞][^\\p{L}]*(?:(?:k?g|m?l|oz|lb|tbsps?|tsps?|cups?)\\b\\.?)?\\h*\\p{L}{2,}.*");
 
     private TableRows() {}
 
@@ -54,7 +54,10 @@ final class TableRows {
     /** The amounts of a row that begins with the name: people write them before it. */
     private static List<String> amountsBehind(List<String> row) {
         return startsWithName(row)
-                ? row.stream().skip(1).filter(cell -> FIGURE.matcher(cell).matches()).toList()
+                ? row.stream()
+                        .skip(1)
+                        .filter(cell -> FIGURE.matcher(cell).matches())
+                        .toList()
                 : List.of();
     }
 

@@ -20,9 +20,10 @@ public final class Opening {
     public static Manuscript behindTika(String kind, String text) {
         return switch (kind) {
             case "html" ->
-                new WebPageManuscript().read(new Document("r.html", "text/html", text.getBytes(StandardCharsets.UTF_8)));
+                new WebPageManuscript()
+                        .read(new Document("r.html", "text/html", text.getBytes(StandardCharsets.UTF_8)));
             case "pdf" -> new Manuscript("", PdfManuscript.lines(Extraction.body(text)));
-            default -> WebPageManuscript.shown(Extraction.body(text));
+            default -> OfficeManuscript.read(Extraction.body(text));
         };
     }
 }
