@@ -26,6 +26,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** A paragraph that is bold as a whole stands for a small heading. */
     private static final int BOLD_LEVEL = 5;
 
+    /** Lists within lists within quotes; deeper ones are read as text. */
+    private static final int DEEPEST = 100;
+
     @Override
     public boolean takes(String type) {
         return type.contains("markdown");
@@ -35,6 +38,7 @@ final class MarkdownManuscript implements ManuscriptReader {
     public Manuscript read(Document document) {
         Node root = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS)
+                .maxOpenBlockParsers(DEEPEST)
                 .build()
                 .parse(document.recipeText());
         Blocks blocks = new Blocks();

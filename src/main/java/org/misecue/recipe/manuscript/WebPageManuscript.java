@@ -9,7 +9,7 @@ import org.jsoup.parser.Parser;
 final class WebPageManuscript implements ManuscriptReader {
 
     /** Rich pages have some thousand; each takes a kilobyte of memory. */
-    private static final int MOST_TAGS = 200_000;
+    private static final int MOST_TAGS = 50_000;
 
     @Override
     public boolean takes(String type) {
