@@ -25,13 +25,14 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
 
     static Outline of(Manuscript manuscript) {
         Sorter sorter = new Sorter();
-        manuscript.lines().forEach(sorter::take);
+        Footnotes.inlined(manuscript.lines()).forEach(sorter::take);
         String title = manuscript.title().isEmpty() ? sorter.title : manuscript.title();
         return new Outline(
                 title,
                 sorter.head,
                 BareHeadings.split(sorter.parts).stream()
                         .filter(part -> !part.lines().isEmpty())
+                        .map(AmountsApart::joined)
                         .toList(),
                 Paragraphs.joined(sorter.method));
     }
@@ -154,7 +155,8 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
                         case COUNT -> line.is(Line.Kind.ITEM);
                         default -> false;
                     })
-                    .filter(written -> line.text().split("\\h+").length <= LONGEST_TITLE)
+                    .filter(written -> line.text().split("\\h+").length <= LONGEST_TITLE
+                            || !line.text().strip().endsWith("."))
                     .isPresent();
         }
 
@@ -174,8 +176,12 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
         /** A sentence without an amount at its start belongs to the method, announced or not. */
         private boolean isInstruction(Line line) {
             boolean amount = quantities.read(line.text()).isPresent();
+            // A mail program may have broken the sentence before its full stop.
             boolean sentence = line.text().split("\\h+").length >= SENTENCE
-                    && line.text().strip().endsWith(".");
+                    && (line.text().strip().endsWith(".")
+                            || line.gap()
+                                    && line.text()
+                                            .matches(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*"));
             return !amount && (sentence || line.is(Line.Kind.NUMBERED)) && !line.is(Line.Kind.ITEM);
         }
     }

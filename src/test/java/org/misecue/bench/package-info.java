@@ -1,6 +1,6 @@
 /**
  * Measures the engine, by hand and not in the tests: {@code EngineReport} how right it is, {@code EngineBenchmark} how
- * fast.
+ * fast, and {@code ReadingBenchmark} how fast recipes are read.
  */
 @NullMarked
 package org.misecue.bench;

@@ -143,7 +143,8 @@ final class Documents {
     static Path bombDocx(Path file, long megabytes) throws IOException {
         byte[] block = new byte[1 << 20];
         java.util.Arrays.fill(block, (byte) 'a');
-        try (ZipOutputStream zip = docxParts(file)) {
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+            docxParts(zip);
             zip.putNextEntry(new ZipEntry("word/document.xml"));
             zip.write(document("")
                     .replace("</w:t></w:r></w:p></w:body></w:document>", "")
@@ -161,7 +162,8 @@ final class Documents {
     static Path prying(Path file, Path secret) throws IOException {
         String xml = document("&secret;")
                 .replace("<w:document", "<!DOCTYPE w [<!ENTITY secret SYSTEM \"" + secret.toUri() + "\">]><w:document");
-        try (ZipOutputStream zip = docxParts(file)) {
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+            docxParts(zip);
             entry(zip, "word/document.xml", xml.getBytes(StandardCharsets.UTF_8));
         }
         return file;
@@ -174,8 +176,25 @@ final class Documents {
                 + "</w:t></w:r></w:p></w:body></w:document>";
     }
 
-    private static ZipOutputStream docxParts(Path file) throws IOException {
-        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file));
+    /** What a kind of archive begins with. */
+    interface Parts {
+        void write(ZipOutputStream zip) throws IOException;
+    }
+
+    static byte[] zipped(Parts parts, String name, String text) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            parts.write(zip);
+            entry(zip, name, text.getBytes(StandardCharsets.UTF_8));
+        }
+        return bytes.toByteArray();
+    }
+
+    static void odtParts(ZipOutputStream zip) throws IOException {
+        stored(zip, "mimetype", "application/vnd.oasis.opendocument.text");
+    }
+
+    static void docxParts(ZipOutputStream zip) throws IOException {
         entry(
                 zip,
                 "[Content_Types].xml",
@@ -191,7 +210,6 @@ final class Documents {
                                 + "<Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument\""
                                 + " Target=\"word/document.xml\"/></Relationships>")
                         .getBytes(StandardCharsets.UTF_8));
-        return zip;
     }
 
     private static void entry(ZipOutputStream zip, String name, byte[] bytes) throws IOException {

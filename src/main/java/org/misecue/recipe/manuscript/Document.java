@@ -10,6 +10,9 @@ import org.misecue.notice.Place;
 /** A file's bytes with the name that people know it by. */
 record Document(String name, String type, byte[] bytes) {
 
+    /** A recipe has some thousand. */
+    static final int MOST_CHARACTERS = 1_000_000;
+
     private static final Charset WINDOWS = Charset.forName("windows-1252");
 
     BadInput refuse(String sentence) {
@@ -18,6 +21,22 @@ record Document(String name, String type, byte[] bytes) {
 
     BadInput refuse(String sentence, Throwable cause) {
         return new BadInput(Place.of(name), sentence, cause);
+    }
+
+    BadInput tooLong() {
+        return refuse("there is far more text in it than a recipe has; keep only the recipe in this file.");
+    }
+
+    /**
+     * The bytes as the text of a recipe, every letter of it.
+     *
+     * @throws BadInput if there is more than a recipe has
+     */
+    String recipeText() {
+        if (bytes.length > 2 * MOST_CHARACTERS) {
+            throw tooLong();
+        }
+        return text();
     }
 
     /** The bytes as text: UTF-8, UTF-16 with its mark, else Windows western. */

@@ -2,6 +2,11 @@ package org.misecue.recipe.manuscript;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.time.Duration;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.apache.tika.exception.EncryptedDocumentException;
 import org.apache.tika.exception.TikaException;
 import org.apache.tika.exception.WriteLimitReachedException;
@@ -17,22 +22,56 @@ import org.apache.tika.sax.WriteOutContentHandler;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
+import org.misecue.notice.BadInput;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.SAXException;
 
 /** Lets Tika read a document as XHTML, within limits: so many characters, nothing embedded. */
 final class Extraction {
 
-    private static final int MOST_CHARACTERS = 2_000_000;
+    /** A recipe takes less than one; after this the document is built to keep its reader busy. */
+    private static final Duration LONGEST = Duration.ofSeconds(20);
 
     private Extraction() {}
 
     /** The body of the document as XHTML. */
     static Element body(Document document) {
         ToXMLContentHandler xhtml = new ToXMLContentHandler();
-        parse(document, new WriteOutContentHandler(xhtml, MOST_CHARACTERS));
-        Element body = Jsoup.parse(xhtml.toString(), "", Parser.xmlParser()).selectFirst("body");
+        within(document, new WriteOutContentHandler(xhtml, Document.MOST_CHARACTERS));
+        return body(xhtml.toString());
+    }
+
+    static Element body(String xhtml) {
+        Element body = Jsoup.parse(xhtml, "", Parser.xmlParser()).selectFirst("body");
         return body == null ? new Element("body") : body;
+    }
+
+    /** Parses on a thread of its own, which can be left behind: libraries do not ask whether they should stop. */
+    private static void within(Document document, ContentHandler handler) {
+        FutureTask<Void> parsing = new FutureTask<>(() -> {
+            parse(document, handler);
+            return null;
+        });
+        Thread thread = new Thread(parsing, "reading " + document.name());
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            parsing.get(LONGEST.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+            thread.interrupt();
+            throw document.refuse("the document takes too long to read; paste the recipe into a text file.", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw document.refuse("reading was stopped; try again.", e);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof BadInput refused ? refused : damaged(document, e);
+        }
+    }
+
+    private static BadInput damaged(Document document, Throwable cause) {
+        return document.refuse(
+                "the document is damaged or not what its name says; save it again, or paste the recipe into a text file.",
+                cause);
     }
 
     private static void parse(Document document, ContentHandler handler) {
@@ -48,12 +87,9 @@ final class Extraction {
         } catch (EncryptedDocumentException e) {
             throw document.refuse("the document is locked with a password; save a copy without one.", e);
         } catch (WriteLimitReachedException e) {
-            throw document.refuse(
-                    "there is far more text in it than a recipe has; keep only the recipe in this file.", e);
+            throw document.tooLong();
         } catch (TikaException | SAXException | java.io.IOException | RuntimeException e) {
-            throw document.refuse(
-                    "the document is damaged or not what its name says; save it again, or paste the recipe into a text file.",
-                    e);
+            throw damaged(document, e);
         }
     }
 

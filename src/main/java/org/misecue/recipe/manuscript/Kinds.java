@@ -1,6 +1,7 @@
 package org.misecue.recipe.manuscript;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apache.tika.Tika;
 
 /** What kind of document a file is. */
@@ -9,11 +10,14 @@ final class Kinds {
     static final String MARKDOWN = "text/markdown";
     static final String PLAIN = "text/plain";
 
+    private static final Pattern MARKS_OF_MARKDOWN =
+            Pattern.compile("(?m)^(?:#{1,6} \\S.*|\\*\\*[^*\n]+\\*\\*:?\\h*|\\|?\\h*:?-{3,}:?\\h*\\|[-:|\\h]*)$");
+
     private Kinds() {}
 
     /** The media type: told from the content, and between kinds of text from the name. */
     static String of(String name, byte[] bytes) {
-        String plain = isMarkdownName(name) ? MARKDOWN : PLAIN;
+        String plain = isMarkdownName(name) || looksLikeMarkdown(bytes) ? MARKDOWN : PLAIN;
         // Most recipes are plain files: these are known without waking the detectors.
         if (isPlainName(name) && !new Document(name, plain, bytes).binary() && !looksLikeMarkup(bytes)) {
             return plain;
@@ -47,6 +51,12 @@ final class Kinds {
 
     private static boolean isMarkdownName(String name) {
         return lower(name).endsWith(".md") || lower(name).endsWith(".markdown");
+    }
+
+    /** Headings with #, a line that is bold as a whole, or the rule of a table: nobody writes these by chance. */
+    private static boolean looksLikeMarkdown(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(bytes.length, 8192), java.nio.charset.StandardCharsets.ISO_8859_1);
+        return MARKS_OF_MARKDOWN.matcher(start).find();
     }
 
     private static boolean looksLikeMarkup(byte[] bytes) {

@@ -26,6 +26,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** A paragraph that is bold as a whole stands for a small heading. */
     private static final int BOLD_LEVEL = 5;
 
+    /** Lists within lists within quotes; deeper ones are read as text. */
+    private static final int DEEPEST = 100;
+
     @Override
     public boolean takes(String type) {
         return type.contains("markdown");
@@ -35,8 +38,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     public Manuscript read(Document document) {
         Node root = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS)
+                .maxOpenBlockParsers(DEEPEST)
                 .build()
-                .parse(document.text());
+                .parse(document.recipeText());
         Blocks blocks = new Blocks();
         root.accept(blocks);
         return new Manuscript("", blocks.lines);
@@ -65,13 +69,7 @@ final class MarkdownManuscript implements ManuscriptReader {
             } else if (isBold(paragraph) && !text.contains("\n")) {
                 lines.add(Line.heading(lineOf(paragraph), BOLD_LEVEL, text));
             } else {
-                int number = lineOf(paragraph);
-                boolean gap = true;
-                for (String each : text.split("\n", -1)) {
-                    addText(number, each, gap);
-                    number++;
-                    gap = false;
-                }
+                addLines(lineOf(paragraph), text, opensBold(paragraph));
             }
         }
 
@@ -94,8 +92,24 @@ final class MarkdownManuscript implements ManuscriptReader {
             }
         }
 
+        private void addLines(int first, String text, boolean headed) {
+            List<String> each = List.of(text.split("\n", -1));
+            List<List<String>> rows = PipeTable.rows(each);
+            if (!rows.isEmpty()) {
+                TableRows.lines(rows).forEach(row -> addText(first, row, false));
+                return;
+            }
+            for (int at = 0; at < each.size(); at++) {
+                if (at == 0 && headed) {
+                    lines.add(Line.heading(first, BOLD_LEVEL, each.get(0)));
+                } else {
+                    addText(first + at, each.get(at), at == 0);
+                }
+            }
+        }
+
         private void addItem(Paragraph paragraph, ListItem item, String text) {
-            String oneLine = text.replace('\n', ' ');
+            String oneLine = Marks.unboxed(text.replace('\n', ' '));
             if (item.getFirstChild() != paragraph && !lines.isEmpty()) {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
                 return;
@@ -109,6 +123,13 @@ final class MarkdownManuscript implements ManuscriptReader {
             if (!line.text().isBlank()) {
                 lines.add(line);
             }
+        }
+
+        /** Whether the first line is bold and more lines follow. */
+        private static boolean opensBold(Paragraph paragraph) {
+            Node first = paragraph.getFirstChild();
+            return first instanceof StrongEmphasis
+                    && (first.getNext() instanceof SoftLineBreak || first.getNext() instanceof HardLineBreak);
         }
 
         private static boolean isBold(Paragraph paragraph) {

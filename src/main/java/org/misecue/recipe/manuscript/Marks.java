@@ -7,6 +7,9 @@ import java.util.regex.Pattern;
 final class Marks {
 
     private static final Pattern BULLET = Pattern.compile("^\\h*[-–—•*·‣◦▪●○□☐✓✔\uF0B7\u2043]\\h+(?=\\S)");
+    /** A list to be ticked off. */
+    private static final Pattern BOX = Pattern.compile("^\\h*\\[[ xX✓]?]\\h+(?=\\S)");
+
     private static final Pattern NUMBER =
             Pattern.compile("^\\h*(?:(?i:step)\\h+\\d{1,2}(?:[.:)–-]|\\h|$)|\\(?\\d{1,2}[.)](?=\\h|\\p{L}))\\h*");
     private static final Pattern HASHES = Pattern.compile("^\\h*(#{1,6})\\h+(.*?)\\h*#*$");
@@ -21,12 +24,20 @@ final class Marks {
         }
         Matcher bullet = BULLET.matcher(raw);
         if (bullet.find()) {
-            return Line.item(number, raw.substring(bullet.end()).strip());
+            return Line.item(number, unboxed(raw.substring(bullet.end())).strip());
+        }
+        if (BOX.matcher(raw).find()) {
+            return Line.item(number, unboxed(raw).strip());
         }
         Matcher numbered = NUMBER.matcher(raw);
         if (numbered.find()) {
             return Line.numbered(number, raw.substring(numbered.end()).strip());
         }
         return Line.text(number, raw.strip(), gap);
+    }
+
+    /** An item without the box before it. */
+    static String unboxed(String item) {
+        return BOX.matcher(item).replaceFirst("");
     }
 }

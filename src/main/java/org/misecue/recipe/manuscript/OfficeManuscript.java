@@ -1,5 +1,9 @@
 package org.misecue.recipe.manuscript;
 
+import java.util.List;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
+
 /** Documents of word processors: Word, OpenDocument, RTF. */
 final class OfficeManuscript implements ManuscriptReader {
 
@@ -16,6 +20,27 @@ final class OfficeManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        return WebPageManuscript.shown(Extraction.body(document));
+        return read(Extraction.body(document));
+    }
+
+    static Manuscript read(Element body) {
+        for (Element paragraph : body.select("p")) {
+            List.copyOf(paragraph.textNodes()).forEach(OfficeManuscript::breakLines);
+        }
+        return WebPageManuscript.shown(body);
+    }
+
+    /** A line break within a paragraph comes as one in the text, and a text box as lines within brackets of their own. */
+    private static void breakLines(TextNode text) {
+        if (!text.getWholeText().strip().contains("\n")) {
+            return;
+        }
+        for (String line : text.getWholeText().split("\n")) {
+            if (!line.isBlank() && !line.strip().matches("[()]")) {
+                text.before(new TextNode(line));
+                text.before(new Element("br").addClass(ShownLines.SOFT));
+            }
+        }
+        text.remove();
     }
 }

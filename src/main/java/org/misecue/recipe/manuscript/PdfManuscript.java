@@ -13,17 +13,21 @@ final class PdfManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        StringBuilder text = new StringBuilder();
-        for (Element paragraph : Extraction.body(document).select("p")) {
-            text.append(paragraph.wholeText()).append("\n\n");
-        }
-        List<Line> lines = PlainTextManuscript.lines(text.toString()).stream()
-                .map(line -> new Line(0, line.kind(), line.level(), line.text(), line.gap()))
-                .toList();
+        List<Line> lines = lines(Extraction.body(document));
         if (lines.isEmpty()) {
             throw document.refuse(
                     "there is no text in this PDF, it may be a scan; have its text recognised first, or paste the recipe into a text file.");
         }
         return new Manuscript("", lines);
+    }
+
+    static List<Line> lines(Element body) {
+        StringBuilder text = new StringBuilder();
+        for (Element paragraph : body.select("p")) {
+            text.append(paragraph.wholeText()).append("\n\n");
+        }
+        return PlainTextManuscript.lines(text.toString()).stream()
+                .map(line -> new Line(0, line.kind(), line.level(), line.text(), line.gap()))
+                .toList();
     }
 }

@@ -14,18 +14,25 @@ final class PlainTextManuscript implements ManuscriptReader {
             Pattern.compile("^(?:From|To|Cc|Bcc|Date|Sent|Reply-To):\\h.*|^-{2,}.*(?:[Ff]orwarded|[Oo]riginal).*");
     private static final Pattern SUBJECT =
             Pattern.compile("^Subject:\\h*(?:(?:Re|Fwd?|AW):\\h*)*(.*)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CLOSING = Pattern.compile(
+            "(?:(?:lots of )?love|cheers|(?:(?:kind|best|warm) )?(?:regards|wishes)|all the best|many thanks|thanks|yours|best|x{1,4}|enjoy)[,!.]?"
+                    + "|sent from my .*",
+            Pattern.CASE_INSENSITIVE);
+    /** A name, an address and a telephone number follow a closing, and no more. */
+    private static final int LONGEST_SIGNATURE = 6;
+
     private static final Pattern SIGNATURE = Pattern.compile("^--\\h?$");
     /** Shorter lines end where their writer ended them. */
     private static final int SHORTEST_BROKEN_LINE = 60;
 
     @Override
     public boolean takes(String type) {
-        return type.startsWith("text/");
+        return type.startsWith("text/") || type.equals("message/rfc822");
     }
 
     @Override
     public Manuscript read(Document document) {
-        return new Manuscript("", lines(document.text()));
+        return new Manuscript("", lines(document.recipeText()));
     }
 
     static List<Line> lines(String text) {
@@ -33,10 +40,11 @@ final class PlainTextManuscript implements ManuscriptReader {
         boolean gap = true;
         int number = 0;
         String before = "";
-        for (String raw : text.split("\\R", -1)) {
+        List<String> all = text.lines().toList();
+        for (String raw : all) {
             number++;
             String line = QUOTED.matcher(raw).replaceFirst("");
-            if (SIGNATURE.matcher(line).matches()) {
+            if (SIGNATURE.matcher(line).matches() || gap && closes(line, all.size() - number)) {
                 break;
             }
             if (line.isBlank()) {
@@ -50,6 +58,10 @@ final class PlainTextManuscript implements ManuscriptReader {
             gap = false;
         }
         return lines;
+    }
+
+    private static boolean closes(String line, int following) {
+        return following <= LONGEST_SIGNATURE && CLOSING.matcher(line.strip()).matches();
     }
 
     private static void add(List<Line> lines, String raw, int number, boolean gap, String before) {
@@ -72,10 +84,13 @@ final class PlainTextManuscript implements ManuscriptReader {
         }
     }
 
-    /** Whether this line is the rest of a marked one that was broken. */
+    /** Whether this line is the rest of one that was broken. */
     private static boolean continues(Line last, String raw, String before) {
-        if (last.is(Line.Kind.HEADING) || last.is(Line.Kind.TEXT)) {
+        if (last.is(Line.Kind.HEADING)) {
             return false;
+        }
+        if (last.is(Line.Kind.TEXT)) {
+            return before.length() >= SHORTEST_BROKEN_LINE && Character.isLowerCase(raw.codePointAt(0));
         }
         boolean indented = raw.startsWith("  ") || raw.startsWith("\t");
         return last.text().isEmpty() || indented || before.length() >= SHORTEST_BROKEN_LINE;

@@ -1,11 +1,14 @@
 package org.misecue.recipe.manuscript;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -16,12 +19,24 @@ final class SchemaRecipe {
     private static final int SECTION = 2;
     private static final int PART = 3;
 
+    /** Pages break lines inside strings and leave commas behind; both can be read. */
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS, JsonReadFeature.ALLOW_TRAILING_COMMA)
+            .build();
+
+    /** What hid scripts from old browsers. */
+    private static final Pattern WRAPPING = Pattern.compile(
+            "^\\s*(?://|/\\*)?\\s*(?:<!\\[CDATA\\[|<!--)(?:\\s*\\*/)?|(?://|/\\*)?\\s*(?:]]>|-->)(?:\\s*\\*/)?\\s*;?\\s*$");
+
+    private static final Pattern IS_RECIPE = Pattern.compile("\"(?:https?://schema\\.org/|schema:)?Recipe\"");
+    private static final Pattern ENTITY = Pattern.compile("&(?:#\\w+|\\w{2,8});");
+
     private final List<Line> lines = new ArrayList<>();
 
     private SchemaRecipe() {}
 
     static Optional<Manuscript> in(Document page) {
-        for (Element script : page.select("script[type=application/ld+json]")) {
+        for (Element script : page.select("script[type~=(?i)application/ld\\+json]")) {
             Optional<JsonNode> recipe = parsed(script.data()).flatMap(json -> find(json, 0));
             if (recipe.isPresent()) {
                 return Optional.of(new SchemaRecipe().manuscript(recipe.get()));
@@ -32,7 +47,7 @@ final class SchemaRecipe {
 
     private static Optional<JsonNode> parsed(String json) {
         try {
-            return Optional.ofNullable(new ObjectMapper().readTree(json));
+            return Optional.ofNullable(JSON.readTree(WRAPPING.matcher(json).replaceAll("")));
         } catch (JsonProcessingException e) {
             return Optional.empty();
         }
@@ -42,7 +57,9 @@ final class SchemaRecipe {
         if (depth > 8) {
             return Optional.empty();
         }
-        if (node.isObject() && node.path("@type").toString().contains("\"Recipe\"") && node.has("recipeIngredient")) {
+        if (node.isObject()
+                && IS_RECIPE.matcher(node.path("@type").toString()).find()
+                && node.has("recipeIngredient")) {
             return Optional.of(node);
         }
         for (JsonNode child : node) {
@@ -118,6 +135,8 @@ final class SchemaRecipe {
 
     private static Optional<String> words(String html) {
         String text = Jsoup.parse(html).text().strip();
+        // Some pages escape twice: "1&amp;frac12;".
+        text = ENTITY.matcher(text).find() ? Jsoup.parse(text).text().strip() : text;
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 }

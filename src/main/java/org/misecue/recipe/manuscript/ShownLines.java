@@ -25,6 +25,9 @@ final class ShownLines {
     private static final Set<String> INLINE = Set.of(
             "a", "abbr", "b", "cite", "code", "del", "em", "font", "i", "ins", "label", "mark", "q", "s", "small",
             "span", "strong", "sub", "sup", "time", "u", "br", "img", "input", "wbr", "data", "meta", "link");
+    /** Marks a break that ends a line but no paragraph. */
+    static final String SOFT = "soft";
+
     private static final int BOLD_LEVEL = 5;
     /** A page is as deep as a page; deeper nesting is an attack. */
     private static final int DEEPEST = 400;
@@ -32,6 +35,7 @@ final class ShownLines {
     private final List<Line> lines;
     private final StringBuilder loose = new StringBuilder();
     private int looseLine;
+    private boolean soft;
 
     ShownLines(List<Line> lines) {
         this.lines = lines;
@@ -52,6 +56,7 @@ final class ShownLines {
             } else if (child instanceof Element inner) {
                 if (inner.normalName().equals("br")) {
                     flush();
+                    soft = inner.hasClass(SOFT);
                 } else if (INLINE.contains(inner.normalName()) && !hasBlock(inner)) {
                     say(inner.text(), lineOf(inner));
                 } else {
@@ -65,15 +70,15 @@ final class ShownLines {
 
     private void block(Element element, int depth) {
         String name = element.normalName();
-        if (SKIPPED.contains(name)) {
+        if (SKIPPED.contains(name) || Clutter.is(element)) {
             return;
         }
         if (name.matches("h[1-6]")) {
             addHeading(element, name.charAt(1) - '0');
         } else if (name.equals("li") && !hasBlock(element)) {
             addItem(element);
-        } else if (name.equals("tr")) {
-            add(Marks.line(lineOf(element), element.text(), false));
+        } else if (name.equals("table") && !isLayout(element)) {
+            addTable(element);
         } else if (name.equals("p") && isBold(element)) {
             addHeading(element, BOLD_LEVEL);
         } else {
@@ -82,6 +87,22 @@ final class ShownLines {
             flush();
             markAsItem(element, before);
         }
+    }
+
+    /** Whether the table only sets columns of the page side by side: its cells hold lists and paragraphs. */
+    private static boolean isLayout(Element table) {
+        return table.select("td, th").stream()
+                .anyMatch(cell -> cell.select("p:not(:empty), li, h1, h2, h3, h4, h5, h6, tr, br")
+                                .size()
+                        > 1);
+    }
+
+    private void addTable(Element table) {
+        List<List<String>> rows = table.select("tr").stream()
+                .map(row -> row.select("td, th").eachText())
+                .toList();
+        int line = lineOf(table);
+        TableRows.lines(rows).forEach(text -> add(Marks.line(line, text, false)));
     }
 
     private void addHeading(Element element, int level) {
@@ -128,7 +149,8 @@ final class ShownLines {
     private void flush() {
         String text = loose.toString().strip();
         loose.setLength(0);
-        add(Marks.line(looseLine, text, true));
+        add(Marks.line(looseLine, text, !soft));
+        soft = false;
     }
 
     private void add(Line line) {
@@ -152,7 +174,7 @@ final class ShownLines {
         return name.equals("b") || name.equals("strong");
     }
 
-    private static int lineOf(Node node) {
+    static int lineOf(Node node) {
         return Math.max(node.sourceRange().start().lineNumber(), 0);
     }
 }

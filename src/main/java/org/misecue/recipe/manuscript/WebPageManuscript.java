@@ -2,12 +2,14 @@ package org.misecue.recipe.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 
 /** A web page: its schema.org recipe where it carries one, else what it shows. */
 final class WebPageManuscript implements ManuscriptReader {
+
+    /** Rich pages have some thousand; each takes a kilobyte of memory. */
+    private static final int MOST_TAGS = 50_000;
 
     @Override
     public boolean takes(String type) {
@@ -16,10 +18,13 @@ final class WebPageManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
+        String html = document.text();
+        if (html.chars().filter(each -> each == '<').count() > MOST_TAGS) {
+            throw document.tooLong();
+        }
         org.jsoup.nodes.Document page =
-                org.jsoup.Jsoup.parse(document.text(), "", Parser.htmlParser().setTrackPosition(true));
-        Optional<Manuscript> data = SchemaRecipe.in(page);
-        return data.orElseGet(() -> shown(page.body()));
+                org.jsoup.Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true));
+        return SchemaRecipe.in(page).or(() -> Microdata.in(page)).orElseGet(() -> shown(Clutter.content(page)));
     }
 
     /** The lines that a body of HTML shows. */

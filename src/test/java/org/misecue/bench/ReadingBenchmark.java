@@ -1,0 +1,103 @@
+package org.misecue.bench;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.misecue.recipe.ReadingParts;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.manuscript.Opening;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
+
+/**
+ * How fast a recipe is read, and how much of that is the work of the library that opens the document: {@code tika} is
+ * Tika's extraction alone, {@code ours} is everything behind it, and should be under a tenth of the first. A web page is
+ * never given to Tika: there {@code ours} is the whole reading.
+ */
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class ReadingBenchmark {
+
+    private static final int LINES = 6;
+
+    /** Ingredient lines in one style after the other. */
+    @State(Scope.Benchmark)
+    public static class Lines {
+
+        private final List<String> lines = List.of(
+                "200g/7oz butter, softened",
+                "1½ cups (190 g) plain flour",
+                "2 heaped tbsp cocoa powder, sifted",
+                "3 eggs plus 1 yolk",
+                "1 x 400 g tin of chickpeas, drained",
+                "half a lemon, juiced (optional)");
+    }
+
+    /** The same recipe in one kind of document. */
+    @State(Scope.Benchmark)
+    public static class Opened {
+
+        @Param({"docx", "odt", "pdf", "html"})
+        public String kind;
+
+        private byte[] bytes;
+        private String extracted;
+
+        @Setup
+        public void open() throws Exception {
+            bytes = ReadingParts.document(kind);
+            extracted = kind.equals("html") ? ReadingParts.page() : ReadingParts.tika(bytes);
+        }
+    }
+
+    /** Whole recipes in Markdown, from the text to what is understood. */
+    @State(Scope.Benchmark)
+    public static class Markdown {
+
+        private String text;
+
+        @Setup
+        public void write() {
+            text = ReadingParts.markdown();
+        }
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(LINES)
+    public void line(Lines state, Blackhole out) {
+        state.lines.forEach(line -> out.consume(ReadingParts.line(line)));
+    }
+
+    @Benchmark
+    public Recipe recipe(Markdown state) {
+        return ReadingParts.parsed(Opening.markdown(state.text));
+    }
+
+    @Benchmark
+    public String tika(Opened state) throws Exception {
+        return ReadingParts.tika(state.bytes);
+    }
+
+    @Benchmark
+    public Recipe ours(Opened state) {
+        return ReadingParts.parsed(Opening.behindTika(state.kind, state.extracted));
+    }
+
+    /** Takes JMH's own options. */
+    public static void main(String... args) throws Exception {
+        org.openjdk.jmh.Main.main(args.length == 0 ? new String[] {ReadingBenchmark.class.getSimpleName()} : args);
+    }
+}
