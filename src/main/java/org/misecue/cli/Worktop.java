@@ -47,7 +47,8 @@ final class Worktop {
     private final Episode episode;
     private final OwnPantry own;
     private final Lazy<Pantry> pantry;
-    private final Lazy<Pantry> kitchen = Lazy.of(() -> pantry().speaking(settings().language()));
+    private final Lazy<Pantry> kitchen =
+            Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);

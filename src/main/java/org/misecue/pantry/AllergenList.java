@@ -2,9 +2,7 @@ package org.misecue.pantry;
 
 /** The lists of allergens that a label must follow, each with where it is read. */
 public enum AllergenList {
-    EU(
-            "EU",
-            "Regulation (EU) 1169/2011, Annex II, the fourteen (a copy of the annex; FARRP's summary)"),
+    EU("EU", "Regulation (EU) 1169/2011, Annex II, the fourteen (a copy of the annex; FARRP's summary)"),
     US(
             "US",
             "the nine of FALCPA 2004 and the FASTER Act, sesame from 1 January 2023 (FDA press text); which nuts are"

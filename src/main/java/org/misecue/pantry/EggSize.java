@@ -37,8 +37,8 @@ record EggSize(String word, RationalNumber from, RationalNumber to, RationalNumb
         RationalNumber grams = Rationals.nearest(part.of(edible), Rationals.ONE);
         RationalNumber low = part.of(from.multiply(LEAST_SHARE));
         RationalNumber high = part.of(to.multiply(MOST_SHARE));
-        Spread spread = new Spread(
-                low.compareTo(grams) < 0 ? low : grams, high.compareTo(grams) > 0 ? high : grams, source);
+        Spread spread =
+                new Spread(low.compareTo(grams) < 0 ? low : grams, high.compareTo(grams) > 0 ? high : grams, source);
         return new Weight(Unit.EACH, grams, spread, source);
     }
 }

@@ -50,8 +50,7 @@ record LeadTimeRule(
     private boolean isFor(Optional<Ingredient> ingredient) {
         return ingredients.contains("any")
                 || ingredient
-                        .filter(one ->
-                                ingredients.contains(one.name())
+                        .filter(one -> ingredients.contains(one.name())
                                 || one.names().stream().anyMatch(ingredients::contains)
                                 || (one.chilled() && ingredients.contains("chilled")))
                         .isPresent();

@@ -34,8 +34,7 @@ final class Measures {
     private Unit unit(String key, String code) {
         return Unit.ofCode(code)
                 .filter(MEASURES::contains)
-                .orElseThrow(
-                        () -> row.bad(key, "“" + key + "” are of a cup, tbsp, tsp, stick or each, not " + code));
+                .orElseThrow(() -> row.bad(key, "“" + key + "” are of a cup, tbsp, tsp, stick or each, not " + code));
     }
 
     List<Weight> weights(Kind kind) {
@@ -76,8 +75,10 @@ final class Measures {
 
     private Spread held(Unit unit, RationalNumber value, List<RationalNumber> ends, String from) {
         if (ends.get(0).compareTo(value) > 0 || ends.get(1).compareTo(value) < 0) {
-            throw row.bad("spread", "the “spread” of a " + unit.code() + " must hold its grams, "
-                    + Rationals.decimal(value).toPlainString());
+            throw row.bad(
+                    "spread",
+                    "the “spread” of a " + unit.code() + " must hold its grams, "
+                            + Rationals.decimal(value).toPlainString());
         }
         return new Spread(ends.get(0), ends.get(1), from);
     }
@@ -100,7 +101,8 @@ final class Measures {
                 .filter(unit -> weights.stream().noneMatch(weight -> weight.unit() == unit))
                 .findFirst()
                 .ifPresent(unit -> {
-                    throw row.bad("spread", "“spread” is of a measure that has grams, and " + unit.code() + " has none");
+                    throw row.bad(
+                            "spread", "“spread” is of a measure that has grams, and " + unit.code() + " has none");
                 });
         return List.copyOf(weights);
     }
@@ -110,6 +112,9 @@ final class Measures {
         return own == null
                 ? old
                 : new Weight(
-                        old.unit(), old.grams(), held(old.unit(), old.grams(), own, source("spread-from")), old.source());
+                        old.unit(),
+                        old.grams(),
+                        held(old.unit(), old.grams(), own, source("spread-from")),
+                        old.source());
     }
 }

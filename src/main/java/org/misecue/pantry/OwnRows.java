@@ -52,10 +52,15 @@ final class OwnRows {
                 .findFirst();
         List<Ingredient> takenFrom = new ArrayList<>();
         for (String name : row.allNames()) {
-            before.named(name).filter(other -> !known.equals(Optional.of(other))).ifPresent(other -> {
-                takenFrom.add(other);
-                note(yaml, "“" + name + "” was a name of “" + other.name() + "” and now means “" + row.name() + "”");
-            });
+            before.named(name)
+                    .filter(other -> !known.equals(Optional.of(other)))
+                    .ifPresent(other -> {
+                        takenFrom.add(other);
+                        note(
+                                yaml,
+                                "“" + name + "” was a name of “" + other.name() + "” and now means “" + row.name()
+                                        + "”");
+                    });
         }
         Ingredient ingredient = merged(row, known, takenFrom);
         row.allNames().forEach(name -> {
@@ -70,7 +75,8 @@ final class OwnRows {
 
     private Ingredient merged(PantryRow row, Optional<Ingredient> known, List<Ingredient> takenFrom) {
         YamlRow yaml = row.row();
-        List<Ingredient> earlier = Stream.concat(known.stream(), takenFrom.stream()).toList();
+        List<Ingredient> earlier =
+                Stream.concat(known.stream(), takenFrom.stream()).toList();
         boolean replaces = yaml.yes("replaces");
         Set<Substance> contains = all(row.contains(), replaces, earlier.stream().map(Ingredient::contains));
         Set<Substance> check = all(row.check(), replaces, earlier.stream().map(Ingredient::check));
@@ -110,8 +116,7 @@ final class OwnRows {
         return all;
     }
 
-    private void tellDropped(
-            PantryRow row, List<Ingredient> earlier, Set<Substance> contains, Set<Substance> check) {
+    private void tellDropped(PantryRow row, List<Ingredient> earlier, Set<Substance> contains, Set<Substance> check) {
         Set<Substance> dropped = EnumSet.noneOf(Substance.class);
         earlier.forEach(one -> {
             dropped.addAll(one.contains());
@@ -160,7 +165,6 @@ final class OwnRows {
                         .filter(name -> !taken.contains(Names.words(name)))
                         .toList()))
                 .toList();
-        return before.with(
-                Stream.concat(own.values().stream(), rest.stream()).toList(), notes);
+        return before.with(Stream.concat(own.values().stream(), rest.stream()).toList(), notes);
     }
 }

@@ -105,9 +105,9 @@ public final class Pantry {
      * or "or" comes first; of two equally long names the later counts, as in "vanilla yoghurt".
      */
     public Optional<Ingredient> find(String name) {
-        return written.within(name).map(NameIndex.Match::ingredient).map(found -> eggs.map(
-                        market -> market.weighed(found, name))
-                .orElse(found));
+        return written.within(name)
+                .map(NameIndex.Match::ingredient)
+                .map(found -> eggs.map(market -> market.weighed(found, name)).orElse(found));
     }
 
     /** The ingredient that has exactly this name. */
@@ -183,7 +183,6 @@ public final class Pantry {
     /** Read on first use: most commands need no pantry. */
     private static final class Standard {
         static final Pantry PANTRY = new Pantry(
-                Resources.read("pantry.yaml", PantryFile::read),
-                Resources.read("lead-times.yaml", LeadTimeRule::read));
+                Resources.read("pantry.yaml", PantryFile::read), Resources.read("lead-times.yaml", LeadTimeRule::read));
     }
 }

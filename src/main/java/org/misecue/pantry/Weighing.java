@@ -80,8 +80,7 @@ public final class Weighing {
 
     private static Weight sized(Weight weight, Unit unit, RationalNumber millilitres) {
         RationalNumber factor = millilitres.divide(millilitres(weight));
-        return new Weight(
-                unit, weight.grams().multiply(factor), weight.spread().times(factor), weight.source());
+        return new Weight(unit, weight.grams().multiply(factor), weight.spread().times(factor), weight.source());
     }
 
     private static Optional<Weight> weighed(List<Weight> weights, Unit unit) {

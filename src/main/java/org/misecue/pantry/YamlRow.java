@@ -143,8 +143,12 @@ record YamlRow(Place place, Map<String, Node> values) {
     Map<String, RationalNumber> numbers(String key) {
         Map<String, RationalNumber> numbers = new LinkedHashMap<>();
         inner(key, "{cup: 125}")
-                .forEach((name, node) ->
-                        numbers.put(name, positive(key, name, node instanceof ScalarNode scalar ? scalar.getValue() : "a list or a block")));
+                .forEach((name, node) -> numbers.put(
+                        name,
+                        positive(
+                                key,
+                                name,
+                                node instanceof ScalarNode scalar ? scalar.getValue() : "a list or a block")));
         return numbers;
     }
 
@@ -154,11 +158,15 @@ record YamlRow(Place place, Map<String, Node> values) {
         inner(key, "{cup: [100, 145]}").forEach((name, node) -> {
             List<RationalNumber> ends = node instanceof SequenceNode list
                     ? list.getValue().stream()
-                            .map(end -> positive(key, name, end instanceof ScalarNode scalar ? scalar.getValue() : "no number"))
+                            .map(end -> positive(
+                                    key, name, end instanceof ScalarNode scalar ? scalar.getValue() : "no number"))
                             .toList()
                     : List.of();
             if (ends.size() != 2 || ends.get(0).compareTo(ends.get(1)) > 0) {
-                throw bad(key, "“" + key + "” must give the lowest and the highest, such as {" + shown(name) + ": [100, 145]}");
+                throw bad(
+                        key,
+                        "“" + key + "” must give the lowest and the highest, such as {" + shown(name)
+                                + ": [100, 145]}");
             }
             ranges.put(name, ends);
         });

@@ -79,7 +79,8 @@ final class YamlRows {
                             + "; mend the line, or put its value in quotes.",
                     e);
         } catch (YAMLException e) {
-            throw new BadInput(Place.of(file), "this is not YAML that can be read; write rows that begin with “- ”.", e);
+            throw new BadInput(
+                    Place.of(file), "this is not YAML that can be read; write rows that begin with “- ”.", e);
         }
     }
 }

@@ -66,7 +66,8 @@ final class MissingCheck implements RecipeCheck {
             }
             Optional<Ingredient> known = Pantry.standard().heardAs(name);
             if (known.isPresent()) {
-                return known.filter(found -> !MADE.matcher(words.toLowerCase(Locale.ROOT)).matches());
+                return known.filter(
+                        found -> !MADE.matcher(words.toLowerCase(Locale.ROOT)).matches());
             }
         }
         return Optional.empty();

@@ -28,8 +28,7 @@ final class OvenCheck implements RecipeCheck {
         List<Note> notes = new ArrayList<>();
         for (Setting oven : recipe.allSettings()) {
             if (oven.kind() == Setting.Kind.OVEN_TEMPERATURE) {
-                sentence(oven)
-                        .ifPresent(text -> notes.add(new Note(Place.of(recipe.source(), oven.line()), text)));
+                sentence(oven).ifPresent(text -> notes.add(new Note(Place.of(recipe.source(), oven.line()), text)));
             }
         }
         return List.copyOf(notes);
@@ -52,7 +51,8 @@ final class OvenCheck implements RecipeCheck {
                                 QuantityWriter.text(other),
                                 QuantityWriter.text(other),
                                 celsius(other)
-                                        .map(value -> Rationals.rounded(value, 0).toPlainString())
+                                        .map(value ->
+                                                Rationals.rounded(value, 0).toPlainString())
                                         .orElse("unknown"))));
     }
 
@@ -62,7 +62,8 @@ final class OvenCheck implements RecipeCheck {
         return exact
                 && one.unit() != other.unit()
                 && celsius(one)
-                        .flatMap(here -> celsius(other).map(there -> here.subtract(there).abs()))
+                        .flatMap(here ->
+                                celsius(other).map(there -> here.subtract(there).abs()))
                         .filter(apart -> apart.compareTo(DIAL) > 0)
                         .isPresent();
     }

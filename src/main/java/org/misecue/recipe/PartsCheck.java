@@ -29,22 +29,22 @@ final class PartsCheck implements RecipeCheck {
         Map<IngredientLine, List<Part>> taken = new LinkedHashMap<>();
         for (Step step : recipe.steps()) {
             for (Use use : step.uses()) {
-                use.part()
-                        .ifPresent(part -> taken.computeIfAbsent(use.in(recipe), line -> new ArrayList<>())
-                                .add(new Part(step, part)));
+                use.part().ifPresent(part -> taken.computeIfAbsent(use.in(recipe), line -> new ArrayList<>())
+                        .add(new Part(step, part)));
             }
         }
         List<Note> notes = new ArrayList<>();
         taken.forEach((line, parts) -> tooMuch(line, parts)
-                .ifPresent(last -> notes.add(
-                        new Note(Place.of(recipe.source(), last.step().line()), sentence(line, parts)))));
+                .ifPresent(last ->
+                        notes.add(new Note(Place.of(recipe.source(), last.step().line()), sentence(line, parts)))));
         return List.copyOf(notes);
     }
 
     /** The part with which more is taken than is there. */
     private static Optional<Part> tooMuch(IngredientLine line, List<Part> parts) {
         Optional<Quantity> listed = line.quantity()
-                .filter(quantity -> !line.text().toLowerCase(java.util.Locale.ROOT).matches(".*\\b(?:plus|extra|more)\\b.*"))
+                .filter(quantity ->
+                        !line.text().toLowerCase(java.util.Locale.ROOT).matches(".*\\b(?:plus|extra|more)\\b.*"))
                 .filter(PartsCheck::isMeasured);
         Optional<RationalNumber> limit = listed.flatMap(quantity -> quantity.mostInBase(Household.METRIC))
                 .map(ROUNDING::multiply);
@@ -53,10 +53,10 @@ final class PartsCheck implements RecipeCheck {
         }
         RationalNumber sum = Rationals.ZERO;
         for (Part part : parts) {
-            boolean comparable = listed.map(Quantity::dimension).equals(Optional.of(part.quantity().dimension()));
-            sum = sum.add(comparable
-                    ? part.quantity().leastInBase(Household.METRIC).orElse(Rationals.ZERO)
-                    : Rationals.ZERO);
+            boolean comparable = listed.map(Quantity::dimension)
+                    .equals(Optional.of(part.quantity().dimension()));
+            sum = sum.add(
+                    comparable ? part.quantity().leastInBase(Household.METRIC).orElse(Rationals.ZERO) : Rationals.ZERO);
             if (sum.compareTo(limit.get()) > 0) {
                 return Optional.of(part);
             }

@@ -43,9 +43,8 @@ final class RaisingCheck implements RecipeCheck {
     }
 
     private static Optional<String> sentence(IngredientLine line, RationalNumber flour) {
-        Optional<RationalNumber> most = Pantry.standard()
-                .find(line.ingredient())
-                .flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
+        Optional<RationalNumber> most =
+                Pantry.standard().find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
         return most.flatMap(bound -> grams(line)
                 .map(grams -> grams.divide(flour))
                 .filter(share -> share.compareTo(bound) > 0)
@@ -58,10 +57,9 @@ final class RaisingCheck implements RecipeCheck {
     }
 
     private static Optional<RationalNumber> grams(IngredientLine line) {
-        return line.quantity()
-                .flatMap(quantity -> Pantry.standard()
-                        .find(line.ingredient())
-                        .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
+        return line.quantity().flatMap(quantity -> Pantry.standard()
+                .find(line.ingredient())
+                .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
     }
 
     /** Whatever is milled and baked: oats, ground nuts and starches carry a batter as flour does. */

@@ -7,7 +7,8 @@ import org.misecue.notice.Note;
 interface RecipeCheck {
 
     /** In the order in which a recipe's notes stand. */
-    List<RecipeCheck> ALL = List.of(new MeasuresCheck(), new RaisingCheck(), new OvenCheck(), new PartsCheck(), new MissingCheck());
+    List<RecipeCheck> ALL =
+            List.of(new MeasuresCheck(), new RaisingCheck(), new OvenCheck(), new PartsCheck(), new MissingCheck());
 
     /** What is wrong, each with its line. */
     List<Note> notes(Recipe recipe);

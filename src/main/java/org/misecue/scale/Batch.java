@@ -81,7 +81,8 @@ public sealed interface Batch {
 
     /** What is left of one ingredient in words: "310 g butter", "4 eggs". */
     static Batch left(Place place, String words) {
-        Optional<WrittenQuantity> read = new QuantityReader().read(words)
+        Optional<WrittenQuantity> read = new QuantityReader()
+                .read(words)
                 .filter(written -> written.quantity().amount().least().isPresent())
                 .filter(written -> !words.substring(written.end()).isBlank());
         WrittenQuantity written = read.orElseThrow(() -> new BadInput(

@@ -25,19 +25,22 @@ public final class ScaledJson {
             ObjectNode each = lines.addObject();
             each.put("component", line.component());
             each.put("ingredient", line.written().ingredient());
-            put(each, "amount", line.weighed().flatMap(quantity -> quantity.amount().most()));
+            put(each, "amount", line.weighed().flatMap(quantity -> quantity.amount()
+                    .most()));
             line.weighed()
                     .filter(quantity -> quantity.amount().most().isPresent())
-                    .ifPresentOrElse(quantity -> each.put("unit", quantity.unit().code()), () -> each.putNull("unit"));
-            put(each, "exact", line.exact().flatMap(quantity -> quantity.amount().most()));
+                    .ifPresentOrElse(
+                            quantity -> each.put("unit", quantity.unit().code()), () -> each.putNull("unit"));
+            put(each, "exact", line.exact().flatMap(quantity -> quantity.amount()
+                    .most()));
             put(each, "error", line.error());
             put(each, "grams", line.grams());
             put(each, "ofFlour", scaled.share(line));
         }
         ArrayNode notes = node.putArray("notes");
-        scaled.warnings().forEach(note -> notes.addObject()
-                .put("line", note.place().line())
-                .put("note", note.sentence()));
+        scaled.warnings()
+                .forEach(note ->
+                        notes.addObject().put("line", note.place().line()).put("note", note.sentence()));
         return node;
     }
 

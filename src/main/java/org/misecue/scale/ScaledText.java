@@ -22,16 +22,23 @@ public final class ScaledText {
     /** The text, ending with a line break. */
     public static String of(ScaledRecipe scaled) {
         StringBuilder text = new StringBuilder();
-        text.append(scaled.recipe().title()).append(" × ").append(number(scaled.factor(), 4)).append('\n');
+        text.append(scaled.recipe().title())
+                .append(" × ")
+                .append(number(scaled.factor(), 4))
+                .append('\n');
         String component = "\0";
         for (WeighedLine line : scaled.lines()) {
             if (!line.component().equals(component)) {
                 component = line.component();
-                text.append('\n').append(component.isEmpty() ? "Ingredients" : heading(component)).append('\n');
+                text.append('\n')
+                        .append(component.isEmpty() ? "Ingredients" : heading(component))
+                        .append('\n');
             }
             text.append(row(line, scaled));
         }
-        worst(scaled).ifPresent(worst -> text.append("\nFurthest off by rounding: ").append(worst).append('\n'));
+        worst(scaled).ifPresent(worst -> text.append("\nFurthest off by rounding: ")
+                .append(worst)
+                .append('\n'));
         if (!scaled.warnings().isEmpty()) {
             text.append("\nNotes\n");
             for (Note note : scaled.warnings()) {
@@ -54,7 +61,9 @@ public final class ScaledText {
         String amount = line.weighed().map(QuantityWriter::text).orElse("–");
         String name = line.written().ingredient();
         String filled = remarks.isEmpty() ? name : name + " ".repeat(Math.max(1, WIDEST - name.length()));
-        return "  %12s  %s%s%n".formatted(amount, filled, String.join("; ", remarks)).replace("\r", "");
+        return "  %12s  %s%s%n"
+                .formatted(amount, filled, String.join("; ", remarks))
+                .replace("\r", "");
     }
 
     private static boolean isRounded(WeighedLine line) {
@@ -64,7 +73,8 @@ public final class ScaledText {
     /** With more places than a kitchen writes, for here the difference is the point. */
     private static String exact(WeighedLine line) {
         Quantity exact = line.exact().orElseThrow();
-        String unit = exact.unit().code().equals("each") ? "" : " " + exact.unit().code();
+        String unit =
+                exact.unit().code().equals("each") ? "" : " " + exact.unit().code();
         return exact.amount().most().map(value -> number(value, 3)).orElse("") + unit;
     }
 

@@ -62,7 +62,8 @@ class CommandsTest {
                 "# Bun\n\nMakes 1 bun\n\n## Ingredients\n\n- 17,5,3 g unsalted butter\n- 20 g sugar\n\n"
                         + "## Method\n\n1. Cream the butter and sugar.\n");
         OnStage.Ran ran = stage.run(command, "sample-project");
-        assertThat(ran.out() + ran.err()).contains("recipe.md:7: the amount in \"17,5,3 g unsalted butter\" cannot be right");
+        assertThat(ran.out() + ran.err())
+                .contains("recipe.md:7: the amount in \"17,5,3 g unsalted butter\" cannot be right");
     }
 
     @Test

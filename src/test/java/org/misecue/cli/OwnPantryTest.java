@@ -71,7 +71,8 @@ class OwnPantryTest {
 
     @Test
     void the_pantry_at_home_holds_for_every_episode_and_the_episodes_lies_over_it() {
-        stage.write("home/.misecue/pantry.yaml", "- {name: hazelnuts, aisle: at home}\n- {name: tahini, aisle: at home}\n");
+        stage.write(
+                "home/.misecue/pantry.yaml", "- {name: hazelnuts, aisle: at home}\n- {name: tahini, aisle: at home}\n");
         stage.write("sample-project/pantry.yaml", "- {name: tahini, aisle: beside the recipe}\n");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PrintStream print = new PrintStream(out, true, StandardCharsets.UTF_8);

@@ -84,8 +84,8 @@ class AllergenListsTest {
         assertThat(Arrays.stream(AllergenList.values())
                         .flatMap(list -> Stream.concat(
                                 Stream.of(pantry.declared("fairy dust", list).words()),
-                                pantry.all().stream()
-                                        .map(one -> pantry.declared(one.name(), list).words()))))
+                                pantry.all().stream().map(one -> pantry.declared(one.name(), list)
+                                        .words()))))
                 .allMatch(words -> words.contains("label") || words.contains("contains"))
                 .noneMatch(words -> words.matches(".*(?i)\\b(free|none|safe)\\b.*"));
     }

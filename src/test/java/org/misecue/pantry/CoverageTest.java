@@ -61,9 +61,8 @@ class CoverageTest {
 
     @Property
     void every_name_that_misleads_says_so(@ForAll("rows") Ingredient row) {
-        assertThat(row.beware().keySet())
-                .allSatisfy(name -> assertThat(PANTRY.beware("2 cups " + name + ", sifted"))
-                        .contains(row.beware().get(name)));
+        assertThat(row.beware().keySet()).allSatisfy(name -> assertThat(PANTRY.beware("2 cups " + name + ", sifted"))
+                .contains(row.beware().get(name)));
     }
 
     @Test

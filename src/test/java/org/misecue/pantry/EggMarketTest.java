@@ -46,13 +46,15 @@ class EggMarketTest {
     void weigh_as_they_do_where_the_recipe_is_from(String language, String line, String grams, String range) {
         Weighed egg = one(Pantry.standard().speaking(Locale.forLanguageTag(language)), line);
         assertThat(egg.grams().amount().most()).contains(Rationals.of(grams));
-        assertThat(Rationals.rounded(egg.spread().low(), 0) + "–" + Rationals.rounded(egg.spread().high(), 0))
+        assertThat(Rationals.rounded(egg.spread().low(), 0) + "–"
+                        + Rationals.rounded(egg.spread().high(), 0))
                 .isEqualTo(range);
     }
 
     @Test
     void without_a_language_the_row_of_the_pantry_counts() {
-        assertThat(one(Pantry.standard(), "medium eggs").grams().amount().most()).contains(Rationals.of(50));
+        assertThat(one(Pantry.standard(), "medium eggs").grams().amount().most())
+                .contains(Rationals.of(50));
     }
 
     @Test
@@ -71,7 +73,11 @@ class EggMarketTest {
 
     @Test
     void nothing_else_changes_its_weight() {
-        assertThat(Pantry.standard().speaking(Locale.UK).find("flour").orElseThrow().weights())
+        assertThat(Pantry.standard()
+                        .speaking(Locale.UK)
+                        .find("flour")
+                        .orElseThrow()
+                        .weights())
                 .isEqualTo(Pantry.standard().find("flour").orElseThrow().weights());
     }
 }

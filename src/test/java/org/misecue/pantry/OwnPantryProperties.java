@@ -59,12 +59,47 @@ class OwnPantryProperties {
     @Provide
     Arbitrary<String> almostRows() {
         Arbitrary<String> key = Arbitraries.of(
-                "name", "also", "heard", "kind", "grams", "weighed", "spread", "contains", "check", "keep", "aisle",
-                "beware", "source", "replaces", "nmae", "<<");
+                "name",
+                "also",
+                "heard",
+                "kind",
+                "grams",
+                "weighed",
+                "spread",
+                "contains",
+                "check",
+                "keep",
+                "aisle",
+                "beware",
+                "source",
+                "replaces",
+                "nmae",
+                "<<");
         Arbitrary<String> value = Arbitraries.of(
-                "butter", "plain flour", "[flour, eggs]", "[walnuts]", "{cup: 120}", "{cup: [1, 2]}", "[milk]", "true",
-                "fridge", "flour", "&a [*a]", "*b", "", "~", "!!int x", "'", "\"\\x\"", "{a: {b: {c: d}}}", "-1", "| \n",
-                "[tahini, tahini]", "{each: 1e99}", "[[", "\u0000");
+                "butter",
+                "plain flour",
+                "[flour, eggs]",
+                "[walnuts]",
+                "{cup: 120}",
+                "{cup: [1, 2]}",
+                "[milk]",
+                "true",
+                "fridge",
+                "flour",
+                "&a [*a]",
+                "*b",
+                "",
+                "~",
+                "!!int x",
+                "'",
+                "\"\\x\"",
+                "{a: {b: {c: d}}}",
+                "-1",
+                "| \n",
+                "[tahini, tahini]",
+                "{each: 1e99}",
+                "[[",
+                "\u0000");
         Arbitrary<String> pair = Combinators.combine(key, value).as((k, v) -> k + ": " + v);
         Arbitrary<String> row = pair.list().ofMinSize(1).ofMaxSize(4).map(pairs -> "- " + String.join("\n  ", pairs));
         return row.list().ofMinSize(1).ofMaxSize(3).map(rows -> String.join("\n", rows) + "\n");

@@ -40,7 +40,10 @@ class OwnRowsTest {
                         .weights())
                 .extracting(Weight::unit)
                 .containsExactly(Unit.CUP);
-        assertThat(own("- {name: butter, grams: {stick: 110}}").find("butter").orElseThrow().weights())
+        assertThat(own("- {name: butter, grams: {stick: 110}}")
+                        .find("butter")
+                        .orElseThrow()
+                        .weights())
                 .extracting(Weight::unit)
                 .containsExactlyInAnyOrder(Unit.STICK, Unit.CUP, Unit.TABLESPOON);
     }

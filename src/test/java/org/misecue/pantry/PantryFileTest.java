@@ -102,8 +102,8 @@ class PantryFileTest {
     void every_row_of_the_pantry_that_comes_with_the_program_names_its_source() {
         assertThat(Pantry.standard().all())
                 .extracting(Ingredient::source)
-                .allMatch(source ->
-                        source.matches("EU 1169/2011 Annex II: .+|from memory; the label wins|common practice, no source"));
+                .allMatch(source -> source.matches(
+                        "EU 1169/2011 Annex II: .+|from memory; the label wins|common practice, no source"));
     }
 
     @Test

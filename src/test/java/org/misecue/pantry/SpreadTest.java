@@ -15,8 +15,7 @@ class SpreadTest {
 
     private static Weighed weighed(String from, String to, Unit unit, String name) {
         Quantity quantity = new Quantity(Amount.between(Rationals.of(from), Rationals.of(to)), unit);
-        return Weighing.weighed(
-                        quantity, Pantry.standard().find(name).orElseThrow(), Household.US_CUSTOMARY)
+        return Weighing.weighed(quantity, Pantry.standard().find(name).orElseThrow(), Household.US_CUSTOMARY)
                 .orElseThrow();
     }
 
@@ -70,7 +69,8 @@ class SpreadTest {
                     assertThat(weight.spread().high().compareTo(weight.grams())).isNotNegative();
                     assertThat(weight.spread().low().signum()).isPositive();
                     assertThat(weight.spread().source())
-                            .matches(".*(from memory|USDA SR26 \\d{5}.*|common practice, no source|conversion article)");
+                            .matches(
+                                    ".*(from memory|USDA SR26 \\d{5}.*|common practice, no source|conversion article)");
                 });
     }
 }
