@@ -96,7 +96,8 @@ final class Headings {
     }
 
     private static String bare(String text) {
-        return TAIL.matcher(text.strip()).replaceFirst("");
+        // Hundreds of blanks in a row would keep the pattern busy for minutes.
+        return TAIL.matcher(text.strip().replaceAll("\\h+", " ")).replaceFirst("");
     }
 
     private static String decapitalised(String name) {

@@ -76,6 +76,8 @@ class HostileDocumentsTest {
         expect(HostileDocuments.megabytes(folder.resolve("broad.html"), 18, "<p>200 g flour</p>\n"), TOO_LONG);
         expect(HostileDocuments.megabytes(folder.resolve("lines.txt"), 15, "a\n"), TOO_LONG);
         expect(HostileDocuments.megabytes(folder.resolve("onepiece.md"), 1, "a "), TOO_LONG);
+        // Found by random changes to a good recipe: blanks kept the pattern for headings busy for minutes.
+        expect(Files.writeString(folder.resolve("blanks.md"), "a" + "\t".repeat(9000) + "b\n"), NO_INGREDIENTS);
         expect(Files.createFile(folder.resolve("empty.docx")), "the file is empty; write or paste the recipe into it.");
         expect(Files.createDirectory(folder.resolve("sub.md")), "this is a folder; name the recipe's file in it.");
         expect(Files.writeString(folder.resolve("blank.txt"), " \n\n\t\n"), NOTHING);
