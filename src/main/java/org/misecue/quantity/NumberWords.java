@@ -35,7 +35,16 @@ final class NumberWords {
     private static final Map<String, Integer> PARTS =
             Map.of("half", 2, "halve", 2, "third", 3, "quarter", 4, "eighth", 8);
 
-    private static final String COUNT = "(?:" + String.join("|", COUNTED.subList(1, COUNTED.size())) + "|an?)";
+    private static final List<String> TENS =
+            List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+    private static final String BELOW_TWENTY = String.join("|", COUNTED.subList(1, 20));
+    private static final String BELOW_HUNDRED =
+            "(?:(?:" + String.join("|", TENS) + ")(?:[\\h-](?:" + String.join("|", COUNTED.subList(1, 10)) + "))?|"
+                    + BELOW_TWENTY + ")";
+    private static final String HUNDREDS =
+            "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]hundred(?:\\h+and\\h+" + BELOW_HUNDRED + ")?)";
+    /** Longest first, so that "two hundred" is never read as two. */
+    private static final String COUNT = "(?:" + HUNDREDS + "|" + BELOW_HUNDRED + "|an?)";
     private static final String SHARE =
             "(?:(?:(?:a|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
     private static final Pattern SETS = word("(?:(" + COUNT + "|half\\h+a)\\h+)(dozen|couple|pair)(?:\\h+of)?");
@@ -55,12 +64,22 @@ final class NumberWords {
                 .or(() -> cursor.take(WHOLE).map(found -> count(found.group(1))));
     }
 
-    private static RationalNumber count(String word) {
-        String plain = word.toLowerCase(Locale.ROOT);
+    private static RationalNumber count(String words) {
+        String plain = words.toLowerCase(Locale.ROOT);
         if (plain.startsWith("half")) {
             return Rationals.of(1, 2);
         }
-        return Rationals.of(Math.max(1, COUNTED.indexOf(plain)));
+        long sum = 0;
+        for (String word : plain.split("[\\h-]+", -1)) {
+            if (word.equals("hundred")) {
+                sum = Math.max(1, sum) * 100;
+            } else if (TENS.contains(word)) {
+                sum += 10L * (TENS.indexOf(word) + 2);
+            } else if (!word.equals("and")) {
+                sum += Math.max(1, COUNTED.indexOf(word));
+            }
+        }
+        return Rationals.of(sum);
     }
 
     private static RationalNumber share(String words) {
@@ -71,6 +90,6 @@ final class NumberWords {
     }
 
     private static Pattern word(String regex) {
-        return Pattern.compile(regex + "(?![\\p{L}\\d-]|\\h+(?:fat|and\\h+half))", Pattern.CASE_INSENSITIVE);
+        return Pattern.compile(regex + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+hundred\\b|\\h+(?:fat|and\\h+half))", Pattern.CASE_INSENSITIVE);
     }
 }

@@ -3,9 +3,11 @@ package org.misecue.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.pantry.Pantry;
 
 /**
  * What stands behind the amount of an ingredient line.
@@ -164,7 +166,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         if (!tail.find() || tail.start() == 0) {
             return text;
         }
-        String words = text.substring(tail.end()).strip().replaceFirst("^\\+\\h*", "plus ");
+        String words = text.substring(tail.end()).strip();
         if (!words.isEmpty()) {
             preparation.add(0, words);
         }
@@ -199,14 +201,34 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         String other = sides[sides.length - 1].strip();
         String noun = other.contains(" ") ? Nouns.last(other) : "";
         for (int at = 1; at < sides.length; at++) {
-            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : ""));
+            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : "", other));
         }
-        return completed(sides[0], noun);
+        return completed(sides[0], noun, other);
     }
 
-    private static String completed(String side, String noun) {
+    private static String completed(String side, String noun, String other) {
+        Optional<String> known = known(side, other);
+        if (known.isPresent()) {
+            return known.get();
+        }
         String last = Nouns.last(side).toLowerCase(Locale.ROOT);
         return !noun.isEmpty() && HALF_NAMES.contains(last) ? side.strip() + " " + noun : side.strip();
+    }
+
+    /** A side that names nothing by itself, with the end of the other side that makes it a name of the pantry. */
+    private static Optional<String> known(String side, String other) {
+        String start = side.strip();
+        if (start.equals(other) || Pantry.standard().find(start).isPresent()) {
+            return Optional.empty();
+        }
+        String[] words = other.split("\\h+", -1);
+        for (int from = 1; from < words.length; from++) {
+            String name = start + " " + String.join(" ", List.of(words).subList(from, words.length));
+            if (Pantry.standard().heardAs(name).isPresent()) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
     }
 
     /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */
