@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 final class Hedges {
 
     private static final Pattern ARTICLE = Pattern.compile(
-            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)", Pattern.CASE_INSENSITIVE);
+            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern HEDGE = Pattern.compile(
             "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
                     + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",

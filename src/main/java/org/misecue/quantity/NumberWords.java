@@ -38,13 +38,13 @@ final class NumberWords {
     private static final List<String> TENS =
             List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
     private static final String BELOW_TWENTY = String.join("|", COUNTED.subList(1, 20));
-    private static final String BELOW_HUNDRED =
-            "(?:(?:" + String.join("|", TENS) + ")(?:[\\h-](?:" + String.join("|", COUNTED.subList(1, 10)) + "))?|"
-                    + BELOW_TWENTY + ")";
+    private static final String BELOW_HUNDRED = "(?:(?:" + String.join("|", TENS) + ")(?:[\\h-](?:"
+            + String.join("|", COUNTED.subList(1, 10)) + "))?|" + BELOW_TWENTY + ")";
     private static final String HUNDREDS =
             "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]hundred(?:\\h+and\\h+" + BELOW_HUNDRED + ")?)";
     /** Longest first, so that "two hundred" is never read as two. */
     private static final String COUNT = "(?:" + HUNDREDS + "|" + BELOW_HUNDRED + "|an?)";
+
     private static final String SHARE =
             "(?:(?:(?:a|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
     private static final Pattern SETS = word("(?:(" + COUNT + "|half\\h+a)\\h+)(dozen|couple|pair)(?:\\h+of)?");
@@ -90,6 +90,9 @@ final class NumberWords {
     }
 
     private static Pattern word(String regex) {
-        return Pattern.compile(regex + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+hundred\\b|\\h+(?:fat|and\\h+half))", Pattern.CASE_INSENSITIVE);
+        return Pattern.compile(
+                regex
+                        + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+hundred\\b|\\h+(?:fat|and\\h+half))",
+                Pattern.CASE_INSENSITIVE);
     }
 }

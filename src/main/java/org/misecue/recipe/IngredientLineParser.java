@@ -147,7 +147,9 @@ final class IngredientLineParser {
     private Optional<Quantity> onlyAnAmount(String bracket) {
         String inner = bracket.strip()
                 .replaceAll("^\\(|\\)$", "")
-                .replaceAll("(?i)\\h+(?:in total|total|in all|altogether|(?:(?:un)?peeled|stoned|pitted|prepared|drained|trimmed|shelled|net|total)?\\h*weight)$", "")
+                .replaceAll(
+                        "(?i)\\h+(?:in total|total|in all|altogether|(?:(?:un)?peeled|stoned|pitted|prepared|drained|trimmed|shelled|net|total)?\\h*weight)$",
+                        "")
                 .strip();
         return quantities
                 .read(inner)
