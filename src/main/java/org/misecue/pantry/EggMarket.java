@@ -50,11 +50,6 @@ public enum EggMarket {
         };
     }
 
-    /** Where the weights come from. */
-    public String source() {
-        return source;
-    }
-
     /** An egg, or a part of one, of the size that the text names; what is no egg, and an own weight, is left alone. */
     Ingredient weighed(Ingredient ingredient, String text) {
         return EggPart.named(ingredient.name())

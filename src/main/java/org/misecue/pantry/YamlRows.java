@@ -2,20 +2,12 @@ package org.misecue.pantry;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.error.Mark;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
+import org.misecue.notice.StrictYaml;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
@@ -33,11 +25,12 @@ final class YamlRows {
      * @throws BadInput at the first row that is not a mapping of the known keys
      */
     static List<YamlRow> read(String file, InputStream in, List<String> keys) {
-        Node root = compose(file, text(file, in));
-        if (root == null) {
+        Optional<Node> root = StrictYaml.tree(
+                file, text(file, in), mark -> Place.of(file, mark.getLine() + 1), "rows that begin with “- ”");
+        if (root.isEmpty()) {
             return List.of();
         }
-        if (!(root instanceof SequenceNode list)) {
+        if (!(root.get() instanceof SequenceNode list)) {
             throw new BadInput(Place.of(file, 1), "expected a list of rows that begin with “- ”.");
         }
         return list.getValue().stream()
@@ -51,36 +44,9 @@ final class YamlRows {
             if (bytes.length > MOST_BYTES) {
                 throw new BadInput(Place.of(file), "a pantry takes less than 1 MB; shorten the file.");
             }
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new BadInput(Place.of(file), "the file is not text in UTF-8; save it as UTF-8.", e);
+            return StrictYaml.text(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);
-        }
-    }
-
-    private static @Nullable Node compose(String file, String yaml) {
-        LoaderOptions options = new LoaderOptions();
-        options.setMaxAliasesForCollections(10);
-        options.setNestingDepthLimit(10);
-        options.setAllowRecursiveKeys(false);
-        try {
-            return new Yaml(options).compose(new StringReader(yaml));
-        } catch (MarkedYAMLException e) {
-            Mark mark = e.getProblemMark();
-            Place place = mark == null ? Place.of(file) : Place.of(file, mark.getLine() + 1);
-            String problem = e.getProblem() == null ? "unreadable" : e.getProblem();
-            throw new BadInput(
-                    place,
-                    "this is not YAML: " + problem.lines().findFirst().orElse("unreadable")
-                            + "; mend the line, or put its value in quotes.",
-                    e);
-        } catch (YAMLException e) {
-            throw new BadInput(
-                    Place.of(file), "this is not YAML that can be read; write rows that begin with “- ”.", e);
         }
     }
 }

@@ -30,14 +30,13 @@ final class NumberWords {
             "sixteen",
             "seventeen",
             "eighteen",
-            "nineteen",
-            "twenty");
+            "nineteen");
     private static final Map<String, Integer> PARTS =
             Map.of("half", 2, "halve", 2, "third", 3, "quarter", 4, "eighth", 8);
 
     private static final List<String> TENS =
             List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
-    private static final String BELOW_TWENTY = String.join("|", COUNTED.subList(1, 20));
+    private static final String BELOW_TWENTY = String.join("|", COUNTED.subList(1, COUNTED.size()));
     private static final String BELOW_HUNDRED = "(?:(?:" + String.join("|", TENS) + ")(?:[\\h-](?:"
             + String.join("|", COUNTED.subList(1, 10)) + "))?|" + BELOW_TWENTY + ")";
     private static final String HUNDREDS =

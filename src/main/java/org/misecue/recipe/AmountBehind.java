@@ -65,7 +65,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[–—-]\\h*", ""));
     }
 
-    /** Whether the amount ends the line, or only notes follow; behind a measure a word of doing may follow at once. */
+    /** Whether the amount ends the line, or only notes follow; behind a measure or a divider a word of doing may follow at once. */
     private static boolean ends(String behind, Quantity quantity, boolean plain) {
         if (behind.isBlank()
                 || FILLED.matcher(behind.strip()).matches()
@@ -74,7 +74,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             return true;
         }
         boolean measured = quantity.dimension() != Dimension.COUNT;
-        return measured && DonePhrase.begins(behind) || !plain && !measured && DonePhrase.begins(behind);
+        return (measured || !plain) && DonePhrase.begins(behind);
     }
 
     private static boolean measures(WrittenQuantity written, String before) {

@@ -19,7 +19,9 @@ final class IngredientLineParser {
     private static final Pattern OPTIONAL = Pattern.compile(
             "\\h*[,;–-]?\\h*\\(?\\b(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired))\\b:?\\h*\\)?",
             Pattern.CASE_INSENSITIVE);
-    private static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
+    /** What is taken of a fruit or an egg that is counted. */
+    static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
+
     private static final Pattern PART_OF = Pattern.compile(
             "^(?:the\\h+)?(?<how>(?:(?:finely|coarsely|freshly)\\h+)?(?:(?:grated|pared|squeezed|sieved|strained)\\h+)?)"
                     + "(?<part>(?:" + FRUIT_PART + ")(?:\\h+(?:and|&)\\h+(?:(?:finely|grated)\\h+)*(?:" + FRUIT_PART
@@ -47,14 +49,14 @@ final class IngredientLineParser {
                         .replaceAll("[*†‡¹²³]+(?=$|,)", "")
                         .strip())
                 .replaceFirst("$1c");
-        if (beginsWithNoAmount(plain)) {
+        Optional<WrittenQuantity> first = amount(plain);
+        if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);
         }
         Matcher partOf = PART_OF.matcher(plain);
         if (partOf.matches()) {
             return ofPart(line, partOf, optional);
         }
-        Optional<WrittenQuantity> first = quantities.read(plain).filter(IngredientLineParser::measuresFood);
         Optional<AmountBehind> behind = first.isPresent() ? Optional.empty() : AmountBehind.in(plain, quantities);
         Optional<WrittenQuantity> written = first.or(() -> behind.map(AmountBehind::amount));
         String rest = behind.map(AmountBehind::rest)
@@ -77,16 +79,19 @@ final class IngredientLineParser {
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
     boolean refuses(IngredientLine line) {
-        return line.quantity().isEmpty() && line.text().length() <= LONGEST && beginsWithNoAmount(line.text());
+        return line.quantity().isEmpty()
+                && line.text().length() <= LONGEST
+                && beginsWithFigures(line.text())
+                && amount(line.text()).isEmpty();
     }
 
-    private boolean beginsWithNoAmount(String text) {
-        return quantities.beginsWithFigures(text)
-                && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*")
-                && quantities
-                        .read(text)
-                        .filter(IngredientLineParser::measuresFood)
-                        .isEmpty();
+    /** Figures that count or measure; "70% chocolate" and "00 flour" are names. */
+    private boolean beginsWithFigures(String text) {
+        return quantities.beginsWithFigures(text) && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
+    }
+
+    private Optional<WrittenQuantity> amount(String text) {
+        return quantities.read(text).filter(IngredientLineParser::measuresFood);
     }
 
     /** A line whose figures make no amount is kept as it stands: no part of it may be taken for a name or an amount. */
@@ -106,7 +111,7 @@ final class IngredientLineParser {
     /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
     private IngredientLine ofPart(Line line, Matcher partOf, boolean optional) {
         String rest = partOf.group("rest");
-        Optional<WrittenQuantity> written = quantities.read(rest).filter(IngredientLineParser::measuresFood);
+        Optional<WrittenQuantity> written = amount(rest);
         NamePhrase fruit =
                 NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "");
         String part = partOf.group("part")

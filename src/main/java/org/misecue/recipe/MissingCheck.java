@@ -27,7 +27,8 @@ final class MissingCheck implements RecipeCheck {
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Pattern MADE = Pattern.compile(
             ".*\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
-                    + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b.*");
+                    + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b.*",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     @Override
     public List<Note> notes(Recipe recipe) {
@@ -58,16 +59,18 @@ final class MissingCheck implements RecipeCheck {
 
     /** The longest name of the pantry that these words begin with. */
     private static Optional<Ingredient> name(String words) {
+        if (MADE.matcher(words).matches()) {
+            return Optional.empty();
+        }
         String[] each = words.toLowerCase(Locale.ROOT).split("[ -]", -1);
         for (int end = each.length; end > 0; end--) {
             String name = String.join(" ", List.of(each).subList(0, end));
-            if (ALWAYS_THERE.contains(name) || MADE.matcher(name).matches()) {
+            if (ALWAYS_THERE.contains(name)) {
                 return Optional.empty();
             }
             Optional<Ingredient> known = Pantry.standard().heardAs(name);
             if (known.isPresent()) {
-                return known.filter(
-                        found -> !MADE.matcher(words.toLowerCase(Locale.ROOT)).matches());
+                return known;
             }
         }
         return Optional.empty();

@@ -27,27 +27,22 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
-    /** Words before a comma that describe what comes behind it: "large, ripe bananas". */
+    /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
     private static final Set<String> ADJECTIVES = Set.of(
             "large",
             "small",
             "medium",
             "ripe",
             "soft",
-            "cold",
             "fresh",
             "unsalted",
             "salted",
-            "fine",
             "plain",
             "dark",
             "light",
-            "very",
-            "warm",
             "whole",
             "free-range",
             "organic",
-            "cool",
             "thick",
             "firm",
             "good-quality",

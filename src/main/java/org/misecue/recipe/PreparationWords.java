@@ -1,14 +1,7 @@
 package org.misecue.recipe;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -54,18 +47,9 @@ final class PreparationWords {
     }
 
     private static Map<String, Sort> load() {
-        try (InputStream stream =
-                        Objects.requireNonNull(PreparationWords.class.getResourceAsStream("preparation-words.csv"));
-                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            return lines.lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split("\\|", -1))
-                    .collect(Collectors.toUnmodifiableMap(
-                            row -> row[0],
-                            row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT)),
-                            (first, same) -> first));
-        } catch (IOException e) {
-            throw new UncheckedIOException("preparation-words.csv cannot be read", e);
-        }
+        return TableFile.rows("preparation-words.csv").stream()
+                .map(line -> line.split("\\|", -1))
+                .collect(Collectors.toUnmodifiableMap(
+                        row -> row[0], row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT))));
     }
 }

@@ -32,7 +32,7 @@ public final class RecipeText {
         text.append(recipe.title()).append('\n');
         recipe.settings().forEach(setting -> text.append(sentence(setting)).append('\n'));
         for (Component component : recipe.components()) {
-            text.append('\n').append(heading(component.name())).append('\n');
+            text.append('\n').append(Component.heading(component.name())).append('\n');
             TextTable table = new TextTable();
             component.lines().forEach(line -> add(table, line));
             table.writeTo(text, "  ");
@@ -45,13 +45,6 @@ public final class RecipeText {
             text.append("\nNotes\n");
             recipe.notes().forEach(note -> text.append("  ").append(note).append('\n'));
         }
-    }
-
-    private static String heading(String name) {
-        if (name.isEmpty()) {
-            return "Ingredients";
-        }
-        return name.startsWith("to ") ? "To " + name.substring(3) : "For the " + name;
     }
 
     private void add(TextTable table, IngredientLine line) {

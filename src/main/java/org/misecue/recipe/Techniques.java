@@ -1,17 +1,10 @@
 package org.misecue.recipe;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -88,15 +81,8 @@ final class Techniques {
     }
 
     private static Techniques load() {
-        try (InputStream stream = Objects.requireNonNull(Techniques.class.getResourceAsStream("techniques.csv"));
-                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            return new Techniques(lines.lines()
-                    .filter(line -> !line.startsWith("#") && !line.isBlank())
-                    .map(Techniques::row)
-                    .toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException("techniques.csv cannot be read", e);
-        }
+        return new Techniques(
+                TableFile.rows("techniques.csv").stream().map(Techniques::row).toList());
     }
 
     private static Technique row(String line) {

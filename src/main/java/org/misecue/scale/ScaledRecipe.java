@@ -21,10 +21,7 @@ public record ScaledRecipe(Recipe recipe, RationalNumber factor, List<WeighedLin
 
     /** The line that rounding puts furthest off its exact amount; empty where nothing is rounded. */
     public Optional<WeighedLine> furthestOff() {
-        return lines.stream()
-                .filter(line ->
-                        line.error().filter(error -> error.signum() != 0).isPresent())
-                .max((one, other) -> off(one).compareTo(off(other)));
+        return lines.stream().filter(WeighedLine::isRounded).max((one, other) -> off(one).compareTo(off(other)));
     }
 
     private static RationalNumber off(WeighedLine line) {

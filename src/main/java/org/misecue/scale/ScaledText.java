@@ -7,6 +7,7 @@ import org.misecue.notice.Note;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
+import org.misecue.recipe.Component;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -30,9 +31,7 @@ public final class ScaledText {
         for (WeighedLine line : scaled.lines()) {
             if (!line.component().equals(component)) {
                 component = line.component();
-                text.append('\n')
-                        .append(component.isEmpty() ? "Ingredients" : heading(component))
-                        .append('\n');
+                text.append('\n').append(Component.heading(component)).append('\n');
             }
             text.append(row(line, scaled));
         }
@@ -48,26 +47,18 @@ public final class ScaledText {
         return text.toString();
     }
 
-    private static String heading(String name) {
-        return name.startsWith("to ") ? "To " + name.substring(3) : "For the " + name;
-    }
-
     private static String row(WeighedLine line, ScaledRecipe scaled) {
         List<String> remarks = new ArrayList<>();
-        if (isRounded(line)) {
+        if (line.isRounded()) {
             remarks.add("exactly " + exact(line) + ", " + off(line));
         }
-        scaled.share(line).ifPresent(share -> remarks.add(percent(share, 1) + " of the flour"));
+        scaled.share(line).ifPresent(share -> remarks.add(percent(share) + " of the flour"));
         String amount = line.weighed().map(QuantityWriter::text).orElse("–");
         String name = line.written().ingredient();
         String filled = remarks.isEmpty() ? name : name + " ".repeat(Math.max(1, WIDEST - name.length()));
         return "  %12s  %s%s%n"
                 .formatted(amount, filled, String.join("; ", remarks))
                 .replace("\r", "");
-    }
-
-    private static boolean isRounded(WeighedLine line) {
-        return line.error().filter(error -> error.signum() != 0).isPresent();
     }
 
     /** With more places than a kitchen writes, for here the difference is the point. */
@@ -80,15 +71,15 @@ public final class ScaledText {
 
     private static String off(WeighedLine line) {
         RationalNumber error = line.error().orElseThrow();
-        return (error.signum() < 0 ? "−" : "+") + percent(error.abs(), 1);
+        return (error.signum() < 0 ? "−" : "+") + percent(error.abs());
     }
 
     private static Optional<String> worst(ScaledRecipe scaled) {
         return scaled.furthestOff().map(line -> line.written().ingredient() + ", " + off(line));
     }
 
-    private static String percent(RationalNumber share, int places) {
-        return number(share.multiply(Rationals.of(100)), places) + " %";
+    private static String percent(RationalNumber share) {
+        return number(share.multiply(Rationals.of(100)), 1) + " %";
     }
 
     private static String number(RationalNumber value, int places) {

@@ -32,4 +32,9 @@ public record WeighedLine(
                         .flatMap(quantity -> quantity.amount().most())
                         .map(is -> is.subtract(should).divide(should)));
     }
+
+    /** Whether what is weighed is not the exact amount. */
+    public boolean isRounded() {
+        return error().filter(error -> error.signum() != 0).isPresent();
+    }
 }

@@ -51,7 +51,7 @@ public class EngineBenchmark {
 
     /** Takes JMH's own options, such as {@code -p times=10} and {@code -prof gc}; {@code -h} lists them. */
     public static void main(String... args) throws RunnerException, CommandLineOptionException, IOException {
-        GrowthTable.run(EngineBenchmark.class, args).forEach(System.out::println);
+        GrowthTable.lines(BenchmarkRun.of(EngineBenchmark.class, args)).forEach(System.out::println);
     }
 
     @Setup

@@ -1,40 +1,22 @@
 package org.misecue.bench;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.CommandLineOptionException;
-import org.openjdk.jmh.runner.options.CommandLineOptions;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs the benchmarks of a class and says of each how its time grows with the length of the talk. */
+/** Says of each benchmark how its time grows with the length of the talk. */
 final class GrowthTable {
 
     private GrowthTable() {}
 
-    static List<String> run(Class<?> benchmarks, String... args)
-            throws RunnerException, CommandLineOptionException, IOException {
-        CommandLineOptions asked = new CommandLineOptions(args);
-        if (asked.shouldHelp()) {
-            asked.showHelp();
-            return List.of();
-        }
-        OptionsBuilder options = new OptionsBuilder();
-        options.parent(asked);
-        if (asked.getIncludes().isEmpty()) {
-            options.include(benchmarks.getName().replace(".", "\\."));
-        }
-        return lines(new Runner(options.build()).run());
-    }
-
-    /** The runner gives each benchmark's results together, in the order of its parameter. */
-    private static List<String> lines(Collection<RunResult> results) {
+    /** Nothing where nothing ran. The runner gives each benchmark's results together, in the order of its parameter. */
+    static List<String> lines(Collection<RunResult> results) {
         List<String> lines = new ArrayList<>();
+        if (results.isEmpty()) {
+            return lines;
+        }
         lines.add(String.format("%-12s%8s%12s%12s%14s", "benchmark", "times", "ms", "growth", "words/s"));
         String last = "";
         double before = 0;

@@ -98,6 +98,6 @@ public class ReadingBenchmark {
 
     /** Takes JMH's own options. */
     public static void main(String... args) throws Exception {
-        org.openjdk.jmh.Main.main(args.length == 0 ? new String[] {ReadingBenchmark.class.getSimpleName()} : args);
+        BenchmarkRun.of(ReadingBenchmark.class, args);
     }
 }

@@ -16,8 +16,8 @@ import java.util.TreeMap;
 final class LinesReport {
 
     record Tally(int right, int lines) {
-        Tally and(boolean ok) {
-            return new Tally(right + (ok ? 1 : 0), lines + 1);
+        Tally plus(Tally other) {
+            return new Tally(right + other.right, lines + other.lines);
         }
 
         double rate() {
@@ -66,7 +66,7 @@ final class LinesReport {
     }
 
     private void count(LineTruth truth, List<String> wrong) {
-        styles.merge(truth.style(), new Tally(wrong.isEmpty() ? 1 : 0, 1), (a, b) -> a.and(b.right() == 1));
+        styles.merge(truth.style(), new Tally(wrong.isEmpty() ? 1 : 0, 1), Tally::plus);
         wrong.forEach(fault -> faults.merge(fault.split(" ", 2)[0], 1, Integer::sum));
         if (!wrong.isEmpty()) {
             rows.add("%-20s %s%n%22s%s".formatted(truth.style(), truth.text(), "", String.join("; ", wrong)));
@@ -74,9 +74,7 @@ final class LinesReport {
     }
 
     Tally whole() {
-        return new Tally(
-                styles.values().stream().mapToInt(Tally::right).sum(),
-                styles.values().stream().mapToInt(Tally::lines).sum());
+        return styles.values().stream().reduce(new Tally(0, 0), Tally::plus);
     }
 
     public static void main(String[] args) throws IOException {
