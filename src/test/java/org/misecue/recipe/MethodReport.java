@@ -1,0 +1,31 @@
+package org.misecue.recipe;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Prints how many sentences of methods are wholly understood, and with "odd" those of the odd half that are not. */
+final class MethodReport {
+
+    private MethodReport() {}
+
+    public static void main(String[] arguments) {
+        System.out.println("odd half " + share(MethodSentences.odd()));
+        System.out.println("even half " + share(MethodSentences.even()));
+        if (List.of(arguments).contains("odd")) {
+            MethodSentences.odd()
+                    .filter(row -> !row.equals(row.understood()))
+                    .forEach(row -> System.out.println(row + "\n   " + told(row) + "\n   " + told(row.understood())));
+        }
+    }
+
+    /** "58 of 66". */
+    private static String share(Stream<MethodSentences.Row> rows) {
+        List<MethodSentences.Row> all = rows.toList();
+        long right = all.stream().filter(row -> row.equals(row.understood())).count();
+        return right + " of " + all.size();
+    }
+
+    private static String told(MethodSentences.Row row) {
+        return String.join(" | ", row.uses(), row.settings(), row.techniques(), row.minutes());
+    }
+}
