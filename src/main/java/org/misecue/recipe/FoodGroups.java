@@ -25,7 +25,7 @@ final class FoodGroups {
                 word(
                         "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
                 word(
-                        "flours?|cornflour|semolina|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
+                        "flours?|maida|atta|besan|cornflour|semolina|sooji|suji|rava|polenta|cornmeal|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
                                 + SPICES));
         GROUPS.put(
                 word(
