@@ -70,14 +70,6 @@ final class UseFinder {
         longest = Math.max(longest, name.split(" ").length);
     }
 
-    /** The lines that no step has used so far. */
-    List<IngredientLine> unused() {
-        return all.stream()
-                .filter(ref -> !used.contains(ref))
-                .map(LineRef::line)
-                .toList();
-    }
-
     /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
     List<Use> uses(String text, String part) {
         List<GroupMention> groups = GroupMention.in(text);
