@@ -66,14 +66,17 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         return plain.toString();
     }
 
+    boolean mayMean(LineRef ref) {
+        return members == ANY || members.matcher(ref.line().ingredient()).find();
+    }
+
     List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context) {
         Set<String> excepted = exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;
         List<LineRef> meant = all.stream()
                 .filter(ref -> everywhere || ref.component() == context)
-                .filter(ref -> members == ANY
-                        || members.matcher(ref.line().ingredient()).find())
+                .filter(this::mayMean)
                 .filter(ref -> !rest || !used.contains(ref))
                 .filter(ref -> IngredientNames.of(ref.line().ingredient()).strong().stream()
                         .noneMatch(excepted::contains))

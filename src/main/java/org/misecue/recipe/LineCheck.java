@@ -10,7 +10,7 @@ import org.misecue.notice.Place;
 final class LineCheck implements RecipeCheck {
 
     /** The rest of a figure that was read only in part: the "//2 tsp salt" of "1//2 tsp salt". */
-    private static final Pattern CUT_FIGURE = Pattern.compile("^[/.,:;*+=×÷^-]*\\h*[\\d½¼¾⅓⅔⅛]+(?!\\h?%|\\h+flour|up\\b).*");
+    private static final Pattern CUT_FIGURE = Pattern.compile("^[/.,:;*+=×÷^-]*\\h*[\\d½¼¾⅓⅔⅛]++(?!\\h?%|\\h+flour|up\\b).*");
 
     private final IngredientLineParser parser = new IngredientLineParser();
 

@@ -72,7 +72,9 @@ final class UseFinder {
 
     /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
     List<Use> uses(String text, String part) {
-        List<GroupMention> groups = GroupMention.in(text);
+        List<GroupMention> groups = GroupMention.in(text).stream()
+                .filter(group -> all.stream().anyMatch(group::mayMean))
+                .toList();
         String plain = GroupMention.without(text, groups);
         List<Mention> mentions = mentions(plain);
         int named = PartNames.index(components, part);
@@ -90,6 +92,8 @@ final class UseFinder {
                         mention.start, ref, Shares.around(text, mention.start, mention.end, ref.line())));
             }
         }
+        Implied.in(text, all, used, contexts.at(text.length()))
+                .forEach(ref -> taken.add(new Taken(text.length(), ref, Share.ALL)));
         for (BareShare share : BareShare.in(plain)) {
             owner(share, taken, text).ifPresent(ref -> taken.add(new Taken(share.start(), ref, share.of(ref.line()))));
         }
@@ -189,7 +193,11 @@ final class UseFinder {
         if (!ALSO_VERBS.contains(words.list().get(at).singular()) || at + 1 == words.size()) {
             return false;
         }
-        String next = words.list().get(at + 1).singular();
+        Words.Word following = words.list().get(at + 1);
+        if (!words.text().substring(words.list().get(at).end(), following.start()).isBlank()) {
+            return false; // "and eggs. The mixture" orders nobody to egg it
+        }
+        String next = following.singular();
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
         boolean opens = at == 0
