@@ -22,7 +22,8 @@ record BareShare(int start, String words, boolean ofIt) {
                     + "|if|until|as|through|together|back|by|later|when|while|before|after)\\b))",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_IT = Pattern.compile(
-            "\\b(?<said>" + Shares.FRACTION + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)",
+            "\\b(?<said>" + Shares.FRACTION
+                    + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NOT_USED = Pattern.compile("\\b(?:need|discard)\\h+$", Pattern.CASE_INSENSITIVE);
 

@@ -24,7 +24,9 @@ final class FoodGroups {
         GROUPS.put(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS));
         GROUPS.put(word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)"));
         GROUPS.put(
-                word("(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"), word(SEEDS));
+                word(
+                        "(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"),
+                word(SEEDS));
         GROUPS.put(word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS));
         GROUPS.put(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT));
         GROUPS.put(

@@ -22,7 +22,8 @@ final class Implied {
     /** The unused lines that a step uses so; {@code context} is the part at hand. */
     static List<LineRef> in(String text, List<LineRef> all, Set<LineRef> used, int context) {
         boolean greases = GREASES.matcher(text).find();
-        boolean again = SAME_WAY.matcher(text).find();
+        boolean again = SAME_WAY.matcher(text).find()
+                && all.stream().map(LineRef::component).distinct().count() > 1; // else it is the same mixture again
         return all.stream()
                 .filter(ref -> !used.contains(ref))
                 .filter(ref -> (greases && isForTheTin(ref.line())) || (again && ref.component() == context))

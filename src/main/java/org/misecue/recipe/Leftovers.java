@@ -28,9 +28,9 @@ final class Leftovers {
             return share.with(Optional.ofNullable(aside.get(ref))); // it was taken when it was put by
         }
         Share known = share.part().isEmpty() && share.isRest() ? share.with(rest(ref, share)) : share;
-        Optional<Quantity> before = Optional.ofNullable(left.get(ref)).or(() -> ref.line().quantity());
-        Optional<Quantity> now =
-                known.part().flatMap(part -> before.flatMap(whole -> minus(whole, part)));
+        Optional<Quantity> before =
+                Optional.ofNullable(left.get(ref)).or(() -> ref.line().quantity());
+        Optional<Quantity> now = known.part().flatMap(part -> before.flatMap(whole -> minus(whole, part)));
         if (now.isPresent() && !unknown.contains(ref)) {
             left.put(ref, now.get());
         } else {
@@ -46,7 +46,9 @@ final class Leftovers {
         return unknown.contains(ref)
                 ? Optional.empty()
                 : Optional.ofNullable(left.get(ref))
-                        .filter(quantity -> exact(quantity).filter(value -> value.signum() > 0).isPresent())
+                        .filter(quantity -> exact(quantity)
+                                .filter(value -> value.signum() > 0)
+                                .isPresent())
                         .map(quantity -> quantity.times(share.ofTheRest()));
     }
 

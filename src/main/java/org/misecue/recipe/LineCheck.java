@@ -10,7 +10,8 @@ import org.misecue.notice.Place;
 final class LineCheck implements RecipeCheck {
 
     /** The rest of a figure that was read only in part: the "//2 tsp salt" of "1//2 tsp salt". */
-    private static final Pattern CUT_FIGURE = Pattern.compile("^[/.,:;*+=×÷^-]*\\h*[\\d½¼¾⅓⅔⅛]++(?!\\h?%|\\h+flour|up\\b).*");
+    private static final Pattern CUT_FIGURE =
+            Pattern.compile("^[/.,:;*+=×÷^-]*\\h*[\\d½¼¾⅓⅔⅛]++(?!\\h?%|\\h+flour|up\\b).*");
 
     private final IngredientLineParser parser = new IngredientLineParser();
 
@@ -28,12 +29,14 @@ final class LineCheck implements RecipeCheck {
             return Optional.of("the amount in \"%s\" cannot be right and is not used; write it as 225 g or 1½ tsp.");
         }
         if (BareCount.isDoubtful(line)) {
-            return Optional.of("\"%s\" counts pieces of what is weighed or measured; is a unit missing? Write it as 225 g or"
-                    + " 1½ tsp.");
+            return Optional.of(
+                    "\"%s\" counts pieces of what is weighed or measured; is a unit missing? Write it as 225 g or"
+                            + " 1½ tsp.");
         }
         if (line.text().length() > IngredientLineParser.LONGEST) {
-            return Optional.of("this line of %s characters is too long for an ingredient and is kept as it stands; put one"
-                    + " ingredient on each line.");
+            return Optional.of(
+                    "this line of %s characters is too long for an ingredient and is kept as it stands; put one"
+                            + " ingredient on each line.");
         }
         if (line.ingredient().isEmpty()) {
             return Optional.of("\"%s\" names no ingredient; write amount and name on one line.");
@@ -44,7 +47,8 @@ final class LineCheck implements RecipeCheck {
     }
 
     private static boolean isCut(IngredientLine line) {
-        return line.quantity().isPresent() && CUT_FIGURE.matcher(line.ingredient()).matches();
+        return line.quantity().isPresent()
+                && CUT_FIGURE.matcher(line.ingredient()).matches();
     }
 
     private static String shown(IngredientLine line) {

@@ -72,11 +72,10 @@ final class MeasuresCheck implements RecipeCheck {
             return own.leastInBase(household)
                     .flatMap(low -> own.mostInBase(household).map(high -> new Bounds(low, high, false)));
         }
-        return known(line)
-                .flatMap(ingredient -> Weighing.weighed(own, ingredient, household)
-                        .map(Weighed::spread)
-                        .map(spread -> new Bounds(
-                                spread.low(), spread.high(), ingredient.kind().equals("chopped"))));
+        return known(line).flatMap(ingredient -> Weighing.weighed(own, ingredient, household)
+                .map(Weighed::spread)
+                .map(spread -> new Bounds(
+                        spread.low(), spread.high(), ingredient.kind().equals("chopped"))));
     }
 
     private static Optional<Ingredient> known(IngredientLine line) {

@@ -11,8 +11,7 @@ final class MethodCheck implements RecipeCheck {
     public List<Note> notes(Recipe recipe) {
         return recipe.steps().isEmpty()
                 ? List.of(new Note(
-                        Place.of(recipe.source()),
-                        "no method was found; put its steps under a heading \"Method\"."))
+                        Place.of(recipe.source()), "no method was found; put its steps under a heading \"Method\"."))
                 : List.of();
     }
 }

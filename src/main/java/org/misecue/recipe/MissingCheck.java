@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -30,9 +29,11 @@ final class MissingCheck implements RecipeCheck {
                     + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)",
             Pattern.CASE_INSENSITIVE);
     /** Pastry is weighed down with beans or rice that nobody eats. */
-    private static final Pattern BLIND = Pattern.compile("\\b(?:blind|paper|parchment|foil)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BLIND =
+            Pattern.compile("\\b(?:blind|paper|parchment|foil)\\b", Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern WEIGHTS = Pattern.compile("\\b(?:beans?|rice|lentils?|pulses)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WEIGHTS =
+            Pattern.compile("\\b(?:beans?|rice|lentils?|pulses)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Pattern MADE = Pattern.compile(
@@ -74,8 +75,10 @@ final class MissingCheck implements RecipeCheck {
                 .results()
                 .map(found -> found.group(1))
                 .filter(each -> Techniques.standard().in(each).isEmpty()) // "and sprinkle with" names no sprinkles
-                .filter(each -> !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
-                .filter(each -> Pantry.standard().heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                .filter(each ->
+                        !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
+                .filter(each ->
+                        Pantry.standard().heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }

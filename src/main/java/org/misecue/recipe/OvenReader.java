@@ -90,7 +90,9 @@ final class OvenReader {
 
     private static Optional<Quantity> quantity(Matcher figure) {
         if (figure.group("gas") != null) {
-            return QUANTITIES.read("gas " + figure.group("gas").replace("1/2", "½").replace("1/4", "¼")).map(WrittenQuantity::quantity);
+            return QUANTITIES
+                    .read("gas " + figure.group("gas").replace("1/2", "½").replace("1/4", "¼"))
+                    .map(WrittenQuantity::quantity);
         }
         long low = Long.parseLong(figure.group("low"));
         Unit unit;

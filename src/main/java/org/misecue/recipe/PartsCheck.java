@@ -26,7 +26,8 @@ final class PartsCheck implements RecipeCheck {
 
     private static final RationalNumber MORE = Rationals.of(21, 20);
     private static final RationalNumber LESS = Rationals.of(19, 20);
-    private static final Pattern OPEN = Pattern.compile("(?i)\\b(?:plus|extra|more|about|approx|optional|taste|needed|serve)\\b");
+    private static final Pattern OPEN =
+            Pattern.compile("(?i)\\b(?:plus|extra|more|about|approx|optional|taste|needed|serve)\\b");
 
     /** "Half of the fruit" alone tells what is done to a half, not that the other is left. */
     private static final Set<String> IN_FIGURES = Set.of("", Share.REST, Share.ASIDE);
@@ -47,8 +48,8 @@ final class PartsCheck implements RecipeCheck {
         }
         List<Note> notes = new ArrayList<>();
         taken.forEach((ref, parts) -> misfit(ref.line(), parts)
-                .ifPresent(last -> notes.add(new Note(
-                        Place.of(recipe.source(), last.step().line()), sentence(ref.line(), parts)))));
+                .ifPresent(last -> notes.add(
+                        new Note(Place.of(recipe.source(), last.step().line()), sentence(ref.line(), parts)))));
         return List.copyOf(notes);
     }
 

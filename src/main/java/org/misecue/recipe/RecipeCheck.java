@@ -7,18 +7,17 @@ import org.misecue.notice.Note;
 interface RecipeCheck {
 
     /** Every check; the notes about one line of the file stand in this order. */
-    List<RecipeCheck> ALL =
-            List.of(
-                    new LineCheck(),
-                    new UnusedCheck(),
-                    new MeasuresCheck(),
-                    new RaisingCheck(),
-                    new OvenCheck(),
-                    new TinCheck(),
-                    new PartsCheck(),
-                    new MissingCheck(),
-                    new MethodCheck(),
-                    new YieldCheck());
+    List<RecipeCheck> ALL = List.of(
+            new LineCheck(),
+            new UnusedCheck(),
+            new MeasuresCheck(),
+            new RaisingCheck(),
+            new OvenCheck(),
+            new TinCheck(),
+            new PartsCheck(),
+            new MissingCheck(),
+            new MethodCheck(),
+            new YieldCheck());
 
     /** What is wrong, each with its line. */
     List<Note> notes(Recipe recipe);

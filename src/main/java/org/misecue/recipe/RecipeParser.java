@@ -29,8 +29,7 @@ final class RecipeParser {
         }
         List<Setting> settings = settings(outline);
         List<Step> steps = steps(outline, components, settings);
-        Recipe recipe = new Recipe(
-                title(outline), components, steps, withYield(settings, steps), List.of(), source);
+        Recipe recipe = new Recipe(title(outline), components, steps, withYield(settings, steps), List.of(), source);
         return new Recipe(
                 recipe.title(), recipe.components(), recipe.steps(), recipe.settings(), notes(recipe), source);
     }
@@ -39,8 +38,9 @@ final class RecipeParser {
     private static List<Note> notes(Recipe recipe) {
         return RecipeCheck.ALL.stream()
                 .flatMap(check -> check.notes(recipe).stream())
-                .sorted(Comparator.comparingInt(
-                        note -> note.place().line() == 0 ? Integer.MAX_VALUE : note.place().line()))
+                .sorted(Comparator.comparingInt(note -> note.place().line() == 0
+                        ? Integer.MAX_VALUE
+                        : note.place().line()))
                 .toList();
     }
 

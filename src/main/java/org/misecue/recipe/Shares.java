@@ -22,7 +22,8 @@ final class Shares {
             "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|remaining|all\\h+remaining";
 
     private static final Pattern WORDS = Pattern.compile(
-            "\\b(?<said>" + FRACTION + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
+            "\\b(?<said>" + FRACTION
+                    + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
                     + "|the\\h+other\\h+half|(?:the\\h+)?reserved)(?:\\h+(?:more\\h+)?of)?(?:\\h+(?:the|your|it|an?|its))?(?<kind>\\h+[\\p{L}-]+)?\\h+$",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, RationalNumber> PARTS = Map.of(
@@ -67,7 +68,9 @@ final class Shares {
             return Share.ALL;
         }
         Share said = said(before, line);
-        return Asides.isBefore(before) && !said.isAll() && !said.isRest() ? said.setAside() : withBehind(said, before, behind, line);
+        return Asides.isBefore(before) && !said.isAll() && !said.isRest()
+                ? said.setAside()
+                : withBehind(said, before, behind, line);
     }
 
     private static Share said(String before, IngredientLine line) {
@@ -96,7 +99,9 @@ final class Shares {
         if (said.matches("(?:the )?(?:re.*|last|leftover|other)|all remaining")) {
             return Share.REST;
         }
-        return said.equals("a few") ? "some" : said.equals("a bit") ? "a little" : said.replaceFirst("(?:small|large|good) ", "");
+        return said.equals("a few")
+                ? "some"
+                : said.equals("a bit") ? "a little" : said.replaceFirst("(?:small|large|good) ", "");
     }
 
     /** The fraction that these words name. */
@@ -133,11 +138,14 @@ final class Shares {
         Matcher bracketed = BRACKETED.matcher(behind);
         if (said.part().isEmpty() && bracketed.find()) {
             Optional<Quantity> inside = measure(bracketed.group(1));
-            return inside.map(quantity -> new Share(Optional.of(quantity), said.words())).orElse(said);
+            return inside.map(quantity -> new Share(Optional.of(quantity), said.words()))
+                    .orElse(said);
         }
         Matcher less = LESS.matcher(behind);
         if (said.isAll() && ALL.matcher(before).find() && less.find()) {
-            return measure(behind.substring(less.end())).map(quantity -> Share.allBut(line, quantity)).orElse(said);
+            return measure(behind.substring(less.end()))
+                    .map(quantity -> Share.allBut(line, quantity))
+                    .orElse(said);
         }
         return said;
     }

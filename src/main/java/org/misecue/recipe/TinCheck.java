@@ -63,9 +63,10 @@ final class TinCheck implements RecipeCheck {
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(DENSEST);
         return volume.compareTo(room) > 0
-                ? Optional.of("the batter does not go into the tin: %s g fill %s ml at least (1.3 g in a millilitre), and such a"
-                                .formatted(whole(grams), whole(volume))
-                        + " tin holds %s ml at most; check the tin and the amounts.".formatted(whole(room)))
+                ? Optional.of(
+                        "the batter does not go into the tin: %s g fill %s ml at least (1.3 g in a millilitre), and such a"
+                                        .formatted(whole(grams), whole(volume))
+                                + " tin holds %s ml at most; check the tin and the amounts.".formatted(whole(room)))
                 : Optional.empty();
     }
 
@@ -81,9 +82,10 @@ final class TinCheck implements RecipeCheck {
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(LIGHTEST);
         return allKnown && volume.compareTo(room.multiply(THIRD)) < 0
-                ? Optional.of("the tin is large for the batter: %s g fill %s ml at most (0.35 g in a millilitre), and such a tin"
-                                .formatted(whole(grams), whole(volume))
-                        + " holds %s ml at least; check the tin and the amounts.".formatted(whole(room)))
+                ? Optional.of(
+                        "the tin is large for the batter: %s g fill %s ml at most (0.35 g in a millilitre), and such a tin"
+                                        .formatted(whole(grams), whole(volume))
+                                + " holds %s ml at least; check the tin and the amounts.".formatted(whole(room)))
                 : Optional.empty();
     }
 

@@ -34,13 +34,15 @@ record TinRoom(RationalNumber low, RationalNumber high) {
     }
 
     private static Optional<TinRoom> one(Setting tin) {
-        Optional<RationalNumber> size = tin.quantity().leastInBase(Household.METRIC).filter(value -> value.signum() > 0);
+        Optional<RationalNumber> size =
+                tin.quantity().leastInBase(Household.METRIC).filter(value -> value.signum() > 0);
         return size.flatMap(value -> switch (tin.quantity().dimension()) {
             case COUNT -> holes(tin, value);
             case VOLUME -> Optional.of(times(value, 1, 1, Rationals.of(11, 10)));
-            case MASS -> tin.what().contains("loaf")
-                    ? Optional.of(times(value.divide(POUND), 450, 1000, Rationals.ONE))
-                    : Optional.empty();
+            case MASS ->
+                tin.what().contains("loaf")
+                        ? Optional.of(times(value.divide(POUND), 450, 1000, Rationals.ONE))
+                        : Optional.empty();
             case LENGTH -> sized(tin, value);
             default -> Optional.empty();
         });
@@ -72,13 +74,15 @@ record TinRoom(RationalNumber low, RationalNumber high) {
             return Optional.of(times(first.multiply(sides.get(1)), 2, 10, Rationals.ONE));
         }
         RationalNumber square = first.multiply(first);
-        RationalNumber base = tin.what().contains("square") ? square : square.multiply(PI).divide(Rationals.of(4));
+        RationalNumber base =
+                tin.what().contains("square") ? square : square.multiply(PI).divide(Rationals.of(4));
         boolean shallow = tin.what().matches(".*\\b(?:tart|flan|quiche|pie|sandwich|fluted)\\b.*");
         return Optional.of(times(base, 2, shallow ? 6 : 12, Rationals.ONE));
     }
 
     private static TinRoom times(RationalNumber value, long low, long high, RationalNumber more) {
         return new TinRoom(
-                value.multiply(Rationals.of(low)), value.multiply(Rationals.of(high)).multiply(more));
+                value.multiply(Rationals.of(low)),
+                value.multiply(Rationals.of(high)).multiply(more));
     }
 }

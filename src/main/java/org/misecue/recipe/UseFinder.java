@@ -88,8 +88,7 @@ final class UseFinder {
         }
         for (Mention mention : mentions) {
             for (LineRef ref : chosen(mention, contexts.at(mention.start))) {
-                taken.add(new Taken(
-                        mention.start, ref, Shares.around(text, mention.start, mention.end, ref.line())));
+                taken.add(new Taken(mention.start, ref, Shares.around(text, mention.start, mention.end, ref.line())));
             }
         }
         Implied.in(text, all, used, contexts.at(text.length()))
@@ -194,7 +193,9 @@ final class UseFinder {
             return false;
         }
         Words.Word following = words.list().get(at + 1);
-        if (!words.text().substring(words.list().get(at).end(), following.start()).isBlank()) {
+        if (!words.text()
+                .substring(words.list().get(at).end(), following.start())
+                .isBlank()) {
             return false; // "and eggs. The mixture" orders nobody to egg it
         }
         String next = following.singular();

@@ -34,7 +34,8 @@ final class MethodSentences {
             UseFinder finder = new UseFinder(recipe.components());
             List<Step> steps = new ArrayList<>();
             for (String text : sentence.split(">>", -1)) {
-                Outline.MethodLine line = new Outline.MethodLine("", new Line(1, Line.Kind.NUMBERED, 0, text.strip(), false));
+                Outline.MethodLine line =
+                        new Outline.MethodLine("", new Line(1, Line.Kind.NUMBERED, 0, text.strip(), false));
                 steps.add(StepParser.parse(steps.size() + 1, line, finder, List.of()));
             }
             Step step = steps.get(steps.size() - 1);
