@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.misecue.quantity.Household;
 import tech.units.indriya.function.RationalNumber;
 
@@ -15,25 +16,39 @@ import tech.units.indriya.function.RationalNumber;
 record Effort(Duration handsOn, Duration unattended) {
 
     private static final Duration AT_LEAST = Duration.ofMinutes(1);
+    /** From the evening to the morning (common practice, no source). */
+    private static final Duration NIGHT = Duration.ofHours(8);
 
-    static Effort of(List<Techniques.Technique> techniques, List<Setting> settings) {
-        Duration hands = Duration.ZERO;
-        Duration alone = Duration.ZERO;
-        for (Setting setting : settings) {
-            if (setting.kind() == Setting.Kind.DURATION) {
-                if (Techniques.standard().runsAlone(setting.what())) {
-                    alone = alone.plus(minutes(setting));
-                } else {
-                    hands = hands.plus(minutes(setting));
-                }
-            }
-        }
-        for (Techniques.Technique technique : techniques) {
-            boolean stated =
-                    settings.stream().anyMatch(setting -> setting.what().equals(technique.key()) && !technique.alone());
-            hands = stated ? hands : hands.plus(technique.hands());
-        }
-        return new Effort(hands.compareTo(AT_LEAST) < 0 ? AT_LEAST : hands, alone);
+    private static final Pattern OVERNIGHT =
+            Pattern.compile("\\bover\\h?night\\b(?!\\h+(?:oats|starter|sponge))", Pattern.CASE_INSENSITIVE);
+
+    static Effort of(String text, List<Techniques.Technique> techniques, List<Setting> settings) {
+        List<Setting> times = settings.stream()
+                .filter(setting -> setting.kind() == Setting.Kind.DURATION)
+                .toList();
+        Duration alone = sum(times, true);
+        boolean night = alone.isZero() && OVERNIGHT.matcher(text).find();
+        Duration stated = sum(times, false);
+        List<Techniques.Technique> beside =
+                stated.isZero() ? List.of() : Techniques.standard().beside(text);
+        Duration reckoned = techniques.stream()
+                .filter(technique -> technique.alone() || !isStated(technique, times))
+                .filter(technique -> !beside.contains(technique))
+                .map(Techniques.Technique::hands)
+                .reduce(Duration.ZERO, Duration::plus);
+        Duration hands = stated.plus(reckoned);
+        return new Effort(hands.compareTo(AT_LEAST) < 0 ? AT_LEAST : hands, night ? NIGHT : alone);
+    }
+
+    private static boolean isStated(Techniques.Technique technique, List<Setting> times) {
+        return times.stream().anyMatch(time -> time.what().equals(technique.key()));
+    }
+
+    private static Duration sum(List<Setting> times, boolean alone) {
+        return times.stream()
+                .filter(time -> Techniques.standard().runsAlone(time.what()) == alone)
+                .map(Effort::minutes)
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private static Duration minutes(Setting setting) {

@@ -10,6 +10,9 @@ final class FoodGroups {
 
     private static final String SPICES =
             "cinnamon|ginger|nutmeg|cloves?|allspice|cardamom|mace|spice|anise|turmeric|paprika|cumin|coriander|saffron|chilli|fennel|caraway";
+    private static final String SEEDS = "seeds|linseeds?|flaxseeds?|chia|nigella";
+    private static final String HERBS =
+            "herbs?|chives?|dill|parsley|mint|basil|thyme|rosemary|sage|tarragon|oregano|chervil|marjoram|coriander";
     private static final String NUTS =
             "almonds?|walnuts?|pecans?|hazelnuts?|pistachios?|cashews?|macadamias?|nuts?|peanuts?";
     private static final String FRUIT =
@@ -20,12 +23,17 @@ final class FoodGroups {
         GROUPS.put(word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES));
         GROUPS.put(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS));
         GROUPS.put(word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)"));
+        GROUPS.put(
+                word(
+                        "(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"),
+                word(SEEDS));
+        GROUPS.put(word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS));
         GROUPS.put(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT));
         GROUPS.put(
                 word(
                         "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
                 word(
-                        "flours?|cornflour|semolina|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
+                        "flours?|maida|atta|besan|cornflour|semolina|sooji|suji|rava|polenta|cornmeal|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
                                 + SPICES));
         GROUPS.put(
                 word(

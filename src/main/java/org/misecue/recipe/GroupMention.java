@@ -26,7 +26,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
                     + "|all\\h+ingredients|the\\h+rest\\h+of\\h+the\\h+ingredients|(?:remaining|other)\\h+ingredients)\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern EXCEPT = Pattern.compile(
-            "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|bar|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
+            "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|but(?=\\h+(?:for\\h+)?the\\b)|bar|minus|less|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern ANY = Pattern.compile("");
     private static final Pattern REST = Pattern.compile("(?i)\\b(?:rest|remaining|other|else)\\b");
@@ -66,14 +66,17 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         return plain.toString();
     }
 
+    boolean mayMean(LineRef ref) {
+        return members == ANY || members.matcher(ref.line().ingredient()).find();
+    }
+
     List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context) {
         Set<String> excepted = exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;
         List<LineRef> meant = all.stream()
                 .filter(ref -> everywhere || ref.component() == context)
-                .filter(ref -> members == ANY
-                        || members.matcher(ref.line().ingredient()).find())
+                .filter(this::mayMean)
                 .filter(ref -> !rest || !used.contains(ref))
                 .filter(ref -> IngredientNames.of(ref.line().ingredient()).strong().stream()
                         .noneMatch(excepted::contains))

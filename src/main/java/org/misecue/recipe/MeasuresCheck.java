@@ -25,12 +25,18 @@ final class MeasuresCheck implements RecipeCheck {
 
     private static final RationalNumber LESS = Rationals.of(9, 10);
     private static final RationalNumber MORE = Rationals.of(11, 10);
+    /** A cup of flakes or chips is as heavy as they are small, and nobody writes how small (common practice, no source). */
+    private static final RationalNumber MUCH_LESS = Rationals.of(7, 10);
+
+    private static final RationalNumber MUCH_MORE = Rationals.of(13, 10);
     private static final List<Household> HOUSEHOLDS =
             List.of(Household.US_CUSTOMARY, Household.METRIC, Household.IMPERIAL);
 
-    private record Bounds(RationalNumber low, RationalNumber high) {
+    private record Bounds(RationalNumber low, RationalNumber high, boolean pieces) {
         boolean meets(Bounds other) {
-            return low.multiply(LESS).compareTo(other.high) <= 0 && other.low.compareTo(high.multiply(MORE)) <= 0;
+            boolean loose = pieces || other.pieces;
+            return low.multiply(loose ? MUCH_LESS : LESS).compareTo(other.high) <= 0
+                    && other.low.compareTo(high.multiply(loose ? MUCH_MORE : MORE)) <= 0;
         }
     }
 
@@ -64,12 +70,12 @@ final class MeasuresCheck implements RecipeCheck {
     private static Optional<Bounds> bounds(IngredientLine line, Quantity own, Quantity other, Household household) {
         if (own.dimension() == other.dimension()) {
             return own.leastInBase(household)
-                    .flatMap(low -> own.mostInBase(household).map(high -> new Bounds(low, high)));
+                    .flatMap(low -> own.mostInBase(household).map(high -> new Bounds(low, high, false)));
         }
-        return known(line)
-                .flatMap(ingredient -> Weighing.weighed(own, ingredient, household))
+        return known(line).flatMap(ingredient -> Weighing.weighed(own, ingredient, household)
                 .map(Weighed::spread)
-                .map(spread -> new Bounds(spread.low(), spread.high()));
+                .map(spread -> new Bounds(
+                        spread.low(), spread.high(), ingredient.kind().equals("chopped"))));
     }
 
     private static Optional<Ingredient> known(IngredientLine line) {

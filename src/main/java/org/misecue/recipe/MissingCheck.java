@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -14,8 +13,8 @@ import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
 
 /**
- * What the method adds and the list does not name. Only a name of the pantry right behind a word of adding counts, as in
- * "stir in the buttermilk" or "add 2 tbsp of rum"; water and what the recipe itself makes do not.
+ * What the method adds and the list does not name. Only a name of the pantry counts, right behind a word of adding, as in
+ * "stir in the buttermilk", or by itself as in "the flour, buttermilk and salt"; water and what the recipe makes do not.
  */
 final class MissingCheck implements RecipeCheck {
 
@@ -24,6 +23,18 @@ final class MissingCheck implements RecipeCheck {
                     + "(?:[\\d½¼¾⅓⅔⅛/.]+\\s*(?:g|kg|ml|l|oz|tsp|tbsp|cups?|teaspoons?|tablespoons?)\\s+(?:of\\s+)?(?:the\\s+)?)?"
                     + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})",
             Pattern.CASE_INSENSITIVE);
+    /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */
+    private static final Pattern NAMED = Pattern.compile(
+            "(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
+                    + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)",
+            Pattern.CASE_INSENSITIVE);
+    /** Pastry is weighed down with beans or rice that nobody eats. */
+    private static final Pattern BLIND =
+            Pattern.compile("\\b(?:blind|paper|parchment|foil)\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern WEIGHTS =
+            Pattern.compile("\\b(?:beans?|rice|lentils?|pulses)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Pattern MADE = Pattern.compile(
             ".*\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
@@ -43,10 +54,10 @@ final class MissingCheck implements RecipeCheck {
         List<Note> notes = new ArrayList<>();
         Set<Ingredient> told = new HashSet<>();
         for (Step step : recipe.steps()) {
-            Matcher added = ADDED.matcher(step.text());
-            while (added.find()) {
-                name(added.group("names"))
-                        .filter(known -> !listed.contains(known) && !isIn(all, added.group("names")))
+            for (String names : names(step.text())) {
+                name(names)
+                        .filter(known -> !listed.contains(known) && !isIn(all, names) && !isEggOfList(known, all))
+                        .filter(known -> !isCalledSo(recipe, names))
                         .filter(told::add)
                         .ifPresent(known -> notes.add(new Note(
                                 Place.of(recipe.source(), step.line()),
@@ -55,6 +66,35 @@ final class MissingCheck implements RecipeCheck {
             }
         }
         return List.copyOf(notes);
+    }
+
+    /** The phrases that may be names: behind a word of adding, or standing by themselves and known as a whole. */
+    private static List<String> names(String text) {
+        List<String> names = new ArrayList<>();
+        ADDED.matcher(text).results().forEach(found -> names.add(text.substring(found.start(1), found.end(1))));
+        NAMED.matcher(text)
+                .results()
+                .map(found -> found.group(1))
+                .filter(each -> Techniques.standard().in(each).isEmpty()) // "and sprinkle with" names no sprinkles
+                .filter(each ->
+                        !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
+                .filter(each ->
+                        Pantry.standard().heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                .forEach(names::add);
+        return names;
+    }
+
+    /** Yolks and whites come of eggs, whichever of them is listed. */
+    private static boolean isEggOfList(Ingredient known, StringBuilder all) {
+        return known.name().contains("egg") && EGG.matcher(all).find();
+    }
+
+    /** Whether a listed ingredient may be called so: "the coffee" of espresso powder. */
+    private static boolean isCalledSo(Recipe recipe, String names) {
+        String called = Nouns.singular(names.toLowerCase(Locale.ROOT));
+        return recipe.lines().stream()
+                .map(line -> IngredientNames.of(line.ingredient()))
+                .anyMatch(each -> each.strong().contains(called) || each.weak().contains(called));
     }
 
     /** The longest name of the pantry that these words begin with. */

@@ -16,13 +16,14 @@ import org.misecue.quantity.WrittenQuantity;
 /** Reads oven temperatures with their fan, °F and gas figures: "180 °C (160 °C fan, gas 4)". */
 final class OvenReader {
 
-    private record Figure(Quantity quantity, boolean fan, int start, int end) {}
+    /** {@code bare} where neither degrees nor a scale stand with it: the 160 of "180 °C, fan 160". */
+    private record Figure(Quantity quantity, boolean fan, boolean bare, int start, int end) {}
 
     private static final Pattern FIGURE = Pattern.compile(
             "(?:(?<before>fan|convection)(?:\\h+oven)?\\h*:?\\h*(?:at\\h+)?)?"
-                    + "(?:gas(?:\\h+mark)?\\h*(?<gas>\\d{1,2}|[½¼])"
+                    + "(?:gas(?:\\h+mark)?\\h*(?<gas>1/[24](?!\\d)|\\d{1,2}|[½¼])"
                     + "|(?<low>\\d{2,3})(?:\\h*[–-]\\h*(?<high>\\d{2,3}))?\\h*(?:(?<degree>°|º|degrees?|deg\\.?)\\h*)?(?<unit>celsius|fahrenheit|centigrade|[CF])?)"
-                    + "(?![\\p{L}\\d])(?:\\h*[(,]?\\h*(?<after>fan|convection)(?:\\h*[-–]?\\h*(?:oven|forced|assisted|bake))?\\b\\)?(?!\\h*\\d))?",
+                    + "(?![\\p{L}\\d])(?:\\h*[(,]?\\h*(?:(?:if|for|in)\\h+(?:it\\h+is\\h+|it's\\h+|using\\h+|yours\\h+is\\h+)?(?:an?\\h+)?)?(?<after>fan|convection)(?:\\h*[-–]?\\h*(?:oven|forced|assisted|bake))?\\b\\)?(?!\\h*\\d))?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BETWEEN = Pattern.compile(
             "[\\h/|,;()\\[\\]–-]*(?:or|and|then|if\\h+using|conventional)?[\\h/|,;()\\[\\]–:-]*",
@@ -32,6 +33,8 @@ final class OvenReader {
     private static final Pattern OF_SOMETHING_ELSE = Pattern.compile(
             "(?i)\\bsyrup|\\bsugar|thermometer|caramel|\\binternal|\\bcore\\b|\\breads?\\b|\\breach|\\boil\\b|\\bmelt|\\bmilk\\b|\\bchocolate");
     private static final int COOLEST_C = 50;
+    private static final Pattern TO = Pattern.compile("(?:\\bto|\\bat|:)\\h*$", Pattern.CASE_INSENSITIVE);
+    private static final int COOLEST_BARE = 100;
     private static final int HOTTEST_BARE_C = 260;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
@@ -62,24 +65,43 @@ final class OvenReader {
             boolean fan = matcher.group("before") != null || matcher.group("after") != null;
             boolean startsWord = matcher.start() == 0 || !Character.isLetterOrDigit(text.charAt(matcher.start() - 1));
             if (startsWord) {
+                boolean bare = matcher.group("gas") == null
+                        && matcher.group("unit") == null
+                        && matcher.group("degree") == null;
                 quantity(matcher)
-                        .ifPresent(quantity -> figures.add(new Figure(quantity, fan, matcher.start(), matcher.end())));
+                        .ifPresent(quantity ->
+                                figures.add(new Figure(quantity, fan, bare, matcher.start(), matcher.end())));
             }
         }
-        return figures;
+        return figures.stream()
+                .filter(figure -> !figure.bare || figure.fan || isBesideFan(text, figure, figures))
+                .toList();
+    }
+
+    /** The 180 of "heat to 180 (fan 160)". */
+    private static boolean isBesideFan(String text, Figure figure, List<Figure> figures) {
+        int next = figures.indexOf(figure) + 1;
+        return next < figures.size()
+                && figures.get(next).fan
+                && TO.matcher(text.substring(0, figure.start)).find()
+                && BETWEEN.matcher(text.substring(figure.end, figures.get(next).start))
+                        .matches();
     }
 
     private static Optional<Quantity> quantity(Matcher figure) {
         if (figure.group("gas") != null) {
-            return QUANTITIES.read("gas " + figure.group("gas")).map(WrittenQuantity::quantity);
+            return QUANTITIES
+                    .read("gas " + figure.group("gas").replace("1/2", "½").replace("1/4", "¼"))
+                    .map(WrittenQuantity::quantity);
         }
         long low = Long.parseLong(figure.group("low"));
         Unit unit;
         if (figure.group("unit") != null) {
             unit = figure.group("unit").toUpperCase(Locale.ROOT).startsWith("F") ? Unit.FAHRENHEIT : Unit.CELSIUS;
-        } else if (figure.group("degree") != null) {
-            unit = low > HOTTEST_BARE_C ? Unit.FAHRENHEIT : Unit.CELSIUS;
         } else {
+            unit = low > HOTTEST_BARE_C ? Unit.FAHRENHEIT : Unit.CELSIUS;
+        }
+        if (figure.group("unit") == null && figure.group("degree") == null && low < COOLEST_BARE) {
             return Optional.empty();
         }
         Amount amount = figure.group("high") == null

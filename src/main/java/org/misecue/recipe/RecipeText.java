@@ -1,5 +1,6 @@
 package org.misecue.recipe;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.misecue.quantity.Unit;
 /** How a recipe was understood, as plain text for people: line by line, step by step, with what was not understood. */
 public final class RecipeText {
 
+    private static final String INDENT = "     ";
     private static final Set<String> HANDLING = Set.of("heaped", "heaping", "rounded", "scant", "generous", "good");
 
     private final Recipe recipe;
@@ -35,14 +37,15 @@ public final class RecipeText {
             text.append('\n').append(Component.heading(component.name())).append('\n');
             TextTable table = new TextTable();
             component.lines().forEach(line -> add(table, line));
-            table.writeTo(text, "  ");
+            table.writeTo(text, "");
         }
         if (!recipe.steps().isEmpty()) {
             text.append("\nMethod\n");
             recipe.steps().forEach(this::add);
+            addTotals();
         }
         if (!recipe.notes().isEmpty()) {
-            text.append("\nNotes\n");
+            text.append("\nNotes (lines marked with !)\n");
             recipe.notes().forEach(note -> text.append("  ").append(note).append('\n'));
         }
     }
@@ -58,7 +61,7 @@ public final class RecipeText {
             remarks.add("optional");
         }
         table.row(
-                line.line() == 0 ? "" : "line " + line.line(),
+                mark(line.line()) + (line.line() == 0 ? "" : "line " + line.line()),
                 line.quantity().map(RecipeText::number).orElse("–"),
                 line.quantity().map(RecipeText::unit).orElse("")
                         + (line.packing().isEmpty() ? "" : " (" + line.packing() + ")"),
@@ -67,16 +70,41 @@ public final class RecipeText {
     }
 
     private void add(Step step) {
-        text.append("  ").append(step.number()).append(". ").append(step.text()).append('\n');
+        Wrapped.append(text, mark(step.line()) + step.number() + ". ", INDENT, step.text());
         if (!step.uses().isEmpty()) {
-            text.append("     uses ")
-                    .append(String.join(
-                            ", ", step.uses().stream().map(this::words).toList()))
-                    .append('\n');
+            String uses =
+                    String.join(", ", step.uses().stream().map(this::words).toList());
+            Wrapped.append(text, INDENT + "uses ", INDENT + "  ", uses);
         }
         step.settings()
-                .forEach(setting ->
-                        text.append("     ").append(sentence(setting)).append('\n'));
+                .forEach(
+                        setting -> text.append(INDENT).append(sentence(setting)).append('\n'));
+        String does = String.join(", ", step.techniques());
+        String time = time(step.handsOn(), step.unattended());
+        text.append(INDENT).append(does.isEmpty() ? time : does + ": " + time).append('\n');
+    }
+
+    private void addTotals() {
+        Duration hands = recipe.steps().stream().map(Step::handsOn).reduce(Duration.ZERO, Duration::plus);
+        Duration alone = recipe.steps().stream().map(Step::unattended).reduce(Duration.ZERO, Duration::plus);
+        text.append("  In all about ").append(time(hands, alone)).append(", one step after the other\n");
+    }
+
+    private static String time(Duration hands, Duration alone) {
+        return words(hands) + " hands-on" + (alone.isZero() ? "" : ", " + words(alone) + " unattended");
+    }
+
+    /** "45 min", "1 h 30 min", "8 h". */
+    private static String words(Duration time) {
+        String minutes = time.toMinutesPart() == 0 && time.toHours() > 0 ? "" : time.toMinutesPart() + " min";
+        return time.toHours() == 0 ? minutes : (time.toHours() + " h " + minutes).strip();
+    }
+
+    /** Two signs in front of a line of the file: "! " where a note speaks of it. */
+    private String mark(int line) {
+        boolean noted = line > 0
+                && recipe.notes().stream().anyMatch(note -> note.place().line() == line);
+        return noted ? "! " : "  ";
     }
 
     private String words(Use use) {

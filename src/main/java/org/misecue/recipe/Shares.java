@@ -16,66 +16,142 @@ import tech.units.indriya.function.RationalNumber;
 /** How much of an ingredient a step takes: "half the sugar", "2 tbsp of the milk", "the rest of the seeds". */
 final class Shares {
 
-    /** A share: the amount where it can be told, and the words. */
-    record Share(Optional<Quantity> part, String words) {
-        static final Share ALL = new Share(Optional.empty(), "");
-    }
+    static final String FRACTION =
+            "half|(?:a|one|two|1|2)[\\h-]thirds?|(?:a|one|three|1|3)[\\h-]quarters?|(?:a|one|1)[\\h-](?:fifth|sixth|eighth)|[½⅓⅔¼¾]";
+    static final String REST =
+            "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|remaining|all\\h+remaining";
 
     private static final Pattern WORDS = Pattern.compile(
-            "\\b(half|a\\h+third|one\\h+third|two[\\h-]thirds|a\\h+quarter|three[\\h-]quarters|most|some|a\\h+little|the\\h+rest|the\\h+remaining"
-                    + "|the\\h+remainder|the\\h+last|the\\h+other\\h+half|remaining|the\\h+reserved)(?:\\h+(?:more\\h+)?of)?(?:\\h+(?:the|your|it))?(?:\\h+[\\p{L}-]+)?\\h+$",
+            "\\b(?<said>" + FRACTION
+                    + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
+                    + "|the\\h+other\\h+half|(?:the\\h+)?reserved)(?:\\h+(?:more\\h+)?of)?(?:\\h+(?:the|your|it|an?|its))?(?<kind>\\h+[\\p{L}-]+)?\\h+$",
             Pattern.CASE_INSENSITIVE);
-    private static final Map<String, RationalNumber> FRACTIONS = Map.of(
-            "half",
-            Rationals.of(1, 2),
-            "a third",
-            Rationals.of(1, 3),
-            "one third",
-            Rationals.of(1, 3),
-            "two thirds",
-            Rationals.of(2, 3),
-            "a quarter",
-            Rationals.of(1, 4),
-            "three quarters",
-            Rationals.of(3, 4),
-            "the other half",
-            Rationals.of(1, 2));
-    private static final Pattern START = Pattern.compile("(?<![\\p{L}\\d.,/])(?!an?\\b)(?=[\\p{L}\\d½¼¾⅓⅔⅛])");
+    private static final Map<String, RationalNumber> PARTS = Map.of(
+            "half", Rationals.of(1, 2),
+            "third", Rationals.of(1, 3),
+            "quarter", Rationals.of(1, 4),
+            "fifth", Rationals.of(1, 5),
+            "sixth", Rationals.of(1, 6),
+            "eighth", Rationals.of(1, 8));
+    private static final Map<String, RationalNumber> SIGNS = Map.of(
+            "½", Rationals.of(1, 2),
+            "⅓", Rationals.of(1, 3),
+            "⅔", Rationals.of(2, 3),
+            "¼", Rationals.of(1, 4),
+            "¾", Rationals.of(3, 4));
+    private static final Pattern START = Pattern.compile(
+            "(?<![\\p{L}\\d.,/])(?!an?\\h+(?!(?:heaped\\h+|level\\h+)?(?:tablespoon|teaspoon|tbsp|tsp|cup|pint|litre|kilo)\\b))(?=[\\p{L}\\d½¼¾⅓⅔⅛])",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_THE =
             Pattern.compile("(?:(?:the|your)\\h+)?(?:[\\p{L}-]+\\h+)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern ALL_BUT =
-            Pattern.compile("\\b(?:all|everything)\\h+(?:but|except)\\h+$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALL_BUT = Pattern.compile(
+            "\\b(?:all|everything)\\h+(?:but|except|bar)\\h+(?:the\\h+last\\h+)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LAST_OF_IT =
+            Pattern.compile("\\b(?:" + REST + "|the\\h+other)\\h+$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AT_A_TIME =
+            Pattern.compile("^(?:[\\p{L}-]+\\h+){1,3}at\\h+a\\h+time\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BRACKETED = Pattern.compile("^\\h*\\((?=[\\d½¼¾⅓⅔⅛])([^()]+)\\)");
+    private static final Pattern LESS =
+            Pattern.compile("^\\h+(?:bar|but|except|less|minus)\\h+(?=[\\p{L}\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALL = Pattern.compile("\\ball\\h+(?:of\\h+)?(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
     private static final int REACH = 45;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
 
     private Shares() {}
 
-    /** The share written before a mention that starts at a place of the text. */
-    static Share before(String text, int start, IngredientLine line) {
+    /** The share written around a mention of a line. */
+    static Share around(String text, int start, int end, IngredientLine line) {
         String before = text.substring(Math.max(Sentences.start(text, start), start - REACH), start);
-        Matcher words = WORDS.matcher(before);
-        if (words.find()) {
-            String said = words.group(1).toLowerCase(Locale.ROOT).replaceAll("[\\h-]+", " ");
-            Optional<Quantity> part = Optional.ofNullable(FRACTIONS.get(said))
-                    .flatMap(fraction -> line.quantity().map(quantity -> quantity.times(fraction)));
-            boolean rest = said.matches("the re.*|the last|remaining");
-            return new Share(part, rest ? "the rest" : said);
+        String behind = text.substring(end);
+        if (AT_A_TIME.matcher(text.substring(start)).find()) {
+            return Share.ALL;
         }
+        Share said = said(before, line);
+        return Asides.isBefore(before) && !said.isAll() && !said.isRest()
+                ? said.setAside()
+                : withBehind(said, before, behind, line);
+    }
+
+    private static Share said(String before, IngredientLine line) {
+        Matcher words = WORDS.matcher(before);
+        return words.find() ? inWords(words, line) : inFigures(before, line);
+    }
+
+    private static Share inWords(Matcher words, IngredientLine line) {
+        String said = words.group("said").toLowerCase(Locale.ROOT).replaceAll("[\\h-]+", " ");
+        Optional<RationalNumber> fraction = fraction(said);
+        String kind = Optional.ofNullable(words.group("kind")).orElse("").strip();
+        if (fraction.isPresent() && kind.matches("(?i)remaining|rest|remainder")) {
+            return Share.ofTheRest(said, fraction.get());
+        }
+        if (fraction.isPresent()) {
+            return new Share(line.quantity().map(whole -> whole.times(fraction.get())), said);
+        }
+        return new Share(Optional.empty(), plain(said));
+    }
+
+    /** One word for what says the same. */
+    static String plain(String said) {
+        if (said.matches("(?:the )?reserved")) {
+            return Share.RESERVED;
+        }
+        if (said.matches("(?:the )?(?:re.*|last|leftover|other)|all remaining")) {
+            return Share.REST;
+        }
+        return said.equals("a few")
+                ? "some"
+                : said.equals("a bit") ? "a little" : said.replaceFirst("(?:small|large|good) ", "");
+    }
+
+    /** The fraction that these words name. */
+    static Optional<RationalNumber> fraction(String said) {
+        if (SIGNS.containsKey(said)) {
+            return Optional.ofNullable(SIGNS.get(said));
+        }
+        String part = Nouns.last(said.replace('-', ' ')).replaceFirst("(?<=third|quarter)s$", "");
+        long top = said.matches("(?:two|2)\\b.*") ? 2 : said.matches("(?:three|3)\\b.*") ? 3 : 1;
+        return Optional.ofNullable(PARTS.get(part)).map(one -> one.multiply(Rationals.of(top)));
+    }
+
+    private static Share inFigures(String before, IngredientLine line) {
         Matcher at = START.matcher(before);
         while (at.find()) {
             String from = before.substring(at.start());
             Optional<WrittenQuantity> written = QUANTITIES.read(from).filter(Shares::isFood);
             if (written.isPresent()
-                    && ALL_BUT.matcher(before.substring(0, at.start())).find()) {
-                return new Share(Optional.empty(), "most");
-            }
-            if (written.isPresent()
                     && OF_THE.matcher(from.substring(written.get().end())).matches()) {
-                return new Share(Optional.of(written.get().quantity()), "");
+                Quantity quantity = written.get().quantity();
+                String ahead = before.substring(0, at.start());
+                if (ALL_BUT.matcher(ahead).find()) {
+                    return Share.allBut(line, quantity);
+                }
+                return new Share(
+                        Optional.of(quantity), LAST_OF_IT.matcher(ahead).find() ? Share.REST : "");
             }
         }
         return Share.ALL;
+    }
+
+    /** An amount that stands behind the name: "the sugar (50 g)", "all the milk bar 2 tbsp". */
+    private static Share withBehind(Share said, String before, String behind, IngredientLine line) {
+        Matcher bracketed = BRACKETED.matcher(behind);
+        if (said.part().isEmpty() && bracketed.find()) {
+            Optional<Quantity> inside = measure(bracketed.group(1));
+            return inside.map(quantity -> new Share(Optional.of(quantity), said.words()))
+                    .orElse(said);
+        }
+        Matcher less = LESS.matcher(behind);
+        if (said.isAll() && ALL.matcher(before).find() && less.find()) {
+            return measure(behind.substring(less.end()))
+                    .map(quantity -> Share.allBut(line, quantity))
+                    .orElse(said);
+        }
+        return said;
+    }
+
+    private static Optional<Quantity> measure(String text) {
+        return QUANTITIES.read(text).filter(Shares::isFood).map(WrittenQuantity::quantity);
     }
 
     private static boolean isFood(WrittenQuantity written) {

@@ -18,7 +18,7 @@ final class StepParser {
                 .filter(tin -> known.stream().noneMatch(each -> sameTin(each, tin)))
                 .forEach(settings::add);
         List<Techniques.Technique> techniques = Techniques.standard().in(text);
-        Effort effort = Effort.of(techniques, settings);
+        Effort effort = Effort.of(text, techniques, settings);
         return new Step(
                 number,
                 text,

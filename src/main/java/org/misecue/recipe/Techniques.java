@@ -20,6 +20,12 @@ final class Techniques {
         static final Techniques TABLE = load();
     }
 
+    private static final Pattern FOR = Pattern.compile("\\bfor\\h+(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern THE =
+            Pattern.compile("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BESIDE =
+            Pattern.compile("(?:,|\\bwhile|\\bminutes|\\bmins?)\\h+(?:\\p{L}+ly\\h+)?$", Pattern.CASE_INSENSITIVE);
+
     private final List<Technique> rows;
 
     private Techniques(List<Technique> rows) {
@@ -73,11 +79,35 @@ final class Techniques {
         for (Technique row : rows) {
             Matcher words = row.words.matcher(text);
             while (words.find()) {
-                sightings.add(new Sighting(row, words.start(), words.end()));
+                if (!isPurpose(text, words.start(), words.end()) && !isThing(text, words.start(), words.end())) {
+                    sightings.add(new Sighting(row, words.start(), words.end()));
+                }
             }
         }
         sightings.sort(Comparator.comparingInt(Sighting::start).thenComparing(sighting -> -sighting.end));
         return sightings;
+    }
+
+    /** "For brushing" says what something will be for, not what is done now. */
+    private static boolean isPurpose(String text, int start, int end) {
+        return text.substring(start, end).endsWith("ing")
+                && FOR.matcher(text.substring(0, start)).find();
+    }
+
+    /** "The chopped nuts" are chopped before, and "the dry mix" is a thing. */
+    private static boolean isThing(String text, int start, int end) {
+        return !text.substring(start, end).strip().contains(" ")
+                && THE.matcher(text.substring(0, start)).find();
+    }
+
+    /** Those that go on beside a time stated for something else: the stirring of "simmer for 8 minutes, stirring". */
+    List<Technique> beside(String text) {
+        return sightings(text).stream()
+                .filter(sighting ->
+                        BESIDE.matcher(text.substring(0, sighting.start)).find())
+                .filter(sighting -> text.substring(sighting.start, sighting.end).endsWith("ing"))
+                .map(Sighting::technique)
+                .toList();
     }
 
     private static Techniques load() {

@@ -1,10 +1,12 @@
 package org.misecue.recipe;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -14,13 +16,19 @@ import java.util.regex.Pattern;
  */
 final class UseFinder {
 
-    private record Mention(int start, String word, boolean plural, List<LineRef> lines) {}
+    private record Mention(int start, int end, String word, boolean plural, List<LineRef> lines) {}
+
+    /** A line taken at a place of the text. */
+    private record Taken(int start, LineRef ref, Share share) {}
 
     private static final Set<String> ALSO_VERBS = Set.of(
             "cream", "butter", "ice", "flour", "oil", "zest", "salt", "sugar", "juice", "pepper", "water", "spice",
             "seed", "peel", "half", "toast", "egg");
     private static final Set<String> OBJECTS = Set.of("the", "it", "them", "this", "your", "a", "an");
     private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
+
+    private static final Pattern PART_OF =
+            Pattern.compile("[\\p{L}-]+\\h+(?:from|of)\\h+(?:[\\p{L}½¼¾⅓⅔-]+\\h+){1,3}", Pattern.CASE_INSENSITIVE);
 
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
@@ -30,6 +38,7 @@ final class UseFinder {
     private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
     private final List<LineRef> all = new ArrayList<>();
     private final Set<LineRef> used = new HashSet<>();
+    private final Leftovers leftovers = new Leftovers();
     private int longest = 1;
     private int current;
 
@@ -61,45 +70,86 @@ final class UseFinder {
         longest = Math.max(longest, name.split(" ").length);
     }
 
-    /** The lines that no step has used so far. */
-    List<IngredientLine> unused() {
-        return all.stream()
-                .filter(ref -> !used.contains(ref))
-                .map(LineRef::line)
-                .toList();
-    }
-
     /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
     List<Use> uses(String text, String part) {
-        List<GroupMention> groups = GroupMention.in(text);
+        List<GroupMention> groups = GroupMention.in(text).stream()
+                .filter(group -> all.stream().anyMatch(group::mayMean))
+                .toList();
         String plain = GroupMention.without(text, groups);
         List<Mention> mentions = mentions(plain);
         int named = PartNames.index(components, part);
         current = named >= 0 ? named : mostLikely(mentions);
-        Map<LineRef, List<Use>> uses = new LinkedHashMap<>();
         PartNames.Contexts contexts = PartNames.contexts(components, text, current);
+        List<Taken> taken = new ArrayList<>();
         for (GroupMention group : groups) {
-            int context = contexts.at(group.start());
-            group.members(components, all, used, context).forEach(ref -> use(uses, ref, Shares.Share.ALL));
+            for (LineRef ref : group.members(components, all, used, contexts.at(group.start()))) {
+                taken.add(new Taken(group.start(), ref, Shares.around(text, group.start(), group.end(), ref.line())));
+            }
         }
         for (Mention mention : mentions) {
             for (LineRef ref : chosen(mention, contexts.at(mention.start))) {
-                use(uses, ref, Shares.before(text, mention.start, ref.line()));
+                taken.add(new Taken(mention.start, ref, Shares.around(text, mention.start, mention.end, ref.line())));
             }
         }
+        Implied.in(text, all, used, contexts.at(text.length()))
+                .forEach(ref -> taken.add(new Taken(text.length(), ref, Share.ALL)));
+        for (BareShare share : BareShare.in(plain)) {
+            owner(share, taken, text).ifPresent(ref -> taken.add(new Taken(share.start(), ref, share.of(ref.line()))));
+        }
         current = contexts.at(text.length());
+        return uses(text, taken);
+    }
+
+    private List<Use> uses(String text, List<Taken> taken) {
+        Map<LineRef, List<Use>> uses = new LinkedHashMap<>();
+        List<Taken> inOrder = taken.stream()
+                .filter(each -> taken.stream().noneMatch(other -> isPartOf(each, other, text)))
+                .sorted(Comparator.comparingInt(Taken::start))
+                .toList();
+        for (Taken each : inOrder) {
+            List<Use> known = uses.computeIfAbsent(each.ref, ref -> new ArrayList<>());
+            if (known.isEmpty() || (!each.share.isAll() && isNew(known, each.share))) {
+                Share share = leftovers.take(each.ref, each.share);
+                known.add(new Use(each.ref.component(), each.ref.at(), share.part(), share.words()));
+            }
+        }
         used.addAll(uses.keySet());
         return uses.values().stream().flatMap(List::stream).toList();
     }
 
-    private static void use(Map<LineRef, List<Use>> uses, LineRef ref, Shares.Share share) {
-        Use use = new Use(ref.component(), ref.at(), share.part(), share.words());
-        List<Use> known = uses.computeIfAbsent(ref, each -> new ArrayList<>());
-        boolean differs = known.stream().noneMatch(each -> each.words().equals(use.words()))
-                && (known.isEmpty() || !use.words().isEmpty());
-        if (known.isEmpty() || differs) {
-            known.add(use);
+    private static boolean isNew(List<Use> known, Share share) {
+        return known.stream()
+                .noneMatch(use -> use.words().equals(share.words())
+                        && (use.part().equals(share.part()) || share.part().isEmpty()));
+    }
+
+    /** "The zest from half the lemon" takes one thing, not two. */
+    private static boolean isPartOf(Taken part, Taken whole, String text) {
+        return part.ref.equals(whole.ref)
+                && part.start < whole.start
+                && part.share.isAll()
+                && PART_OF.matcher(text.substring(part.start, whole.start)).matches();
+    }
+
+    /** Whose share a bare one is: of what was shared out last, or of the one thing that its sentence names. */
+    private static Optional<LineRef> owner(BareShare share, List<Taken> taken, String text) {
+        List<Taken> before = taken.stream()
+                .filter(each -> each.start < share.start())
+                .sorted(Comparator.comparingInt(Taken::start))
+                .toList();
+        if (share.ofIt()) {
+            int sentence = Sentences.start(text, share.start());
+            List<LineRef> named = before.stream()
+                    .filter(each -> each.start >= sentence)
+                    .map(Taken::ref)
+                    .distinct()
+                    .toList();
+            return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
         }
+        return before.stream()
+                .filter(each -> !each.share.isAll())
+                .reduce((one, other) -> other)
+                .map(Taken::ref);
     }
 
     private List<Mention> mentions(String text) {
@@ -117,7 +167,12 @@ final class UseFinder {
                 List<LineRef> lines = strong.containsKey(phrase)
                         ? strong.getOrDefault(phrase, List.of())
                         : weak.getOrDefault(phrase, List.of());
-                mentions.add(new Mention(words.list().get(at).start(), phrase, plural && length == 1, lines));
+                mentions.add(new Mention(
+                        words.list().get(at).start(),
+                        words.list().get(at + length - 1).end(),
+                        phrase,
+                        plural && length == 1,
+                        lines));
             }
             at += Math.max(1, length);
         }
@@ -137,7 +192,15 @@ final class UseFinder {
         if (!ALSO_VERBS.contains(words.list().get(at).singular()) || at + 1 == words.size()) {
             return false;
         }
-        boolean object = OBJECTS.contains(words.list().get(at + 1).singular());
+        Words.Word following = words.list().get(at + 1);
+        if (!words.text()
+                .substring(words.list().get(at).end(), following.start())
+                .isBlank()) {
+            return false; // "and eggs. The mixture" orders nobody to egg it
+        }
+        String next = following.singular();
+        boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
+        boolean object = OBJECTS.contains(next) || creaming;
         boolean opens = at == 0
                 || Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE)
                         .matcher(words.text().substring(0, words.list().get(at).start()))

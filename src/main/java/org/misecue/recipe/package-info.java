@@ -7,7 +7,8 @@
  * <p>The way of a recipe: {@code manuscript} makes lines of a document; {@code Outline} sorts them into head, parts and
  * method; {@code IngredientLineParser} reads the lines of the parts, {@code StepParser} those of the method, with a
  * reader for each kind of figure ({@code OvenReader}, {@code DurationReader}, {@code TinReader}, {@code YieldReader}),
- * the table of {@code Techniques}, and {@code UseFinder}, which tells whose butter "the butter" is.
+ * the table of {@code Techniques}, and {@code UseFinder}, which tells whose butter "the butter" is, with {@code Shares}
+ * and {@code Leftovers} for how much of it. What looks wrong is found last, by one {@code RecipeCheck} a rule.
  */
 @NullMarked
 package org.misecue.recipe;

@@ -24,7 +24,7 @@ class SettingsTest {
                 .isEqualTo(expected == null ? "" : expected);
     }
 
-    private static String shown(Setting setting) {
+    static String shown(Setting setting) {
         String also = setting.also().stream()
                 .map(each -> ", " + (oven(setting) ? "also " : "") + QuantityWriter.text(each))
                 .collect(Collectors.joining());

@@ -27,7 +27,8 @@ class WholeRecipesTest {
                 "bare-headings.txt",
                 "quoted-mail.txt",
                 "oat-bars.html",
-                "shared-words.md"
+                "shared-words.md",
+                "broken-amounts.md"
             })
     void a_recipe_is_understood_as_its_golden_text_says(String name) throws IOException, URISyntaxException {
         Path golden = file(name).resolveSibling(name + ".golden");

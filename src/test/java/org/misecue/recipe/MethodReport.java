@@ -1,0 +1,42 @@
+package org.misecue.recipe;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Prints how many sentences of methods are wholly understood, names those of the odd half that are not, and measures the even half with "even". */
+final class MethodReport {
+
+    private MethodReport() {}
+
+    public static void main(String[] arguments) {
+        System.out.println("odd half " + share(MethodSentences.odd()));
+        if (List.of(arguments).contains("even")) {
+            System.out.println("even half " + share(MethodSentences.even()));
+            System.out.println("  uses " + share(MethodSentences.even(), MethodSentences.Row::uses));
+            System.out.println("  settings " + share(MethodSentences.even(), MethodSentences.Row::settings));
+            System.out.println("  techniques " + share(MethodSentences.even(), MethodSentences.Row::techniques));
+            System.out.println("  minutes " + share(MethodSentences.even(), MethodSentences.Row::minutes));
+        }
+        MethodSentences.odd()
+                .filter(row -> !row.equals(row.understood()))
+                .forEach(row -> System.out.println(row + "\n   " + told(row) + "\n   " + told(row.understood())));
+    }
+
+    /** "58 of 66". */
+    private static String share(Stream<MethodSentences.Row> rows) {
+        return share(rows, row -> row);
+    }
+
+    private static String share(Stream<MethodSentences.Row> rows, Function<MethodSentences.Row, Object> part) {
+        List<MethodSentences.Row> all = rows.toList();
+        long right = all.stream()
+                .filter(row -> part.apply(row).equals(part.apply(row.understood())))
+                .count();
+        return right + " of " + all.size();
+    }
+
+    private static String told(MethodSentences.Row row) {
+        return String.join(" | ", row.uses(), row.settings(), row.techniques(), row.minutes());
+    }
+}

@@ -1,0 +1,119 @@
+package org.misecue.recipe;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.misecue.quantity.QuantityWriter;
+import org.misecue.recipe.manuscript.Line;
+
+/** The sentences of method/sentences.csv with their truth: odd rows to build for, even rows to measure with. */
+final class MethodSentences {
+
+    /** One sentence. Lists are sorted, so that the order of the words does not matter. */
+    record Row(
+            int number, String list, String sentence, String uses, String settings, String techniques, String minutes) {
+
+        @Override
+        public String toString() {
+            return number + " " + sentence;
+        }
+
+        /** What was understood, in the form of the truth. */
+        Row understood() {
+            Component component = new Component("", LISTS.getOrDefault(list, List.of()));
+            Recipe recipe = new Recipe("", List.of(component), List.of(), List.of(), List.of(), "");
+            UseFinder finder = new UseFinder(recipe.components());
+            List<Step> steps = new ArrayList<>();
+            for (String text : sentence.split(">>", -1)) {
+                Outline.MethodLine line =
+                        new Outline.MethodLine("", new Line(1, Line.Kind.NUMBERED, 0, text.strip(), false));
+                steps.add(StepParser.parse(steps.size() + 1, line, finder, List.of()));
+            }
+            Step step = steps.get(steps.size() - 1);
+            boolean stated = !minutes.endsWith("-");
+            return new Row(
+                    number,
+                    list,
+                    sentence,
+                    sorted(step.uses().stream().map(use -> shown(use, recipe))),
+                    sorted(step.settings().stream().map(SettingsTest::shown)),
+                    sorted(step.techniques().stream()),
+                    whole(step.unattended()) + "|" + (stated ? whole(step.handsOn()) : "-"));
+        }
+    }
+
+    private static final Map<String, List<IngredientLine>> LISTS = lists();
+
+    private MethodSentences() {}
+
+    static Stream<Row> odd() {
+        return rows().filter(row -> row.number % 2 == 1);
+    }
+
+    static Stream<Row> even() {
+        return rows().filter(row -> row.number % 2 == 0);
+    }
+
+    private static Stream<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (String line : lines("method/sentences.csv")) {
+            String[] cells = line.split("\\|", -1);
+            rows.add(new Row(
+                    rows.size() + 1,
+                    cells[0],
+                    cells[1],
+                    sorted(Stream.of(cells[2].split(";", -1))),
+                    sorted(Stream.of(cells[3].split(";", -1))),
+                    sorted(Stream.of(cells[4].split(";", -1))),
+                    cells[5] + "|" + cells[6]));
+        }
+        return rows.stream();
+    }
+
+    private static String shown(Use use, Recipe recipe) {
+        String share = use.part().map(QuantityWriter::text).orElse(use.words());
+        String name = use.in(recipe).ingredient();
+        return share.isEmpty() ? name : name + " = " + share;
+    }
+
+    private static String sorted(Stream<String> each) {
+        return each.map(String::strip).sorted().collect(Collectors.joining("; "));
+    }
+
+    private static String whole(Duration duration) {
+        return Long.toString(duration.toMinutes());
+    }
+
+    private static Map<String, List<IngredientLine>> lists() {
+        Map<String, List<IngredientLine>> lists = new HashMap<>();
+        IngredientLineParser parser = new IngredientLineParser();
+        for (String line : lines("method/lists.txt")) {
+            List<IngredientLine> read = Stream.of(line.split("\\|", -1))
+                    .skip(1)
+                    .map(text -> parser.parse(new Line(1, Line.Kind.ITEM, 0, text.strip(), false)))
+                    .toList();
+            lists.put(line.split("\\|", -1)[0].strip(), read);
+        }
+        return lists;
+    }
+
+    private static List<String> lines(String name) {
+        try (InputStream in = Objects.requireNonNull(MethodSentences.class.getResourceAsStream(name))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
