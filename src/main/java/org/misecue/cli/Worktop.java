@@ -150,7 +150,7 @@ final class Worktop {
     }
 
     private Recipe readRecipe() {
-        return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()));
+        return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry());
     }
 
     private List<Narration> readNarrations() {

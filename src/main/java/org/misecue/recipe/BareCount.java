@@ -19,11 +19,11 @@ final class BareCount {
 
     private BareCount() {}
 
-    static boolean isDoubtful(IngredientLine line) {
+    static boolean isDoubtful(IngredientLine line, Pantry pantry) {
         return line.packing().isEmpty()
                 && line.quantity()
                         .filter(quantity -> quantity.unit() == Unit.EACH)
-                        .filter(quantity -> isTooMany(quantity) || isNeverCounted(line.ingredient()))
+                        .filter(quantity -> isTooMany(quantity) || isNeverCounted(line.ingredient(), pantry))
                         .isPresent();
     }
 
@@ -32,12 +32,12 @@ final class BareCount {
     }
 
     /** Things in the singular which the pantry measures by cup or spoon, and of which it knows no single piece. */
-    private static boolean isNeverCounted(String name) {
+    private static boolean isNeverCounted(String name, Pantry pantry) {
         String last = Nouns.last(name);
         if (last.matches(IngredientLineParser.FRUIT_PART)) {
             return false; // "juice of 1 orange" counts oranges
         }
-        Optional<Ingredient> known = Pantry.standard().heardAs(name);
+        Optional<Ingredient> known = pantry.heardAs(name);
         return Nouns.singular(last).equals(last)
                 && known.filter(ingredient -> !ingredient.aisle().equals("fruit and vegetables"))
                         .filter(ingredient -> !weighs(ingredient, Unit.EACH) && weighs(ingredient, Unit.CUP))

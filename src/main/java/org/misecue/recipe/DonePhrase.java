@@ -61,12 +61,12 @@ final class DonePhrase {
     }
 
     /** How many words at the beginning are preparation; 0 where none is, or where nothing would be left. */
-    int before() {
+    int before(Pantry pantry) {
         int end = phrases(0, false);
         while (end < words.size() && words.get(end).equals(",")) {
             end++;
         }
-        return end == 0 || end >= words.size() || !isName(end) || namesAnother(end) ? 0 : end;
+        return end == 0 || end >= words.size() || !isName(end) || namesAnother(end, pantry) ? 0 : end;
     }
 
     /** Where the preparation behind the name begins; the number of words where there is none. */
@@ -132,14 +132,14 @@ final class DonePhrase {
     }
 
     /** Whether the last of these words belongs to a name that means another thing: "crushed pineapple". */
-    private boolean namesAnother(int end) {
-        Optional<Ingredient> with = longest(end - 1);
-        return with.isPresent() && !with.equals(longest(end));
+    private boolean namesAnother(int end, Pantry pantry) {
+        Optional<Ingredient> with = longest(end - 1, pantry);
+        return with.isPresent() && !with.equals(longest(end, pantry));
     }
 
-    private Optional<Ingredient> longest(int from) {
+    private Optional<Ingredient> longest(int from, Pantry pantry) {
         for (int to = words.size(); to > from; to--) {
-            Optional<Ingredient> found = Pantry.standard().heardAs(String.join(" ", words.subList(from, to)));
+            Optional<Ingredient> found = pantry.heardAs(String.join(" ", words.subList(from, to)));
             if (found.isPresent()) {
                 return found;
             }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.pantry.Pantry;
 
 /**
  * Words of a step that mean several ingredients: "everything for the sponge except the walnuts", "the spices".
@@ -70,7 +71,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         return members == ANY || members.matcher(ref.line().ingredient()).find();
     }
 
-    List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context) {
+    List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context, Pantry pantry) {
         Set<String> excepted = exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;
@@ -78,7 +79,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
                 .filter(ref -> everywhere || ref.component() == context)
                 .filter(this::mayMean)
                 .filter(ref -> !rest || !used.contains(ref))
-                .filter(ref -> IngredientNames.of(ref.line().ingredient()).strong().stream()
+                .filter(ref -> IngredientNames.of(ref.line().ingredient(), pantry).strong().stream()
                         .noneMatch(excepted::contains))
                 .toList();
         boolean mixedBefore = FoodGroups.isMixture(phrase) && meant.stream().anyMatch(used::contains);

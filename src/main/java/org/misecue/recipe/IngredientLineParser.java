@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
@@ -37,6 +38,12 @@ final class IngredientLineParser {
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
 
     private final QuantityReader quantities = new QuantityReader();
+    private final Pantry pantry;
+
+    /** @param pantry whose names tell where a name begins and ends */
+    IngredientLineParser(Pantry pantry) {
+        this.pantry = pantry;
+    }
 
     IngredientLine parse(Line line) {
         if (line.text().length() > LONGEST) {
@@ -64,7 +71,9 @@ final class IngredientLineParser {
         Optional<Quantity> alternative =
                 written.flatMap(WrittenQuantity::alternative).or(() -> inBrackets(rest));
         NamePhrase phrase = NamePhrase.of(
-                withoutAmounts(rest), written.map(WrittenQuantity::packing).orElse(""));
+                withoutAmounts(rest),
+                written.map(WrittenQuantity::packing).orElse(""),
+                pantry);
         return new IngredientLine(
                 line.text(),
                 line.number(),
@@ -113,7 +122,7 @@ final class IngredientLineParser {
         String rest = partOf.group("rest");
         Optional<WrittenQuantity> written = amount(rest);
         NamePhrase fruit =
-                NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "");
+                NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "", pantry);
         String part = partOf.group("part")
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("(?:finely|grated)\\h+", "")

@@ -143,13 +143,14 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
             Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
-    static IngredientNames of(String ingredient) {
+    /** By its own words and by the other names that the pantry has for it. */
+    static IngredientNames of(String ingredient, Pantry pantry) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
         for (String each : sides(ingredient.replaceFirst("\\h(?:in|with|from)\\h.*", ""))) {
             add(each, strong, weak);
         }
-        Pantry.standard().find(ingredient).ifPresent(known -> {
+        pantry.find(ingredient).ifPresent(known -> {
             weak.add(phrase(known.name()));
             known.names().forEach(name -> weak.add(phrase(name)));
         });

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
 
 /** Lines of the list that were kept but not understood: amounts that are none, missing units, no name. */
 final class LineCheck implements RecipeCheck {
@@ -13,22 +14,20 @@ final class LineCheck implements RecipeCheck {
     private static final Pattern CUT_FIGURE =
             Pattern.compile("^[/.,:;*+=×÷^-]*\\h*[\\d½¼¾⅓⅔⅛]++(?!\\h?%|\\h+flour|up\\b).*");
 
-    private final IngredientLineParser parser = new IngredientLineParser();
-
     @Override
-    public List<Note> notes(Recipe recipe) {
+    public List<Note> notes(Recipe recipe, Pantry pantry) {
         return recipe.lines().stream()
-                .flatMap(line -> sentence(line)
+                .flatMap(line -> sentence(line, pantry)
                         .map(text -> new Note(Place.of(recipe.source(), line.line()), text.formatted(shown(line))))
                         .stream())
                 .toList();
     }
 
-    private Optional<String> sentence(IngredientLine line) {
-        if (parser.refuses(line)) {
+    private Optional<String> sentence(IngredientLine line, Pantry pantry) {
+        if (new IngredientLineParser(pantry).refuses(line)) {
             return Optional.of("the amount in \"%s\" cannot be right and is not used; write it as 225 g or 1½ tsp.");
         }
-        if (BareCount.isDoubtful(line)) {
+        if (BareCount.isDoubtful(line, pantry)) {
             return Optional.of(
                     "\"%s\" counts pieces of what is weighed or measured; is a unit missing? Write it as 225 g or"
                             + " 1½ tsp.");

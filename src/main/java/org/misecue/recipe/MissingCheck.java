@@ -42,22 +42,22 @@ final class MissingCheck implements RecipeCheck {
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     @Override
-    public List<Note> notes(Recipe recipe) {
+    public List<Note> notes(Recipe recipe, Pantry pantry) {
         Set<Ingredient> listed = new HashSet<>();
         StringBuilder all = new StringBuilder(recipe.title().toLowerCase(Locale.ROOT));
         recipe.components().forEach(part -> all.append(' ').append(part.name().toLowerCase(Locale.ROOT)));
         for (IngredientLine line : recipe.lines()) {
             all.append(' ').append(line.text().toLowerCase(Locale.ROOT));
-            Pantry.standard().find(line.ingredient()).ifPresent(listed::add);
-            line.alternatives().forEach(other -> Pantry.standard().find(other).ifPresent(listed::add));
+            pantry.find(line.ingredient()).ifPresent(listed::add);
+            line.alternatives().forEach(other -> pantry.find(other).ifPresent(listed::add));
         }
         List<Note> notes = new ArrayList<>();
         Set<Ingredient> told = new HashSet<>();
         for (Step step : recipe.steps()) {
-            for (String names : names(step.text())) {
-                name(names)
+            for (String names : names(step.text(), pantry)) {
+                name(names, pantry)
                         .filter(known -> !listed.contains(known) && !isIn(all, names) && !isEggOfList(known, all))
-                        .filter(known -> !isCalledSo(recipe, names))
+                        .filter(known -> !isCalledSo(recipe, names, pantry))
                         .filter(told::add)
                         .ifPresent(known -> notes.add(new Note(
                                 Place.of(recipe.source(), step.line()),
@@ -69,7 +69,7 @@ final class MissingCheck implements RecipeCheck {
     }
 
     /** The phrases that may be names: behind a word of adding, or standing by themselves and known as a whole. */
-    private static List<String> names(String text) {
+    private static List<String> names(String text, Pantry pantry) {
         List<String> names = new ArrayList<>();
         ADDED.matcher(text).results().forEach(found -> names.add(text.substring(found.start(1), found.end(1))));
         NAMED.matcher(text)
@@ -79,7 +79,7 @@ final class MissingCheck implements RecipeCheck {
                 .filter(each ->
                         !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
                 .filter(each ->
-                        Pantry.standard().heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                        pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }
@@ -90,15 +90,15 @@ final class MissingCheck implements RecipeCheck {
     }
 
     /** Whether a listed ingredient may be called so: "the coffee" of espresso powder. */
-    private static boolean isCalledSo(Recipe recipe, String names) {
+    private static boolean isCalledSo(Recipe recipe, String names, Pantry pantry) {
         String called = Nouns.singular(names.toLowerCase(Locale.ROOT));
         return recipe.lines().stream()
-                .map(line -> IngredientNames.of(line.ingredient()))
+                .map(line -> IngredientNames.of(line.ingredient(), pantry))
                 .anyMatch(each -> each.strong().contains(called) || each.weak().contains(called));
     }
 
     /** The longest name of the pantry that these words begin with. */
-    private static Optional<Ingredient> name(String words) {
+    private static Optional<Ingredient> name(String words, Pantry pantry) {
         if (MADE.matcher(words).matches()) {
             return Optional.empty();
         }
@@ -108,7 +108,7 @@ final class MissingCheck implements RecipeCheck {
             if (ALWAYS_THERE.contains(name)) {
                 return Optional.empty();
             }
-            Optional<Ingredient> known = Pantry.standard().heardAs(name);
+            Optional<Ingredient> known = pantry.heardAs(name);
             if (known.isPresent()) {
                 return known;
             }

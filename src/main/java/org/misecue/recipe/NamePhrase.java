@@ -91,7 +91,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
-    static NamePhrase of(String rest, String packing) {
+    static NamePhrase of(String rest, String packing, Pantry pantry) {
         List<String> preparation = new ArrayList<>();
         List<String> alternatives = new ArrayList<>();
         String text = takeBrackets(rest, preparation, alternatives);
@@ -102,8 +102,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         }
         text = takeTail(text, preparation);
         boolean loose = packing.isEmpty() || packing.equals("piece");
-        text = takeDone(text, loose, preparation);
-        String name = takeAlternatives(text, alternatives);
+        text = takeDone(text, loose, preparation, pantry);
+        String name = takeAlternatives(text, alternatives, pantry);
         return new NamePhrase(tidy(name), String.join(", ", preparation), List.copyOf(alternatives));
     }
 
@@ -168,7 +168,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return text.substring(0, tail.start()).strip();
     }
 
-    private static String takeDone(String text, boolean before, List<String> preparation) {
+    private static String takeDone(String text, boolean before, List<String> preparation, Pantry pantry) {
         List<String> words = List.of(text.replace(",", " , ").strip().split("\\h+", -1));
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
@@ -176,7 +176,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             preparation.add(0, joined(words.subList(behind, words.size())));
         }
         List<String> kept = words.subList(0, behind);
-        int first = before ? new DonePhrase(kept).before() : 0;
+        int first = before ? new DonePhrase(kept).before(pantry) : 0;
         String doneBefore = joined(kept.subList(0, first)).toLowerCase(Locale.ROOT);
         if (!doneBefore.isEmpty() && !FILLED.contains(doneBefore)) {
             preparation.add(0, doneBefore);
@@ -188,7 +188,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return String.join(" ", words).replace(" ,", ",").replaceAll("^[, ]+|[, ]+$", "");
     }
 
-    private static String takeAlternatives(String text, List<String> alternatives) {
+    private static String takeAlternatives(String text, List<String> alternatives, Pantry pantry) {
         String[] sides = OR.split(text, -1);
         if (sides.length == 1) {
             return text;
@@ -196,13 +196,13 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         String other = sides[sides.length - 1].strip();
         String noun = other.contains(" ") ? Nouns.last(other) : "";
         for (int at = 1; at < sides.length; at++) {
-            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : "", other));
+            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : "", other, pantry));
         }
-        return completed(sides[0], noun, other);
+        return completed(sides[0], noun, other, pantry);
     }
 
-    private static String completed(String side, String noun, String other) {
-        Optional<String> known = known(side, other);
+    private static String completed(String side, String noun, String other, Pantry pantry) {
+        Optional<String> known = known(side, other, pantry);
         if (known.isPresent()) {
             return known.get();
         }
@@ -211,15 +211,15 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     /** A side that names nothing by itself, with the end of the other side that makes it a name of the pantry. */
-    private static Optional<String> known(String side, String other) {
+    private static Optional<String> known(String side, String other, Pantry pantry) {
         String start = side.strip();
-        if (start.equals(other) || Pantry.standard().find(start).isPresent()) {
+        if (start.equals(other) || pantry.find(start).isPresent()) {
             return Optional.empty();
         }
         String[] words = other.split("\\h+", -1);
         for (int from = 1; from < words.length; from++) {
             String name = start + " " + String.join(" ", List.of(words).subList(from, words.length));
-            if (Pantry.standard().heardAs(name).isPresent()) {
+            if (pantry.heardAs(name).isPresent()) {
                 return Optional.of(name);
             }
         }

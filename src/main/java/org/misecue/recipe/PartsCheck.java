@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -35,7 +36,7 @@ final class PartsCheck implements RecipeCheck {
     private record Part(Step step, Use use) {}
 
     @Override
-    public List<Note> notes(Recipe recipe) {
+    public List<Note> notes(Recipe recipe, Pantry pantry) {
         Map<LineRef, List<Part>> taken = new LinkedHashMap<>();
         for (Step step : recipe.steps()) {
             for (Use use : step.uses()) {

@@ -27,25 +27,25 @@ final class RaisingCheck implements RecipeCheck {
             "fresh yeast", Rationals.of(10, 100));
 
     @Override
-    public List<Note> notes(Recipe recipe) {
+    public List<Note> notes(Recipe recipe, Pantry pantry) {
         List<Note> notes = new ArrayList<>();
         for (Component component : recipe.components()) {
             RationalNumber flour = component.lines().stream()
                     .filter(line -> isFlour(line.ingredient()))
-                    .flatMap(line -> grams(line).stream())
+                    .flatMap(line -> grams(line, pantry).stream())
                     .reduce(Rationals.ZERO, RationalNumber::add);
             if (flour.signum() > 0) {
-                component.lines().forEach(line -> sentence(line, flour)
+                component.lines().forEach(line -> sentence(line, flour, pantry)
                         .ifPresent(text -> notes.add(new Note(Place.of(recipe.source(), line.line()), text))));
             }
         }
         return List.copyOf(notes);
     }
 
-    private static Optional<String> sentence(IngredientLine line, RationalNumber flour) {
+    private static Optional<String> sentence(IngredientLine line, RationalNumber flour, Pantry pantry) {
         Optional<RationalNumber> most =
-                Pantry.standard().find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
-        return most.flatMap(bound -> grams(line)
+                pantry.find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
+        return most.flatMap(bound -> grams(line, pantry)
                 .map(grams -> grams.divide(flour))
                 .filter(share -> share.compareTo(bound) > 0)
                 .map(share -> "%s of %s is %s %% of the flour, far more than usual; is it the right spoon?"
@@ -56,8 +56,8 @@ final class RaisingCheck implements RecipeCheck {
                                         .toPlainString())));
     }
 
-    private static Optional<RationalNumber> grams(IngredientLine line) {
-        return line.quantity().flatMap(quantity -> Pantry.standard()
+    private static Optional<RationalNumber> grams(IngredientLine line, Pantry pantry) {
+        return line.quantity().flatMap(quantity -> pantry
                 .find(line.ingredient())
                 .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
     }

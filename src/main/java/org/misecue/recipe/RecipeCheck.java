@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.util.List;
 import org.misecue.notice.Note;
+import org.misecue.pantry.Pantry;
 
 /** One thing that can be wrong in a recipe that was understood. A check that is not sure says nothing. */
 interface RecipeCheck {
@@ -19,6 +20,6 @@ interface RecipeCheck {
             new MethodCheck(),
             new YieldCheck());
 
-    /** What is wrong, each with its line. */
-    List<Note> notes(Recipe recipe);
+    /** What is wrong, each with its line; names and weights are those of the pantry. */
+    List<Note> notes(Recipe recipe, Pantry pantry);
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.pantry.Pantry;
 import org.misecue.recipe.manuscript.Line;
 import org.misecue.recipe.manuscript.Manuscript;
 
@@ -13,10 +14,13 @@ import org.misecue.recipe.manuscript.Manuscript;
 final class RecipeParser {
 
     private final String source;
-    private final IngredientLineParser lineParser = new IngredientLineParser();
+    private final Pantry pantry;
+    private final IngredientLineParser lineParser;
 
-    RecipeParser(String source) {
+    RecipeParser(String source, Pantry pantry) {
         this.source = source;
+        this.pantry = pantry;
+        this.lineParser = new IngredientLineParser(pantry);
     }
 
     Recipe parse(Manuscript manuscript) {
@@ -35,9 +39,9 @@ final class RecipeParser {
     }
 
     /** In the order of the file; what concerns no single line stands last. */
-    private static List<Note> notes(Recipe recipe) {
+    private List<Note> notes(Recipe recipe) {
         return RecipeCheck.ALL.stream()
-                .flatMap(check -> check.notes(recipe).stream())
+                .flatMap(check -> check.notes(recipe, pantry).stream())
                 .sorted(Comparator.comparingInt(note -> note.place().line() == 0
                         ? Integer.MAX_VALUE
                         : note.place().line()))
@@ -74,7 +78,7 @@ final class RecipeParser {
     }
 
     private List<Step> steps(Outline outline, List<Component> components, List<Setting> known) {
-        UseFinder finder = new UseFinder(components);
+        UseFinder finder = new UseFinder(components, pantry);
         List<Step> steps = new ArrayList<>();
         for (Outline.MethodLine line : outline.method()) {
             steps.add(StepParser.parse(steps.size() + 1, line, finder, known));

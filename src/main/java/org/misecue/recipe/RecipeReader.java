@@ -1,6 +1,7 @@
 package org.misecue.recipe;
 
 import java.nio.file.Path;
+import org.misecue.pantry.Pantry;
 import org.misecue.recipe.manuscript.Manuscripts;
 
 /**
@@ -19,6 +20,15 @@ public final class RecipeReader {
      *     ingredients
      */
     public static Recipe read(Path file, String nameForPeople) {
-        return new RecipeParser(nameForPeople).parse(Manuscripts.read(file, nameForPeople));
+        return read(file, nameForPeople, Pantry.standard());
+    }
+
+    /**
+     * The same by a person's own pantry: its names are known on the list and in the method, its weights to the checks.
+     *
+     * @throws org.misecue.notice.BadInput as above
+     */
+    public static Recipe read(Path file, String nameForPeople, Pantry pantry) {
+        return new RecipeParser(nameForPeople, pantry).parse(Manuscripts.read(file, nameForPeople));
     }
 }

@@ -27,7 +27,7 @@ final class TinCheck implements RecipeCheck {
     private static final RationalNumber THIRD = Rationals.of(1, 3);
 
     @Override
-    public List<Note> notes(Recipe recipe) {
+    public List<Note> notes(Recipe recipe, Pantry pantry) {
         List<Setting> tins = recipe.allSettings().stream()
                 .filter(setting -> setting.kind() == Setting.Kind.PAN)
                 .toList();
@@ -39,10 +39,10 @@ final class TinCheck implements RecipeCheck {
         }
         Setting first = tins.get(0);
         RationalNumber high = rooms.stream().map(TinRoom::high).reduce(Rationals.ZERO, RationalNumber::add);
-        return tooMuch(batter.get(), high)
+        return tooMuch(batter.get(), high, pantry)
                 .or(() -> tins.size() > 1
                         ? Optional.empty()
-                        : tooLittle(batter.get(), rooms.get(0).low()))
+                        : tooLittle(batter.get(), rooms.get(0).low(), pantry))
                 .map(text -> List.of(new Note(Place.of(recipe.source(), first.line()), text)))
                 .orElse(List.of());
     }
@@ -55,10 +55,10 @@ final class TinCheck implements RecipeCheck {
         return floury.size() == 1 ? Optional.of(floury.get(0)) : Optional.empty();
     }
 
-    private static Optional<String> tooMuch(Component batter, RationalNumber room) {
+    private static Optional<String> tooMuch(Component batter, RationalNumber room, Pantry pantry) {
         RationalNumber grams = batter.lines().stream()
                 .filter(line -> !line.optional())
-                .flatMap(line -> weight(line).stream())
+                .flatMap(line -> weight(line, pantry).stream())
                 .map(Spread::low)
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(DENSEST);
@@ -70,14 +70,14 @@ final class TinCheck implements RecipeCheck {
                 : Optional.empty();
     }
 
-    private static Optional<String> tooLittle(Component batter, RationalNumber room) {
+    private static Optional<String> tooLittle(Component batter, RationalNumber room, Pantry pantry) {
         boolean allKnown = batter.lines().stream()
                 .filter(line -> line.quantity()
                         .filter(quantity -> quantity.dimension() == Dimension.SMIDGEN)
                         .isEmpty())
-                .allMatch(line -> weight(line).isPresent());
+                .allMatch(line -> weight(line, pantry).isPresent());
         RationalNumber grams = batter.lines().stream()
-                .flatMap(line -> weight(line).stream())
+                .flatMap(line -> weight(line, pantry).stream())
                 .map(Spread::high)
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(LIGHTEST);
@@ -89,10 +89,10 @@ final class TinCheck implements RecipeCheck {
                 : Optional.empty();
     }
 
-    private static Optional<Spread> weight(IngredientLine line) {
+    private static Optional<Spread> weight(IngredientLine line, Pantry pantry) {
         return Stream.of(line.quantity(), line.alternative())
                 .flatMap(Optional::stream)
-                .flatMap(quantity -> Pantry.standard()
+                .flatMap(quantity -> pantry
                         .find(line.ingredient())
                         .flatMap(known -> Weighing.weighed(quantity, known, Household.METRIC))
                         .stream())

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.misecue.pantry.Pantry;
 
 /**
  * Finds which ingredient lines each step uses. Steps are asked in order: which sugar "the sugar" is depends on the part
@@ -34,6 +35,7 @@ final class UseFinder {
     private static final double SOME_LEFT = 0.5;
 
     private final List<Component> components;
+    private final Pantry pantry;
     private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
     private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
     private final List<LineRef> all = new ArrayList<>();
@@ -42,8 +44,9 @@ final class UseFinder {
     private int longest = 1;
     private int current;
 
-    UseFinder(List<Component> components) {
+    UseFinder(List<Component> components, Pantry pantry) {
         this.components = components;
+        this.pantry = pantry;
         for (int part = 0; part < components.size(); part++) {
             for (int at = 0; at < components.get(part).lines().size(); at++) {
                 note(new LineRef(part, at, components.get(part).lines().get(at)));
@@ -56,7 +59,7 @@ final class UseFinder {
         List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
         names.addAll(ref.line().alternatives());
         for (String name : names) {
-            IngredientNames called = IngredientNames.of(name);
+            IngredientNames called = IngredientNames.of(name, pantry);
             called.strong().forEach(each -> add(strong, each, ref));
             called.weak().forEach(each -> add(weak, each, ref));
         }
@@ -82,7 +85,7 @@ final class UseFinder {
         PartNames.Contexts contexts = PartNames.contexts(components, text, current);
         List<Taken> taken = new ArrayList<>();
         for (GroupMention group : groups) {
-            for (LineRef ref : group.members(components, all, used, contexts.at(group.start()))) {
+            for (LineRef ref : group.members(components, all, used, contexts.at(group.start()), pantry)) {
                 taken.add(new Taken(group.start(), ref, Shares.around(text, group.start(), group.end(), ref.line())));
             }
         }

@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.misecue.pantry.Pantry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.misecue.recipe.manuscript.Line;
@@ -20,7 +21,7 @@ class BareCountTest {
                 "125 eggs"
             })
     void a_number_without_a_unit_is_doubted_where_no_pieces_can_be_meant(String line) {
-        assertThat(BareCount.isDoubtful(parsed(line))).isTrue();
+        assertThat(BareCount.isDoubtful(parsed(line), Pantry.standard())).isTrue();
     }
 
     @ParameterizedTest
@@ -43,10 +44,10 @@ class BareCountTest {
                 "a pinch of salt"
             })
     void pieces_and_measures_are_not_doubted(String line) {
-        assertThat(BareCount.isDoubtful(parsed(line))).isFalse();
+        assertThat(BareCount.isDoubtful(parsed(line), Pantry.standard())).isFalse();
     }
 
     private static IngredientLine parsed(String text) {
-        return new IngredientLineParser().parse(new Line(1, Line.Kind.ITEM, 0, text, false));
+        return new IngredientLineParser(Pantry.standard()).parse(new Line(1, Line.Kind.ITEM, 0, text, false));
     }
 }

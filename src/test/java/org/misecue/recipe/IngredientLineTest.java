@@ -7,6 +7,7 @@ import java.time.Duration;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
+import org.misecue.pantry.Pantry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,7 +16,7 @@ import org.misecue.recipe.manuscript.Line;
 
 class IngredientLineTest {
 
-    private final IngredientLineParser parser = new IngredientLineParser();
+    private final IngredientLineParser parser = new IngredientLineParser(Pantry.standard());
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "ingredient-lines.csv", delimiter = '|', quoteCharacter = '\0', emptyValue = "")

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.manuscript.Line;
 
@@ -31,7 +32,7 @@ final class MethodSentences {
         Row understood() {
             Component component = new Component("", LISTS.getOrDefault(list, List.of()));
             Recipe recipe = new Recipe("", List.of(component), List.of(), List.of(), List.of(), "");
-            UseFinder finder = new UseFinder(recipe.components());
+            UseFinder finder = new UseFinder(recipe.components(), Pantry.standard());
             List<Step> steps = new ArrayList<>();
             for (String text : sentence.split(">>", -1)) {
                 Outline.MethodLine line =
@@ -95,7 +96,7 @@ final class MethodSentences {
 
     private static Map<String, List<IngredientLine>> lists() {
         Map<String, List<IngredientLine>> lists = new HashMap<>();
-        IngredientLineParser parser = new IngredientLineParser();
+        IngredientLineParser parser = new IngredientLineParser(Pantry.standard());
         for (String line : lines("method/lists.txt")) {
             List<IngredientLine> read = Stream.of(line.split("\\|", -1))
                     .skip(1)

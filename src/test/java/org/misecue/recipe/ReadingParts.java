@@ -3,6 +3,7 @@ package org.misecue.recipe;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.misecue.pantry.Pantry;
 import org.apache.tika.metadata.Metadata;
 import org.apache.tika.parser.AutoDetectParser;
 import org.apache.tika.parser.ParseContext;
@@ -16,11 +17,11 @@ public final class ReadingParts {
     private ReadingParts() {}
 
     public static IngredientLine line(String text) {
-        return new IngredientLineParser().parse(Opening.item(text));
+        return new IngredientLineParser(Pantry.standard()).parse(Opening.item(text));
     }
 
     public static Recipe parsed(Manuscript manuscript) {
-        return new RecipeParser("recipe").parse(manuscript);
+        return new RecipeParser("recipe", Pantry.standard()).parse(manuscript);
     }
 
     public static String markdown() {
