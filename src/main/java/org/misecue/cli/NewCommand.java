@@ -38,7 +38,8 @@ final class NewCommand extends MisecueCommand {
         if (!Files.isRegularFile(file)) {
             throw new BadInput(Place.of(recipeFile.toString()), "there is no such recipe file; check the name.");
         }
-        Recipe recipe = RecipeReader.read(file, recipeFile.toString());
+        Recipe recipe = RecipeReader.read(
+                file, recipeFile.toString(), read(own(file.toAbsolutePath().resolveSibling(""))));
         Path target = folder == null ? Path.of(NewEpisode.folderName(recipe.title())) : folder;
         NewEpisode.make(file, recipe.title(), stage.resolve(target), target.toString());
         tell(recipe.notes());

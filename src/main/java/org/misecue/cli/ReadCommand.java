@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.misecue.episode.EpisodeSettings;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
@@ -14,11 +15,13 @@ import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeJson;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.recipe.RecipeText;
+import org.misecue.scale.Batch;
 import org.misecue.scale.ScaleRules;
 import org.misecue.scale.ScaledJson;
-import org.misecue.scale.ScaledRecipe;
+import org.misecue.scale.ScaledSheet;
 import org.misecue.scale.ScaledText;
 import org.misecue.scale.Scaler;
+import org.misecue.scale.Spoons;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,7 +44,13 @@ final class ReadCommand extends MisecueCommand {
     private BatchOptions size;
 
     @Mixin
+    private final SheetOptions sheet = new SheetOptions();
+
+    @Mixin
     private final ResultOptions to = new ResultOptions();
+
+    /** A recipe with the kitchen that it is weighed in. */
+    private record Kitchen(Recipe recipe, Pantry pantry, ScaleRules rules) {}
 
     ReadCommand(Stage stage) {
         super(stage);
@@ -49,24 +58,31 @@ final class ReadCommand extends MisecueCommand {
 
     @Override
     public Integer call() {
-        Recipe recipe = recipe();
-        Optional<ScaledRecipe> scaled = Optional.ofNullable(size)
-                .flatMap(BatchOptions::batch)
-                .map(batch -> Scaler.scale(recipe, batch, ScaleRules.standard(), Pantry.standard()));
-        hand(to.json ? json(recipe, scaled) : text(recipe, scaled), to);
+        Kitchen kitchen = kitchen();
+        Optional<ScaledSheet> scaled = batch().map(batch -> {
+            ScaleRules rules = sheet.rules(kitchen.rules);
+            return sheet.sheet(Scaler.scale(kitchen.recipe, batch, rules, kitchen.pantry), rules, kitchen.pantry);
+        });
+        hand(to.json ? json(kitchen.recipe, scaled) : text(kitchen.recipe, scaled), to);
         return ExitCode.OK;
     }
 
-    private String text(Recipe recipe, Optional<ScaledRecipe> scaled) {
+    private Optional<Batch> batch() {
+        return Optional.ofNullable(size)
+                .flatMap(BatchOptions::batch)
+                .or(() -> sheet.asked() ? Optional.of(Batch.WRITTEN) : Optional.empty());
+    }
+
+    private String text(Recipe recipe, Optional<ScaledSheet> scaled) {
         scaled.ifPresent(any -> tell(recipe.notes()));
         return scaled.map(ScaledText::of).orElseGet(() -> RecipeText.of(recipe));
     }
 
-    private static String json(Recipe recipe, Optional<ScaledRecipe> scaled) {
+    private static String json(Recipe recipe, Optional<ScaledSheet> scaled) {
         return scaled.map(each -> withScaled(RecipeJson.of(recipe), each)).orElseGet(() -> RecipeJson.of(recipe));
     }
 
-    private static String withScaled(String recipe, ScaledRecipe scaled) {
+    private static String withScaled(String recipe, ScaledSheet scaled) {
         ObjectMapper mapper = new ObjectMapper();
         try {
             ObjectNode whole = (ObjectNode) mapper.readTree(recipe);
@@ -77,18 +93,23 @@ final class ReadCommand extends MisecueCommand {
         }
     }
 
-    private Recipe recipe() {
+    /** The episode's; a recipe by itself is weighed as in an episode without settings. */
+    private Kitchen kitchen() {
         Path path = stage.resolve(named);
         if (Files.isDirectory(path)) {
             Worktop worktop = open(named);
-            worktop.pantry();
-            return worktop.recipe();
+            return new Kitchen(worktop.recipe(), worktop.kitchen(), worktop.rules());
         }
         if (!Files.exists(path)) {
             throw new BadInput(
                     Place.of(named.toString()), "there is no such file or folder; check the name of the recipe.");
         }
-        read(own(path.toAbsolutePath().resolveSibling("")));
-        return RecipeReader.read(path, named.toString());
+        Pantry pantry = read(own(path.toAbsolutePath().resolveSibling("")));
+        Recipe recipe = RecipeReader.read(path, named.toString(), pantry);
+        EpisodeSettings usual = EpisodeSettings.DEFAULT;
+        return new Kitchen(
+                recipe,
+                pantry.speaking(usual.language()),
+                ScaleRules.standard().with(Spoons.of(recipe, usual.language())));
     }
 }

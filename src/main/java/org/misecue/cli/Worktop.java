@@ -30,13 +30,13 @@ import org.misecue.publish.Description;
 import org.misecue.publish.DescriptionSettings;
 import org.misecue.publish.Emphasis;
 import org.misecue.publish.Measures;
-import org.misecue.quantity.Household;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.scale.Batch;
 import org.misecue.scale.ScaleRules;
 import org.misecue.scale.ScaledRecipe;
 import org.misecue.scale.Scaler;
+import org.misecue.scale.Spoons;
 import org.misecue.shots.ShotPlan;
 import org.misecue.shots.ShotPlanner;
 import org.misecue.shots.ShotTemplates;
@@ -90,7 +90,7 @@ final class Worktop {
     }
 
     /** The same where things are weighed: with the eggs of the episode's country. */
-    private Pantry kitchen() {
+    Pantry kitchen() {
         return kitchen.get();
     }
 
@@ -172,9 +172,18 @@ final class Worktop {
         return Comparer.compare(recipe(), narrations(), pantry());
     }
 
+    /** What this kitchen weighs and measures with. */
+    ScaleRules rules() {
+        EpisodeSettings.Kitchen own = settings().kitchen();
+        return new ScaleRules(
+                own.scale(),
+                own.spoons().orElseGet(() -> Spoons.of(recipe(), settings().language())),
+                own.ovens(),
+                own.mixer());
+    }
+
     private ScaledRecipe scale(Batch batch) {
-        ScaleRules rules = new ScaleRules(settings().kitchen().scale(), Household.METRIC);
-        return Scaler.scale(recipe(), batch, rules, kitchen());
+        return Scaler.scale(recipe(), batch, rules(), kitchen());
     }
 
     private PrepPlan planPrep() {
@@ -182,7 +191,7 @@ final class Worktop {
                 scaled(),
                 kitchen(),
                 new PrepSettings(
-                        settings().takes(), Household.METRIC, settings().firstShot()));
+                        settings().sets(), rules().household(), settings().firstShot()));
     }
 
     private ShotPlan planShots() {

@@ -8,6 +8,7 @@ import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
 import org.misecue.scale.Batch;
+import org.misecue.scale.Sets;
 
 /**
  * What {@code episode.yaml} says; every setting may be left out.
@@ -15,7 +16,7 @@ import org.misecue.scale.Batch;
  * @param title of the episode; empty for the recipe's own
  * @param language spoken and written, such as en-GB
  * @param batch the size that is baked; the recipe's own where nothing is said
- * @param takes how often each bowl is filled, from 1 to 9
+ * @param sets how often each bowl is filled: for 1 to 9 takes, and 0 to 9 spare
  * @param kitchen what the film kitchen has
  * @param publish how the description is written
  * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
@@ -24,7 +25,7 @@ public record EpisodeSettings(
         Optional<String> title,
         Locale language,
         Batch batch,
-        int takes,
+        Sets sets,
         Kitchen kitchen,
         Publish publish,
         Optional<LocalDateTime> firstShot) {
@@ -34,16 +35,18 @@ public record EpisodeSettings(
             Optional.empty(),
             Locale.UK,
             Batch.WRITTEN,
-            1,
-            new Kitchen(1, Quantity.of(1, Unit.GRAM)),
+            Sets.ONE,
+            new Kitchen(1, Quantity.of(1, Unit.GRAM), Optional.empty(), Optional.empty()),
             new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
             Optional.empty());
 
     /**
      * @param ovens from 1 to 9
      * @param scale the smallest step that the scale shows, a mass of 0.01 g to 100 g
+     * @param spoons whose spoons and cups the recipe means; empty for those of the language's country
+     * @param mixer what the mixer's bowl holds, 0.5 to 100 litres; empty where nobody says
      */
-    public record Kitchen(int ovens, Quantity scale) {}
+    public record Kitchen(int ovens, Quantity scale, Optional<Household> spoons, Optional<Quantity> mixer) {}
 
     /**
      * @param maxLength of the description in characters, from 100; empty for what hosts usually take

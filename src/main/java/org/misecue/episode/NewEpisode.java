@@ -22,10 +22,13 @@ public final class NewEpisode {
             #batch:
             #  times: 2             # or  makes: 24  or  tin: 23 cm round
             #takes: 1              # how often each bowl is filled
+            #spare: 0              # more sets that stand by for a take that goes wrong
             #first-shot: 2026-05-04 10:00    # jobs are counted back from here
             #kitchen:
             #  ovens: 1
             #  scale: 1 g          # the smallest step that the scale shows
+            #  spoons: metric      # or australia, us, us-label, uk; else the language's country
+            #  mixer: 4.8 l        # what the mixer's bowl holds
             #publish:
             #  max-length: 5000    # characters in the description
             #  household: us-label # whose cups: or us, metric, uk, australia

@@ -18,14 +18,16 @@ import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.scale.Sets;
 import org.yaml.snakeyaml.nodes.MappingNode;
 
 /** The settings that exist, each with its bounds and an example for whoever mistypes it. */
 final class SettingsForm {
 
     private static final List<String> KEYS =
-            List.of("title", "language", "batch", "takes", "kitchen", "publish", "first-shot");
+            List.of("title", "language", "batch", "takes", "spare", "kitchen", "publish", "first-shot");
     private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
+    private static final Pattern LITRES = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:l|lit(?:re|er)s?)?");
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
                     "uuuu-MM-dd[' ']['T']H:mm", Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
@@ -50,8 +52,10 @@ final class SettingsForm {
                 top.text("title", "title: Plum plait").filter(title -> !title.isEmpty()),
                 language(),
                 top.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()),
-                top.whole("takes", 1, 9, usual.takes()),
-                top.section("kitchen", List.of("ovens", "scale"))
+                new Sets(
+                        top.whole("takes", 1, 9, usual.sets().takes()),
+                        top.whole("spare", 0, 9, usual.sets().spare())),
+                top.section("kitchen", List.of("ovens", "scale", "spoons", "mixer"))
                         .map(SettingsForm::kitchen)
                         .orElse(usual.kitchen()),
                 top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
@@ -83,7 +87,20 @@ final class SettingsForm {
         Kitchen usual = EpisodeSettings.DEFAULT.kitchen();
         return new Kitchen(
                 map.whole("ovens", 1, 9, usual.ovens()),
-                map.text("scale", "scale: 1 g").map(text -> step(map, text)).orElse(usual.scale()));
+                map.text("scale", "scale: 1 g").map(text -> step(map, text)).orElse(usual.scale()),
+                map.text("spoons", "spoons: australia").map(text -> household(map, "spoons", text)),
+                map.text("mixer", "mixer: 4.8 l").map(text -> mixer(map, text)));
+    }
+
+    private static Quantity mixer(StrictMap map, String text) {
+        Matcher matcher = LITRES.matcher(text);
+        if (matcher.matches()) {
+            BigDecimal litres = new BigDecimal(matcher.group(1));
+            if (litres.compareTo(new BigDecimal("0.5")) >= 0 && litres.compareTo(BigDecimal.valueOf(100)) <= 0) {
+                return Quantity.of(Rationals.of(litres), Unit.LITRE);
+            }
+        }
+        throw map.wrong("mixer", "what the mixer's bowl holds, from 0.5 l to 100 l", "mixer: 4.8 l");
     }
 
     private static Quantity step(StrictMap map, String text) {
@@ -103,7 +120,7 @@ final class SettingsForm {
         return new Publish(
                 map.has("max-length") ? OptionalInt.of(length) : usual.maxLength(),
                 map.text("household", "household: us")
-                        .map(text -> household(map, text))
+                        .map(text -> household(map, "household", text))
                         .orElse(usual.household()),
                 map.choice("first", "metric", "household", usual.metricFirst()),
                 map.choice("case", "bold", "capitals", usual.stars()),
@@ -112,10 +129,10 @@ final class SettingsForm {
                 map.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()));
     }
 
-    private static Household household(StrictMap map, String text) {
+    private static Household household(StrictMap map, String key, String text) {
         Household household = HOUSEHOLDS.get(text);
         if (household == null) {
-            throw map.wrong("household", "one of metric, us, us-label, uk, australia", "household: us");
+            throw map.wrong(key, "one of metric, us, us-label, uk, australia", key + ": us");
         }
         return household;
     }

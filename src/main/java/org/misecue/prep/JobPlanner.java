@@ -35,7 +35,7 @@ final class JobPlanner {
     JobPlanner(Recipe recipe, Pantry pantry, PrepSettings settings) {
         this.recipe = recipe;
         this.pantry = pantry;
-        this.clock = new FilmingClock(recipe.steps(), settings.takes(), settings.firstShot());
+        this.clock = new FilmingClock(recipe.steps(), settings.sets().takes(), settings.firstShot());
     }
 
     /** @param bowls those of all takes */

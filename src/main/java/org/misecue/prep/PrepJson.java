@@ -27,6 +27,7 @@ public final class PrepJson {
         root.put("title", plan.title());
         root.put("factor", Rationals.decimal(plan.factor()));
         root.put("takes", plan.takes());
+        root.put("spare", plan.sets().spare());
         ArrayNode bowls = root.putArray("bowls");
         plan.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
         ArrayNode toHand = root.putArray("toHand");

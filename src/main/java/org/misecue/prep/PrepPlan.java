@@ -2,6 +2,7 @@ package org.misecue.prep;
 
 import java.util.List;
 import org.misecue.notice.Note;
+import org.misecue.scale.Sets;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -9,7 +10,7 @@ import tech.units.indriya.function.RationalNumber;
  *
  * @param title the dish
  * @param factor the size of the batch, 1 as written
- * @param takes how many sets of bowls stand ready
+ * @param sets how many sets of bowls stand ready
  * @param bowls take by take, within a take in the order of the method; what no step names comes last
  * @param toHand what the recipe lists without an amount
  * @param jobs what must be started ahead, earliest first
@@ -21,7 +22,7 @@ import tech.units.indriya.function.RationalNumber;
 public record PrepPlan(
         String title,
         RationalNumber factor,
-        int takes,
+        Sets sets,
         List<Bowl> bowls,
         List<ToHand> toHand,
         List<Job> jobs,
@@ -33,6 +34,19 @@ public record PrepPlan(
     /** Stands under every list of cautions and allergens. */
     public static final String LAW =
             "These are reminders, not advice on the law: local food law and the label on the packet decide.";
+
+    /** How many takes are filmed. */
+    public int takes() {
+        return sets.takes();
+    }
+
+    /** "take 2", or "spare" for a set beyond the takes. */
+    public String setName(int set) {
+        if (set <= sets.takes()) {
+            return "take " + set;
+        }
+        return sets.spare() == 1 ? "spare" : "spare " + (set - sets.takes());
+    }
 
     /** The bowls of one take. */
     public List<Bowl> bowlsOf(int take) {

@@ -18,7 +18,7 @@ public final class PrepPlanner {
     public static PrepPlan plan(ScaledRecipe scaled, Pantry pantry, PrepSettings settings) {
         BowlSetter setter = new BowlSetter(scaled, pantry, settings);
         List<Bowl> oneTake = setter.set();
-        List<Bowl> bowls = IntStream.rangeClosed(2, settings.takes())
+        List<Bowl> bowls = IntStream.rangeClosed(2, settings.sets().all())
                 .boxed()
                 .reduce(
                         oneTake,
@@ -28,11 +28,11 @@ public final class PrepPlanner {
         return new PrepPlan(
                 scaled.recipe().title(),
                 scaled.factor(),
-                settings.takes(),
+                settings.sets(),
                 bowls,
                 List.copyOf(setter.toHand()),
                 new JobPlanner(scaled.recipe(), pantry, settings).plan(bowls, setter.toHand()),
-                KitList.of(scaled.recipe(), bowls, settings.takes()),
+                KitList.of(scaled.recipe(), bowls, settings.sets().takes()),
                 new ShoppingList(pantry, settings).of(scaled),
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
                 Stream.concat(scaled.warnings().stream(), setter.notes().stream())

@@ -18,8 +18,8 @@ public final class PrepText {
                 out,
                 "Start ahead, earliest first",
                 plan.jobs().stream().map(PrepText::job).toList());
-        for (int take = 1; take <= plan.takes(); take++) {
-            String heading = plan.takes() == 1 ? "Bowls" : "Bowls, take " + take;
+        for (int take = 1; take <= plan.sets().all(); take++) {
+            String heading = plan.sets().all() == 1 ? "Bowls" : "Bowls, " + plan.setName(take);
             section(
                     out,
                     heading,
@@ -32,7 +32,9 @@ public final class PrepText {
         section(out, "Kit", plan.kit().stream().map(PrepText::kit).toList());
         section(
                 out,
-                "Shopping, for all takes, rounded up",
+                plan.sets().spare() == 0
+                        ? "Shopping, for all takes, rounded up"
+                        : "Shopping, for " + plan.sets().words() + ", rounded up",
                 plan.shopping().stream().map(PrepText::purchase).toList());
         section(
                 out,
@@ -53,6 +55,7 @@ public final class PrepText {
         String batch = Wording.batch(Rationals.decimal(plan.factor()));
         return Wording.count(plan.bowlsOf(1).size(), "bowl") + " for "
                 + (plan.takes() == 1 ? "one take" : "each of " + plan.takes() + " takes")
+                + (plan.sets().spare() == 0 ? "" : " and " + plan.sets().spare() + " spare")
                 + (batch.isEmpty() ? "" : ", batch " + batch);
     }
 

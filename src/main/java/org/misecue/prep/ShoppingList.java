@@ -92,7 +92,8 @@ final class ShoppingList {
                 .toList();
         List<Quantity> sums = new Totals(settings.household())
                 .of(weighed).stream()
-                        .map(sum -> Totals.roundedUp(sum.times(Rationals.of(settings.takes()))))
+                        .map(sum -> Totals.roundedUp(
+                                sum.times(Rationals.of(settings.sets().all()))))
                         .toList();
         List<String> remarks = remarks(lines, !weighed.isEmpty());
         String name = asWritten(key, lines);

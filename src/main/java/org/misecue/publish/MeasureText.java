@@ -3,22 +3,18 @@ package org.misecue.publish;
 import java.util.Optional;
 import org.misecue.pantry.HouseholdMeasure;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.CupsAndSpoons;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.KitchenRounding;
 import org.misecue.quantity.MeasureSystem;
 import org.misecue.quantity.Quantity;
-import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.scale.WeighedLine;
 import tech.units.indriya.function.RationalNumber;
 
 /** The amount of a line in metric and household measures: the recipe's own second measure first, then the pantry's. */
 final class MeasureText {
-
-    private static final RationalNumber HALF = Rationals.of(1, 2);
-    private static final RationalNumber FOUR = Rationals.of(4);
-    private static final RationalNumber MOST_SPOONS = Rationals.of(8);
 
     private final Pantry pantry;
     private final KitchenRounding rounding;
@@ -61,23 +57,7 @@ final class MeasureText {
         return pantry.find(line.written().ingredient())
                 .flatMap(known -> HouseholdMeasure.of(weighed, known, rounding.household()))
                 .or(() -> HouseholdMeasure.of(weighed, rounding.household()))
-                .map(this::inCupsAndSpoons);
-    }
-
-    /** Nobody counts out nineteen spoons, which is what the sold measures come to: "about 1 cup + 3 tbsp". */
-    private String inCupsAndSpoons(Quantity household) {
-        RationalNumber spoons = household.amount().most().orElse(Rationals.ZERO);
-        if (household.unit() != Unit.TABLESPOON || spoons.compareTo(MOST_SPOONS) <= 0) {
-            return Amounts.text(household);
-        }
-        RationalNumber exact = household.unit().toBase(spoons, rounding.household());
-        RationalNumber quarters =
-                Rationals.floor(Unit.CUP.fromBase(exact, rounding.household()).multiply(FOUR));
-        Quantity cups = Quantity.of(quarters.divide(FOUR), Unit.CUP);
-        RationalNumber rest = exact.subtract(Unit.CUP.toBase(quarters.divide(FOUR), rounding.household()));
-        RationalNumber left = Rationals.nearest(Unit.TABLESPOON.fromBase(rest, rounding.household()), HALF);
-        return "about " + Amounts.text(cups)
-                + (left.signum() == 0 ? "" : " + " + Amounts.text(Quantity.of(left, Unit.TABLESPOON)));
+                .map(quantity -> CupsAndSpoons.text(quantity, rounding.household()));
     }
 
     /** Grams where the weight is known, millilitres of other volumes. */

@@ -19,7 +19,15 @@ public record KitchenRounding(Quantity resolution, Household household) {
     private static final RationalNumber HALF = Rationals.of(1, 2);
     private static final RationalNumber QUARTER = Rationals.of(1, 4);
     private static final RationalNumber EIGHTH = Rationals.of(1, 8);
+    private static final RationalNumber CLOSE = Rationals.of(1, 20);
+    private static final RationalNumber SIXTY_FOURTH = Rationals.of(1, 64);
+    private static final RationalNumber THIRTY_SECOND = Rationals.of(1, 32);
     private static final RationalNumber FEW = Rationals.of(5);
+    private static final RationalNumber FEW_SPOONS = Rationals.of(3);
+    private static final RationalNumber MANY_SPOONS = Rationals.of(8);
+    private static final RationalNumber FEW_OUNCES = Rationals.of(4);
+    private static final RationalNumber MANY_OUNCES = Rationals.of(32);
+    private static final RationalNumber FEW_POUNDS = Rationals.of(2);
 
     /** What a set of teaspoons of ⅛, ¼, ½, ¾ and 1 makes with at most two of them for the fraction. */
     private static final List<RationalNumber> TEASPOONS = fractions("⅛¼⅜½⅝¾⅞");
@@ -92,17 +100,48 @@ public record KitchenRounding(Quantity resolution, Household household) {
     }
 
     /**
-     * Too little for the smallest cup is measured in tablespoons, too little for half of those in teaspoons; teaspoons
-     * that make up whole tablespoons are measured in those.
+     * Too little for the smallest cup is measured in tablespoons, and what the one or two spoons of a set do not make in
+     * teaspoons; teaspoons that make up whole tablespoons are measured in those. Nobody counts out more than half a cup
+     * of spoons: a jug or a cup does it. Many ounces are pounds, and a pint that is no quarter is fluid ounces.
      */
     private Unit measuredIn(Quantity exact) {
         RationalNumber least = exact.amount().least().orElse(Rationals.ONE);
         return switch (exact.unit()) {
             case CUP -> least.compareTo(QUARTER) < 0 ? measuredIn(exact.in(Unit.TABLESPOON, household)) : Unit.CUP;
-            case TABLESPOON -> least.compareTo(HALF) < 0 ? Unit.TEASPOON : Unit.TABLESPOON;
-            case TEASPOON -> isWhole(exact.in(Unit.TABLESPOON, household)) ? Unit.TABLESPOON : Unit.TEASPOON;
+            case TABLESPOON -> spooned(exact, least);
+            case TEASPOON -> {
+                Quantity tablespoons = exact.in(Unit.TABLESPOON, household);
+                boolean few = tablespoons.amount().least().orElse(least).compareTo(FEW_SPOONS) < 0;
+                yield few && !isMultiple(tablespoons, Rationals.ONE) ? Unit.TEASPOON : measuredIn(tablespoons);
+            }
+            case OUNCE -> least.compareTo(MANY_OUNCES) >= 0 ? Unit.POUND : Unit.OUNCE;
+            case PINT -> isMultiple(exact, QUARTER) ? Unit.PINT : Unit.FLUID_OUNCE;
             default -> exact.unit();
         };
+    }
+
+    private Unit spooned(Quantity tablespoons, RationalNumber least) {
+        if (least.compareTo(MANY_SPOONS) > 0) {
+            return isAmerican() ? cups(tablespoons) : Unit.MILLILITRE;
+        }
+        boolean few = least.compareTo(FEW_SPOONS) < 0;
+        boolean halves = least.compareTo(HALF) >= 0
+                && toHalves(tablespoons).relativeError().abs().compareTo(CLOSE) <= 0;
+        return few && !halves ? Unit.TEASPOON : Unit.TABLESPOON;
+    }
+
+    /** Cups where their fractions come close. */
+    private Unit cups(Quantity tablespoons) {
+        Rounded cups = toCups(tablespoons.in(Unit.CUP, household));
+        return cups.relativeError().abs().compareTo(CLOSE) <= 0 ? Unit.CUP : Unit.TABLESPOON;
+    }
+
+    private boolean isAmerican() {
+        return household == Household.US_CUSTOMARY || household == Household.US_LABEL;
+    }
+
+    private static boolean isMultiple(Quantity quantity, RationalNumber step) {
+        return isWhole(quantity.times(Rationals.ONE.divide(step)));
     }
 
     private static boolean isWhole(Quantity quantity) {
@@ -118,9 +157,12 @@ public record KitchenRounding(Quantity resolution, Household household) {
             case GRAM, KILOGRAM -> stepped(value, grams().divide(unit.toBase(Rationals.ONE, household)));
             case MILLILITRE, LITRE -> stepped(value, millilitres().divide(unit.toBase(Rationals.ONE, household)));
             case TEASPOON -> atLeast(EIGHTH, Vulgar.nearest(value, TEASPOONS));
-            case TABLESPOON, CUP -> atLeast(QUARTER, Vulgar.nearest(value, CUPS));
-            case OUNCE, FLUID_OUNCE, STICK -> stepped(value, EIGHTH);
-            case POUND, PINT -> stepped(value, Rationals.of(1, 16));
+            case TABLESPOON -> stepped(value, HALF);
+            case CUP -> atLeast(QUARTER, Vulgar.nearest(value, CUPS));
+            case OUNCE, FLUID_OUNCE -> stepped(value, value.compareTo(FEW_OUNCES) < 0 ? EIGHTH : QUARTER);
+            case STICK -> stepped(value, EIGHTH);
+            case POUND -> stepped(value, value.compareTo(FEW_POUNDS) < 0 ? SIXTY_FOURTH : THIRTY_SECOND);
+            case PINT -> stepped(value, QUARTER);
             case EACH -> stepped(value, piece);
             case PINCH -> stepped(value, Rationals.ONE);
             default -> value;

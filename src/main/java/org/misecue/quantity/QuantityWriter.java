@@ -6,7 +6,7 @@ import tech.units.indriya.function.RationalNumber;
  * Quantities as a recipe prints them: "125 g", "1½ tsp", "2–3 tbsp", "180 °C", "45–50 minutes", "a pinch", "about 70 g".
  * The same in every locale. Spoons, cups, ounces, inches, pieces and times are written to the nearest eighth or third;
  * metric sizes as decimals with at most two places; whole grams and millilitres from 1000 up in kilograms and litres,
- * with three.
+ * with three. Pounds that are no quarters are written with ounces.
  */
 public final class QuantityWriter {
 
@@ -61,6 +61,9 @@ public final class QuantityWriter {
         if (unit == Unit.PINCH && from.equals(to) && from.equals(Rationals.ONE)) {
             return "a pinch";
         }
+        if (unit == Unit.POUND && from.equals(to) && from.signum() > 0 && !isEasy(from)) {
+            return poundsAndOunces(from);
+        }
         String low = number(from, unit);
         String high = number(to, unit);
         String numbers = low.equals(high) ? low : low + "–" + high;
@@ -70,6 +73,18 @@ public final class QuantityWriter {
             return name + " " + numbers;
         }
         return name.isEmpty() ? numbers : numbers + " " + name;
+    }
+
+    /** Whole, half and quarter pounds. */
+    private static boolean isEasy(RationalNumber pounds) {
+        return Rationals.isWhole(pounds.multiply(Rationals.of(4)));
+    }
+
+    /** "1 lb 6½ oz", for no scale shows thirteen thirty-seconds of a pound; "7 oz". */
+    private static String poundsAndOunces(RationalNumber pounds) {
+        RationalNumber whole = Rationals.floor(pounds);
+        Quantity ounces = Quantity.of(pounds.subtract(whole).multiply(Rationals.of(16)), Unit.OUNCE);
+        return whole.signum() == 0 ? text(ounces) : text(Quantity.of(whole, Unit.POUND)) + " " + text(ounces);
     }
 
     /** The number alone, in the manner of its unit: "1½" of a spoon, "1.5" of a gram. */

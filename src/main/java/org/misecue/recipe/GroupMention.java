@@ -71,7 +71,8 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         return members == ANY || members.matcher(ref.line().ingredient()).find();
     }
 
-    List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context, Pantry pantry) {
+    List<LineRef> members(
+            List<Component> components, List<LineRef> all, Set<LineRef> used, int context, Pantry pantry) {
         Set<String> excepted = exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;

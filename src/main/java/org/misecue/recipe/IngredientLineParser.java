@@ -71,9 +71,7 @@ final class IngredientLineParser {
         Optional<Quantity> alternative =
                 written.flatMap(WrittenQuantity::alternative).or(() -> inBrackets(rest));
         NamePhrase phrase = NamePhrase.of(
-                withoutAmounts(rest),
-                written.map(WrittenQuantity::packing).orElse(""),
-                pantry);
+                withoutAmounts(rest), written.map(WrittenQuantity::packing).orElse(""), pantry);
         return new IngredientLine(
                 line.text(),
                 line.number(),

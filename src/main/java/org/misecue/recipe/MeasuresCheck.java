@@ -60,14 +60,16 @@ final class MeasuresCheck implements RecipeCheck {
         return !tries.isEmpty() && tries.stream().noneMatch(agree -> agree);
     }
 
-    private static Optional<Boolean> agree(IngredientLine line, Quantity one, Quantity other, Household household, Pantry pantry) {
+    private static Optional<Boolean> agree(
+            IngredientLine line, Quantity one, Quantity other, Household household, Pantry pantry) {
         Optional<Bounds> here = bounds(line, one, other, household, pantry);
         Optional<Bounds> there = bounds(line, other, one, household, pantry);
         return here.flatMap(first -> there.map(first::meets));
     }
 
     /** Both as they are where they have one dimension, else both as weights. */
-    private static Optional<Bounds> bounds(IngredientLine line, Quantity own, Quantity other, Household household, Pantry pantry) {
+    private static Optional<Bounds> bounds(
+            IngredientLine line, Quantity own, Quantity other, Household household, Pantry pantry) {
         if (own.dimension() == other.dimension()) {
             return own.leastInBase(household)
                     .flatMap(low -> own.mostInBase(household).map(high -> new Bounds(low, high, false)));

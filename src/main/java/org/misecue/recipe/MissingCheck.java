@@ -78,8 +78,7 @@ final class MissingCheck implements RecipeCheck {
                 .filter(each -> Techniques.standard().in(each).isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
                         !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
-                .filter(each ->
-                        pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }

@@ -57,8 +57,7 @@ final class RaisingCheck implements RecipeCheck {
     }
 
     private static Optional<RationalNumber> grams(IngredientLine line, Pantry pantry) {
-        return line.quantity().flatMap(quantity -> pantry
-                .find(line.ingredient())
+        return line.quantity().flatMap(quantity -> pantry.find(line.ingredient())
                 .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
     }
 

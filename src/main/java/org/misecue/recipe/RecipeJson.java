@@ -132,6 +132,7 @@ public final class RecipeJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            quantityField("depth", setting.depth());
             json.writeStringField("what", setting.what());
             json.writeNumberField("count", setting.count());
             json.writeNumberField("line", setting.line());

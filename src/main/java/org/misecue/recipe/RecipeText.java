@@ -142,7 +142,11 @@ public final class RecipeText {
             boolean last = at == sides.size() - 1;
             written.add(last ? QuantityWriter.text(sides.get(at)) : number(sides.get(at)));
         }
-        return String.join(" × ", written) + bracketed(others);
+        return String.join(" × ", written)
+                + bracketed(others)
+                + tin.depth()
+                        .map(depth -> ", " + QuantityWriter.text(depth) + " deep,")
+                        .orElse("");
     }
 
     private static String bracketed(List<Quantity> quantities) {

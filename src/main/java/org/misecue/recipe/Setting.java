@@ -1,5 +1,6 @@
 package org.misecue.recipe;
 
+import java.util.List;
 import java.util.Optional;
 import org.misecue.quantity.Quantity;
 
@@ -14,16 +15,31 @@ import org.misecue.quantity.Quantity;
  * @param count how many: 2 for "two 20 cm round tins"
  * @param step the step that states it, from 1; 0 for the recipe as a whole
  * @param line where it stands in the file, from 1; 0 where the document has no lines
+ * @param depth of a tin, where one is written
  */
 public record Setting(
         Kind kind,
         Quantity quantity,
         Optional<Quantity> fan,
-        java.util.List<Quantity> also,
+        List<Quantity> also,
         String what,
         int count,
         int step,
-        int line) {
+        int line,
+        Optional<Quantity> depth) {
+
+    /** A setting that has no depth: anything but a tin, and most tins. */
+    public Setting(
+            Kind kind,
+            Quantity quantity,
+            Optional<Quantity> fan,
+            List<Quantity> also,
+            String what,
+            int count,
+            int step,
+            int line) {
+        this(kind, quantity, fan, also, what, count, step, line, Optional.empty());
+    }
 
     /** The kinds, with their names in the JSON documents. */
     public enum Kind {

@@ -92,10 +92,11 @@ final class TinCheck implements RecipeCheck {
     private static Optional<Spread> weight(IngredientLine line, Pantry pantry) {
         return Stream.of(line.quantity(), line.alternative())
                 .flatMap(Optional::stream)
-                .flatMap(quantity -> pantry
-                        .find(line.ingredient())
-                        .flatMap(known -> Weighing.weighed(quantity, known, Household.METRIC))
-                        .stream())
+                .flatMap(
+                        quantity -> pantry
+                                .find(line.ingredient())
+                                .flatMap(known -> Weighing.weighed(quantity, known, Household.METRIC))
+                                .stream())
                 .map(Weighed::spread)
                 .filter(spread -> spread.high().signum() > 0)
                 .findFirst();

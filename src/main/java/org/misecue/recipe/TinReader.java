@@ -12,7 +12,10 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.WrittenQuantity;
 import tech.units.indriya.function.RationalNumber;
 
-/** Reads tins with their sizes: "two 20 cm round cake tins", "9 x 13 inch tin", "2 lb loaf tin", "12-hole muffin tin". */
+/**
+ * Reads tins with their sizes: "two 20 cm round cake tins", "a 20 cm round tin, 5 cm deep", "9 x 13 inch tin", "2 lb loaf
+ * tin", "12-hole muffin tin"; and a line of the head that names one, "Tin: 20 cm round".
+ */
 final class TinReader {
 
     private static final String NUMBER = "(?:\\d+(?:[.,]\\d+)?\\h?[½¼¾]?|[½¼¾])";
@@ -25,19 +28,37 @@ final class TinReader {
                     + "(?<size>" + NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT
                     + ")?){0,2})(?<=[\\p{L}\"”″.])"
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
-                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?)\\b)",
+                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DEEP = Pattern.compile(
+            "[,(]?\\h*(?:(?:and|about|at\\h+least)\\h+)*" + NUMBER
+                    + "\\h*-?(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″)\\h*-?(?:deep|high|tall|in\\h+depth)\\b\\)?,?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern LABEL = Pattern.compile(
+            "^\\W*(?:(?:cake|loaf|baking|you\\h+need)\\h+)?(?:tin|pan|mou?ld|dish|equipment)(?:\\h+size)?\\h*:\\h*(?<named>.+?)\\.?\\s*$",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern BREAK = Pattern.compile("(?i)\\b(?:of|the|in|into|with|and|on|over)\\b");
+    private static final Pattern DEPTH_WORDS = Pattern.compile(NUMBER + "\\h*-?" + UNIT, Pattern.CASE_INSENSITIVE);
+    /** How many signs may stand between a tin and its depth: ", and ". */
+    private static final int NEAR = 6;
+
     private static final QuantityReader QUANTITIES = new QuantityReader();
 
     private TinReader() {}
 
     /** Every tin with a size, in the order of the text; the second side of a rectangle comes first in {@code also}. */
     static List<Setting> read(String text, int step, int line) {
+        List<Setting> tins = named(text, step, line);
+        Matcher label = LABEL.matcher(text);
+        return tins.isEmpty() && label.matches() ? named(label.group("named") + " tin", step, line) : tins;
+    }
+
+    private static List<Setting> named(String text, int step, int line) {
         List<Setting> tins = new ArrayList<>();
-        Matcher tin = TIN.matcher(text);
+        String flat = withoutDepths(text);
+        Matcher tin = TIN.matcher(flat);
         while (tin.find()) {
             String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
             boolean rectangle =
@@ -58,9 +79,33 @@ final class TinReader {
                     Nouns.singular(what),
                     rectangle ? 1 : count(tin.group("count")),
                     step,
-                    line));
+                    line,
+                    depth(text, tin.start(), tin.end())));
         }
         return tins;
+    }
+
+    /** With the words of depths blanked out, so that places stay. */
+    private static String withoutDepths(String text) {
+        StringBuilder flat = new StringBuilder(text);
+        DEEP.matcher(text).results().forEach(deep -> {
+            for (int at = deep.start(); at < deep.end(); at++) {
+                flat.setCharAt(at, ' ');
+            }
+        });
+        return flat.toString();
+    }
+
+    /** The depth that stands in the tin's words or close beside them. */
+    private static Optional<Quantity> depth(String text, int start, int end) {
+        return DEEP.matcher(text)
+                .results()
+                .filter(deep -> deep.end() >= start - NEAR && deep.start() <= end + NEAR)
+                .filter(deep -> Sentences.start(text, deep.start()) == Sentences.start(text, start))
+                .findFirst()
+                .map(deep -> DEPTH_WORDS.matcher(deep.group()))
+                .filter(Matcher::find)
+                .flatMap(words -> sides(words.group()).stream().findFirst());
     }
 
     /** The sides, all in the unit that is written behind the last of them. */

@@ -66,18 +66,32 @@ record TinRoom(RationalNumber low, RationalNumber high) {
         if (tin.what().contains("loaf") && sides.size() < 3) {
             return Optional.of(times(first, 35, 150, Rationals.ONE));
         }
+        boolean round = tin.what().contains("round") || tin.what().contains("springform");
+        Optional<RationalNumber> depth = tin.depth()
+                .flatMap(deep -> deep.leastInBase(Household.METRIC))
+                .or(() -> round && sides.size() == 2 ? Optional.of(sides.get(1)) : Optional.empty());
+        if (depth.isPresent()) {
+            RationalNumber base = base(tin, round ? List.of(first) : sides, first);
+            return Optional.of(times(base.multiply(depth.get()), 1, 1, Rationals.ONE));
+        }
         if (sides.size() >= 3) {
             RationalNumber whole = first.multiply(sides.get(1)).multiply(sides.get(2));
             return Optional.of(new TinRoom(whole, whole));
         }
+        RationalNumber base = base(tin, sides, first);
         if (sides.size() == 2) {
-            return Optional.of(times(first.multiply(sides.get(1)), 2, 10, Rationals.ONE));
+            return Optional.of(times(base, 2, 10, Rationals.ONE));
         }
-        RationalNumber square = first.multiply(first);
-        RationalNumber base =
-                tin.what().contains("square") ? square : square.multiply(PI).divide(Rationals.of(4));
         boolean shallow = tin.what().matches(".*\\b(?:tart|flan|quiche|pie|sandwich|fluted)\\b.*");
         return Optional.of(times(base, 2, shallow ? 6 : 12, Rationals.ONE));
+    }
+
+    private static RationalNumber base(Setting tin, List<RationalNumber> sides, RationalNumber first) {
+        if (sides.size() >= 2) {
+            return first.multiply(sides.get(1));
+        }
+        RationalNumber square = first.multiply(first);
+        return tin.what().contains("square") ? square : square.multiply(PI).divide(Rationals.of(4));
     }
 
     private static TinRoom times(RationalNumber value, long low, long high, RationalNumber more) {

@@ -12,6 +12,11 @@ import tech.units.indriya.function.RationalNumber;
 /** The batch that is wanted. */
 public sealed interface Batch {
 
+    /** No batch is larger or smaller than this many times the recipe: beyond it a figure was mistyped. */
+    RationalNumber MOST = Rationals.of(100);
+
+    RationalNumber LEAST = Rationals.of(1, 100);
+
     /** As written. */
     Batch WRITTEN = new Factor(Rationals.ONE);
 
@@ -41,7 +46,7 @@ public sealed interface Batch {
      * As much as what is left of one ingredient allows.
      *
      * @param ingredient its name, as on a recipe line
-     * @param left how much there is, more than zero, measured as the recipe measures it
+     * @param left how much there is, more than zero, a mass, a measure or a number
      */
     record Left(String ingredient, Quantity left) implements Batch {
         public Left {
@@ -56,8 +61,10 @@ public sealed interface Batch {
      */
     static Batch times(Place place, String words) {
         return new Factor(number(words.replaceFirst("^\\s*[x×]\\s*", ""))
+                .filter(factor -> factor.compareTo(LEAST) >= 0 && factor.compareTo(MOST) <= 0)
                 .orElseThrow(() -> new BadInput(
-                        place, "a batch is so many times the recipe, such as 2 or 0.5, not “" + words + "”.")));
+                        place,
+                        "a batch is from 0.01 to 100 times the recipe, such as 2 or 0.5, not “" + words + "”.")));
     }
 
     /** A yield in words: "30", "30 buns". */
@@ -70,12 +77,13 @@ public sealed interface Batch {
                 parts.length > 1 ? parts[1] : "");
     }
 
-    /** A tin in words: "20 cm round", "9 in square", "33 × 23 cm", "two 20 cm round, 5 cm deep". */
+    /** A tin in words: "20 cm round", "33 × 23 cm", "two 20 cm round, 5 cm deep", "2 lb loaf", "12-hole muffin", "25 cm ring". */
     static Batch tin(Place place, String words) {
         return new InTin(TinReader.read(words)
                 .orElseThrow(() -> new BadInput(
                         place,
-                        "a tin is a size and a shape, such as 20 cm round, 9 in square or 33 × 23 cm, not “" + words
+                        "a tin is a size and a shape, such as 20 cm round, 33 × 23 cm, 2 lb loaf or 12-hole"
+                                + " muffin, not “" + words
                                 + "”.")));
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -17,10 +16,9 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
-import org.misecue.recipe.Setting;
 import tech.units.indriya.function.RationalNumber;
 
-/** Collects what a person must know about a scaled recipe. The thresholds are common practice, without a source. */
+/** Collects what a person must know about the lines of a scaled recipe: what had to be bent, and what does not scale. */
 final class ScaleWarnings {
 
     private static final RationalNumber SLIGHT = Rationals.of(1, 50);
@@ -54,8 +52,12 @@ final class ScaleWarnings {
     List<Note> forLines() {
         far(
                 raising,
-                "beyond × 3 these may raise too much or too little when scaled straight: %s. Test-bake the batch.");
-        far(spices, "beyond × 3 these may come out too strong when scaled straight: %s. Start with less and taste.");
+                "beyond × 3 these may raise too much or too little when scaled straight: %s. Test-bake the batch (common"
+                        + " practice, no source).");
+        far(
+                spices,
+                "beyond × 3 these may come out too strong when scaled straight: %s. Start with less and taste (common"
+                        + " practice, no source).");
         return List.copyOf(lines);
     }
 
@@ -64,13 +66,13 @@ final class ScaleWarnings {
         if (rounded.relativeError().abs().compareTo(SLIGHT) <= 0) {
             return;
         }
-        String weigh = Weighing.grams(exact, eggs, rules.household())
-                .map(grams -> "weigh out %s g of %s (%s g each), or "
-                        .formatted(whole(grams), beaten(eggs), whole(gramsOfOne(eggs))))
+        String weigh = Weighing.weighed(Quantity.of(1, Unit.EACH), eggs, rules.household())
+                .map(one -> "weigh out %s g of %s (%s g each: %s), or "
+                        .formatted(whole(grams(exact, eggs)), beaten(eggs), whole(grams(one.grams())), one.source()))
                 .orElse("");
         add(
                 line,
-                "%s To keep the proportions, %smake the recipe × %s, which takes %s."
+                "%s To keep the proportions, %smake %s, which takes %s."
                         .formatted(
                                 change(line, exact, rounded),
                                 weigh,
@@ -82,16 +84,22 @@ final class ScaleWarnings {
         return eggs.name().equals("egg") ? "beaten egg" : eggs.name();
     }
 
-    private RationalNumber gramsOfOne(Ingredient eggs) {
-        return Weighing.grams(Quantity.of(1, Unit.EACH), eggs, rules.household())
-                .orElse(Rationals.ZERO);
+    private RationalNumber grams(Quantity exact, Ingredient eggs) {
+        return Weighing.grams(exact, eggs, rules.household()).orElse(Rationals.ZERO);
+    }
+
+    private static RationalNumber grams(Quantity grams) {
+        return grams.amount().most().orElse(Rationals.ZERO);
     }
 
     private static String wholeBatch(IngredientLine line, KitchenRounding.Rounded rounded) {
         RationalNumber written =
                 line.quantity().flatMap(quantity -> quantity.amount().most()).orElse(Rationals.ONE);
         RationalNumber whole = rounded.quantity().amount().most().orElse(written);
-        return Rationals.rounded(whole.divide(written), 4).toPlainString();
+        RationalNumber times = whole.divide(written);
+        return times.equals(Rationals.ONE)
+                ? "the recipe as written"
+                : "the recipe × " + Rationals.rounded(times, 4).toPlainString();
     }
 
     /** An amount that had to be rounded by more than a tenth. */
@@ -123,34 +131,6 @@ final class ScaleWarnings {
         names.values().stream()
                 .findFirst()
                 .ifPresent(first -> add(first, sentence.formatted(String.join(", ", names.keySet()))));
-    }
-
-    /** What the factor leaves alone. */
-    List<Note> forTheWhole(boolean inTin) {
-        List<Note> notes = new ArrayList<>();
-        if (factor.equals(Rationals.ONE)) {
-            return notes;
-        }
-        notes.add(new Note(
-                placeOf(Setting.Kind.OVEN_TEMPERATURE)
-                        .or(() -> placeOf(Setting.Kind.DURATION))
-                        .orElse(Place.of(recipe.source())),
-                "baking time and temperature are not scaled; watch the bake, not the clock."));
-        if (!inTin) {
-            placeOf(Setting.Kind.PAN)
-                    .ifPresent(place -> notes.add(new Note(
-                            place,
-                            "tins are not scaled: this batch needs × %s the tin's area, or as many tins."
-                                    .formatted(Rationals.rounded(factor, 2).toPlainString()))));
-        }
-        return notes;
-    }
-
-    private Optional<Place> placeOf(Setting.Kind kind) {
-        return recipe.allSettings().stream()
-                .filter(setting -> setting.kind() == kind)
-                .findFirst()
-                .map(setting -> Place.of(recipe.source(), setting.line()));
     }
 
     private void add(IngredientLine line, String sentence) {

@@ -28,6 +28,15 @@ public record ScaledRecipe(Recipe recipe, RationalNumber factor, List<WeighedLin
         return line.error().map(RationalNumber::abs).orElse(Rationals.ZERO);
     }
 
+    ScaledRecipe warning(List<Note> notes) {
+        return new ScaledRecipe(recipe, factor, lines, List.copyOf(notes));
+    }
+
+    /** The same batch with its lines measured otherwise. */
+    ScaledRecipe with(List<WeighedLine> other) {
+        return new ScaledRecipe(recipe, factor, List.copyOf(other), warnings);
+    }
+
     /**
      * The baker's percentage of a line: its exact weight as a share of all flour in its part of the dish. Empty where a
      * weight is unknown or the part has no flour. Only what is written in grams or other weights counts, so that the

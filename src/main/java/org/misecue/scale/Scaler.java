@@ -42,11 +42,11 @@ public final class Scaler {
     public static ScaledRecipe scale(Recipe recipe, Batch batch, ScaleRules rules, Pantry pantry) {
         BatchFactor factor = BatchFactor.of(recipe, batch, rules, pantry);
         Scaler scaler = new Scaler(recipe, factor.value(), rules, pantry);
-        List<WeighedLine> lines = scaler.lines();
+        ScaledRecipe scaled = new ScaledRecipe(recipe, factor.value(), scaler.lines(), List.of());
         List<Note> notes = new ArrayList<>(factor.notes());
-        notes.addAll(scaler.warnings.forTheWhole(batch instanceof Batch.InTin));
+        notes.addAll(RoomWarnings.of(scaled, factor.tins(), rules));
         notes.addAll(scaler.warnings.forLines());
-        return new ScaledRecipe(recipe, factor.value(), lines, List.copyOf(notes));
+        return scaled.warning(notes);
     }
 
     private List<WeighedLine> lines() {
@@ -62,14 +62,21 @@ public final class Scaler {
     private WeighedLine weighed(String component, IngredientLine line) {
         Optional<Ingredient> ingredient = pantry.find(line.ingredient());
         Optional<Quantity> exact = line.quantity().map(quantity -> quantity.times(factor));
-        Optional<Quantity> weighed = exact.map(quantity -> rounded(line, quantity, ingredient));
-        Optional<RationalNumber> grams = weighed.flatMap(quantity -> grams(line, quantity, ingredient));
-        return new WeighedLine(component, line, exact, weighed, grams);
+        Optional<KitchenRounding.Rounded> rounded = exact.map(quantity -> rounded(line, quantity, ingredient));
+        Optional<Quantity> weighed = rounded.map(KitchenRounding.Rounded::quantity);
+        return new WeighedLine(
+                component,
+                line,
+                exact,
+                weighed,
+                weighed.flatMap(quantity -> grams(line, quantity, ingredient)),
+                rounded.filter(each -> each.quantity().amount().most().isPresent())
+                        .map(KitchenRounding.Rounded::relativeError));
     }
 
-    private Quantity rounded(IngredientLine line, Quantity exact, Optional<Ingredient> ingredient) {
+    private KitchenRounding.Rounded rounded(IngredientLine line, Quantity exact, Optional<Ingredient> ingredient) {
         if (factor.equals(Rationals.ONE)) {
-            return exact;
+            return new KitchenRounding.Rounded(exact, Rationals.ZERO);
         }
         KitchenRounding rounding = rules.rounding();
         boolean eggs =
@@ -81,7 +88,19 @@ public final class Scaler {
             warnings.rounded(line, exact, rounded);
         }
         ingredient.ifPresent(known -> warnings.beyondScaling(line, known));
-        return rounded.quantity();
+        boolean jugful =
+                exact.unit() != rounded.quantity().unit() && rounded.quantity().unit() == Unit.MILLILITRE;
+        return jugful ? weighedOut(line, exact, ingredient).map(rounding::round).orElse(rounded) : rounded;
+    }
+
+    /** Spoons that have become too many to count: what does not pour goes on the scale and not into a jug. */
+    private Optional<Quantity> weighedOut(IngredientLine line, Quantity exact, Optional<Ingredient> ingredient) {
+        return ingredient
+                .filter(known -> !known.kind().equals("liquid") && !known.kind().equals("syrup"))
+                .flatMap(known -> line.alternative()
+                        .filter(beside -> beside.dimension() == Dimension.MASS)
+                        .map(beside -> beside.times(factor))
+                        .or(() -> Weighing.inGrams(exact, known, rules.household())));
     }
 
     /** A weight that the line itself gives beside a measure, "3 cups (360 g)", is better than the pantry's. */

@@ -11,70 +11,105 @@ import tech.units.indriya.function.RationalNumber;
 /**
  * One tin, or several alike.
  *
- * @param shape of the base
- * @param length the diameter, the side, or the longer side; in any unit of length, more than zero
- * @param width the shorter side of a rectangle; the same as the length otherwise
- * @param depth how high it is filled, or how deep it is; empty where not stated
+ * @param form what its base is, or what it holds
+ * @param depth of its wall, a length above zero; empty where not stated
  * @param count how many tins, 1 or more
  */
-public record Tin(TinShape shape, Quantity length, Quantity width, Optional<Quantity> depth, int count) {
+public record Tin(TinForm form, Optional<Quantity> depth, int count) {
 
-    /**
-     * π as the ratio 355 ÷ 113, which is right to six decimal places. Between two round tins it cancels out, so their
-     * factor is exact; between a round one and another the error is below a millionth.
-     */
-    private static final RationalNumber PI = Rationals.of(355, 113);
+    /** By what two tins are held against each other; the sentence goes with the factor. */
+    enum Measure {
+        AREA,
+        VOLUME,
+        /** Sheets of like holes, and loaf tins, by what they are sold as. */
+        NAME,
+        /** By what such tins usually hold: a guess that water can check. */
+        USUAL
+    }
 
-    private static final RationalNumber QUARTER = Rationals.of(1, 4);
-
-    /** @throws IllegalArgumentException if a side is not a length above zero, or there is no tin */
+    /** @throws IllegalArgumentException if the depth is no length above zero, or there is no tin */
     public Tin {
-        centimetres(length);
-        centimetres(width);
         depth.ifPresent(Tin::centimetres);
         if (count < 1) {
             throw new IllegalArgumentException("one tin at least is needed, not " + count);
         }
     }
 
+    public static Tin of(TinForm form) {
+        return new Tin(form, Optional.empty(), 1);
+    }
+
     public static Tin round(Quantity diameter) {
-        return new Tin(TinShape.ROUND, diameter, diameter, Optional.empty(), 1);
+        return of(new TinForm.Round(diameter));
     }
 
     public static Tin square(Quantity side) {
-        return new Tin(TinShape.SQUARE, side, side, Optional.empty(), 1);
+        return of(new TinForm.Square(side));
     }
 
     public static Tin rectangle(Quantity length, Quantity width) {
-        return new Tin(TinShape.RECTANGLE, length, width, Optional.empty(), 1);
+        return of(new TinForm.Rectangle(length, width));
     }
 
-    public Tin deep(Quantity depth) {
-        return new Tin(shape, length, width, Optional.of(depth), count);
+    public Tin deep(Quantity wall) {
+        return new Tin(form, Optional.of(wall), count);
     }
 
     public Tin times(int tins) {
-        return new Tin(shape, length, width, depth, tins);
+        return new Tin(form, depth, tins);
     }
 
-    /** The area of all bases together, in square centimetres. */
-    public RationalNumber area() {
-        RationalNumber one = centimetres(length).multiply(centimetres(width));
-        RationalNumber base = shape == TinShape.ROUND ? one.multiply(PI).multiply(QUARTER) : one;
-        return base.multiply(Rationals.of(count));
+    /** The area of all bases together, in square centimetres; empty for tins that are not sold by their base. */
+    public Optional<RationalNumber> area() {
+        return form.area().map(one -> one.multiply(Rationals.of(count)));
     }
 
-    /** The volume of all tins together, in millilitres; empty where the depth is not stated. */
+    /** The volume of all tins together, in millilitres; empty where it is not stated. */
     public Optional<RationalNumber> volume() {
-        return depth.map(deep -> area().multiply(centimetres(deep)));
+        return form.statesVolume()
+                ? Optional.of(form.usualVolume().multiply(Rationals.of(count)))
+                : area().flatMap(base -> depth.map(deep -> base.multiply(centimetres(deep))));
     }
 
-    /** How many times as much goes into the other: by volume where both depths are stated, otherwise by area. */
+    /** The volume, or what such tins usually hold. */
+    private RationalNumber usualVolume() {
+        return volume().orElseGet(() -> form.usualVolume().multiply(Rationals.of(count)));
+    }
+
+    /** How many times as much goes into the other tin: see {@link #measureTo} for by what. */
     public RationalNumber factorTo(Tin other) {
-        if (depth.isPresent() && other.depth.isPresent()) {
-            return other.volume().orElseThrow().divide(volume().orElseThrow());
+        return switch (measureTo(other)) {
+            case VOLUME -> other.volume().orElseThrow().divide(volume().orElseThrow());
+            case AREA -> other.area().orElseThrow().divide(area().orElseThrow());
+            case NAME -> other.named().divide(named());
+            case USUAL -> other.usualVolume().divide(usualVolume());
+        };
+    }
+
+    /** By volume where both state it, otherwise by the area of the bases, by their names, or by what is usual. */
+    Measure measureTo(Tin other) {
+        if (volume().isPresent() && other.volume().isPresent()) {
+            return Measure.VOLUME;
         }
-        return other.area().divide(area());
+        boolean rings = form instanceof TinForm.Ring != other.form instanceof TinForm.Ring;
+        if (area().isPresent() && other.area().isPresent() && !rings) {
+            return Measure.AREA;
+        }
+        boolean loaves = form instanceof TinForm.Loaf && other.form instanceof TinForm.Loaf;
+        boolean holes = form instanceof TinForm.Holes one
+                && other.form instanceof TinForm.Holes two
+                && one.size() == two.size();
+        return loaves || holes ? Measure.NAME : Measure.USUAL;
+    }
+
+    private RationalNumber named() {
+        RationalNumber one = form instanceof TinForm.Loaf loaf ? loaf.pounds() : form.usualVolume();
+        return one.multiply(Rationals.of(count));
+    }
+
+    /** What a tin without a stated volume is taken to hold, in millilitres. */
+    RationalNumber taken() {
+        return usualVolume();
     }
 
     private static RationalNumber centimetres(Quantity side) {
@@ -83,17 +118,14 @@ public record Tin(TinShape shape, Quantity length, Quantity width, Optional<Quan
                 .least()
                 .filter(value -> value.signum() > 0)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "a tin's size is a length above zero, not " + QuantityWriter.text(side)));
+                        "a tin's depth is a length above zero, not " + QuantityWriter.text(side)));
     }
 
-    /** "20 cm round", "33 × 23 cm", "2 × 20 cm round". */
+    /** "20 cm round, 5 cm deep", "33 cm × 23 cm", "2 × 20 cm round". */
     @Override
     public String toString() {
-        String tins = count == 1 ? "" : count + " × ";
-        return switch (shape) {
-            case ROUND -> tins + QuantityWriter.text(length) + " round";
-            case SQUARE -> tins + QuantityWriter.text(length) + " square";
-            case RECTANGLE -> tins + QuantityWriter.text(length) + " × " + QuantityWriter.text(width);
-        };
+        return (count == 1 ? "" : count + " × ")
+                + form.words()
+                + depth.map(deep -> ", " + QuantityWriter.text(deep) + " deep").orElse("");
     }
 }

@@ -1,7 +1,6 @@
 package org.misecue.scale;
 
 import java.util.Optional;
-import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.recipe.IngredientLine;
 import tech.units.indriya.function.RationalNumber;
@@ -15,26 +14,19 @@ import tech.units.indriya.function.RationalNumber;
  * @param weighed the quantity to weigh out: rounded to the scale's resolution, to spoons or to whole eggs
  * @param grams the weight of what is weighed out, of a range its upper end; exact for masses, through the pantry for
  *     measures and pieces; empty where unknown
+ * @param error how far what is weighed lies from the exact amount, as a share of it; above zero for too much, 0 where
+ *     nothing was rounded; empty where no amount is stated
  */
 public record WeighedLine(
         String component,
         IngredientLine written,
         Optional<Quantity> exact,
         Optional<Quantity> weighed,
-        Optional<RationalNumber> grams) {
-
-    /** How far what is weighed lies from the exact amount, as a share of it; above zero for too much; 0 where nothing was rounded. */
-    public Optional<RationalNumber> error() {
-        return exact.flatMap(quantity -> quantity.amount().most())
-                .filter(value -> value.signum() > 0)
-                .flatMap(should -> exact.flatMap(quantity -> weighed.map(other ->
-                                other.unit() == quantity.unit() ? other : other.in(quantity.unit(), Household.METRIC)))
-                        .flatMap(quantity -> quantity.amount().most())
-                        .map(is -> is.subtract(should).divide(should)));
-    }
+        Optional<RationalNumber> grams,
+        Optional<RationalNumber> error) {
 
     /** Whether what is weighed is not the exact amount. */
     public boolean isRounded() {
-        return error().filter(error -> error.signum() != 0).isPresent();
+        return error.filter(off -> off.signum() != 0).isPresent();
     }
 }

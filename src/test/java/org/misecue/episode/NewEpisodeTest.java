@@ -36,7 +36,7 @@ class NewEpisodeTest {
         String offered = Files.readString(temp.resolve("plait/episode.yaml"))
                 .replaceAll("# Every.*", "")
                 .replaceAll("(?m)^#", "");
-        assertThat(SettingsReader.read(offered, "episode.yaml").takes()).isEqualTo(1);
+        assertThat(SettingsReader.read(offered, "episode.yaml").sets().takes()).isEqualTo(1);
         assertThat(SettingsReader.read(offered, "episode.yaml").publish().maxLength())
                 .hasValue(5000);
     }

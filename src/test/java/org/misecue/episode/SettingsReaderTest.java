@@ -22,6 +22,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.scale.Batch;
+import org.misecue.scale.Sets;
 
 class SettingsReaderTest {
 
@@ -37,9 +38,12 @@ class SettingsReaderTest {
                 batch:
                   times: 1.5
                 takes: 2
+                spare: 1
                 kitchen:
                   ovens: 2
                   scale: 0.1 g
+                  spoons: australia
+                  mixer: 4.8 l
                 publish:
                   max-length: 4000
                   household: metric
@@ -55,8 +59,12 @@ class SettingsReaderTest {
                         Optional.of("Plum plait: the long cut"),
                         Locale.UK,
                         new Batch.Factor(Rationals.of(3, 2)),
-                        2,
-                        new EpisodeSettings.Kitchen(2, Quantity.of(Rationals.of(1, 10), Unit.GRAM)),
+                        new Sets(2, 1),
+                        new EpisodeSettings.Kitchen(
+                                2,
+                                Quantity.of(Rationals.of(1, 10), Unit.GRAM),
+                                Optional.of(Household.AUSTRALIAN),
+                                Optional.of(Quantity.of(Rationals.of("4.8"), Unit.LITRE))),
                         new EpisodeSettings.Publish(
                                 OptionalInt.of(4000),
                                 Household.METRIC,

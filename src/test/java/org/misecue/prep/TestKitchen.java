@@ -127,7 +127,8 @@ public final class TestKitchen {
                         line,
                         quantity,
                         quantity,
-                        quantity.flatMap(scaled -> weights.grams(scaled, line.ingredient()))));
+                        quantity.flatMap(scaled -> weights.grams(scaled, line.ingredient())),
+                        quantity.map(any -> Rationals.ZERO)));
             }
         }
         return new ScaledRecipe(recipe(), factor, lines, List.of());

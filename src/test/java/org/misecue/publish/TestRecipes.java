@@ -124,7 +124,8 @@ final class TestRecipes {
                 Optional<Quantity> scaled = line.quantity().map(quantity -> quantity.times(factor));
                 Optional<RationalNumber> grams = scaled.filter(quantity -> quantity.unit() == Unit.GRAM)
                         .flatMap(quantity -> quantity.amount().most());
-                lines.add(new WeighedLine(component.name(), line, scaled, scaled, grams));
+                lines.add(new WeighedLine(
+                        component.name(), line, scaled, scaled, grams, scaled.map(any -> Rationals.ZERO)));
             }
         }
         return new ScaledRecipe(recipe, factor, lines, List.of());

@@ -2,9 +2,9 @@ package org.misecue.recipe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.misecue.pantry.Pantry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.misecue.pantry.Pantry;
 import org.misecue.recipe.manuscript.Line;
 
 class BareCountTest {

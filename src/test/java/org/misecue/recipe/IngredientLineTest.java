@@ -7,10 +7,10 @@ import java.time.Duration;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
-import org.misecue.pantry.Pantry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.manuscript.Line;
 

@@ -3,11 +3,11 @@ package org.misecue.recipe;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import org.misecue.pantry.Pantry;
 import org.apache.tika.metadata.Metadata;
 import org.apache.tika.parser.AutoDetectParser;
 import org.apache.tika.parser.ParseContext;
 import org.apache.tika.sax.ToXMLContentHandler;
+import org.misecue.pantry.Pantry;
 import org.misecue.recipe.manuscript.Manuscript;
 import org.misecue.recipe.manuscript.Opening;
 

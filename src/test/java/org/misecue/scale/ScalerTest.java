@@ -13,6 +13,7 @@ import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Amount;
+import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
@@ -104,9 +105,13 @@ class ScalerTest {
                 .containsExactly(
                         "recipe.md:3: from 20 cm round to 23 cm round by the area of the base: the tin is filled as high"
                                 + " as the recipe fills its own.",
-                        "recipe.md: baking time and temperature are not scaled; watch the bake, not the clock.",
+                        "recipe.md:3: a larger tin takes somewhat longer, so test before it comes out (common practice, no"
+                                + " source).",
+                        "recipe.md: baking time and temperature are not scaled; watch the bake, not the clock (common"
+                                + " practice, no source).",
                         "recipe.md:10: large eggs: 2.65 rounded to 3, which is 13% more. To keep the proportions, weigh"
-                                + " out 132 g of beaten egg (50 g each), or make the recipe × 1.5, which takes 3.");
+                                + " out 132 g of beaten egg (50 g each: USDA SR26 01123, large without shell), or make the"
+                                + " recipe × 1.5, which takes 3.");
     }
 
     @Test
@@ -117,9 +122,9 @@ class ScalerTest {
                 .extracting(Note::toString)
                 .contains(
                         "recipe.md:10: beyond × 3 these may raise too much or too little when scaled straight: baking"
-                                + " powder. Test-bake the batch.",
+                                + " powder. Test-bake the batch (common practice, no source).",
                         "recipe.md:11: beyond × 3 these may come out too strong when scaled straight: cinnamon. Start"
-                                + " with less and taste.")
+                                + " with less and taste (common practice, no source).")
                 .hasSize(3);
     }
 
@@ -170,10 +175,19 @@ class ScalerTest {
         Recipe recipe = Recipes.of(Recipes.lines("100 g unsalted butter", "50 g butter", "2 each eggs"));
         Batch left = new Batch.Left("butter", Quantity.of(250, Unit.GRAM));
         assertThat(scaled(recipe, left).factor()).isEqualTo(Rationals.of(5, 3));
-        assertThatThrownBy(() -> scaled(recipe, new Batch.Left("butter", Quantity.of(1, Unit.CUP))))
+        ScaledRecipe cup = scaled(recipe, new Batch.Left("butter", Quantity.of(1, Unit.CUP)));
+        assertThat(Rationals.rounded(cup.factor(), 4).toPlainString())
+                .as("227 g in a US cup of 236.59 ml (USDA SR26 01145), so 239.87 g in 250 ml")
+                .isEqualTo("1.5991");
+        assertThat(cup.warnings())
+                .extracting(Note::toString)
+                .contains(
+                        "recipe.md: 1 cup of butter is taken as about 240 g, for the recipe measures it otherwise; weigh it"
+                                + " to be sure.");
+        assertThatThrownBy(() -> scaled(recipe, new Batch.Left("butter", Quantity.of(3, Unit.EACH))))
                 .isInstanceOf(BadInput.class)
-                .hasMessage("recipe.md: the recipe measures butter as 100 g, so say what is left of it in the same kind"
-                        + " of measure, not 1 cup.");
+                .hasMessage("recipe.md: 3 of butter has no known weight, so say what is left of it in the same kind of"
+                        + " measure as the recipe does.");
         assertThatThrownBy(() -> scaled(recipe, new Batch.Left("cocoa", Quantity.of(1, Unit.GRAM))))
                 .isInstanceOf(BadInput.class)
                 .hasMessage("recipe.md: no ingredient line states an amount of cocoa; name an ingredient as the recipe"
@@ -188,8 +202,113 @@ class ScalerTest {
         assertThatThrownBy(() -> scaled(recipe, Batch.tin(Place.of("x"), "20 cm round")))
                 .isInstanceOf(BadInput.class)
                 .hasMessage(
-                        "recipe.md:3: this tin has no base that can be reckoned; write it as 20 cm round, 20 cm square"
-                                + " or 23 × 13 cm, or scale by times.");
+                        "recipe.md:3: this tin has no base that can be reckoned; write it as 20 cm round, 20 cm square,"
+                                + " 23 × 13 cm or 1.5 litre, or scale by times.");
+    }
+
+    @Test
+    void a_weight_is_no_number_of_buns() {
+        Recipe recipe = Recipes.of(Recipes.lines("100 g butter"), MAKES_12);
+        assertThatThrownBy(() -> scaled(recipe, Batch.makes(Place.of("x"), "18 kg")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage(
+                        "recipe.md:3: the recipe makes 12 buns, and a batch of 18 kg is measured otherwise; give it as"
+                                + " the recipe does, or scale by times.");
+        Recipe dough = Recipes.of(
+                Recipes.lines("500 g bread flour"),
+                Recipes.setting(Setting.Kind.YIELD, Quantity.of(800, Unit.GRAM), "dough", 1));
+        assertThat(scaled(dough, Batch.makes(Place.of("x"), "1.2 kg")).factor()).isEqualTo(Rationals.of("1.5"));
+    }
+
+    @Test
+    void a_batch_out_of_all_bounds_is_bad_input() {
+        Recipe recipe = Recipes.of(Recipes.lines("100 g butter"), MAKES_12);
+        assertThatThrownBy(() -> scaled(recipe, Batch.makes(Place.of("x"), "999999")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage(
+                        "recipe.md: this batch would be × 83333.25 of the recipe, and a batch is from 0.01 to 100 times;"
+                                + " check the figures.");
+    }
+
+    @Test
+    void a_deeper_tin_of_the_same_base_takes_more_and_bakes_longer() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("100 g butter"),
+                new Setting(
+                        Setting.Kind.PAN,
+                        Quantity.of(20, Unit.CENTIMETRE),
+                        Optional.empty(),
+                        List.of(),
+                        "round tin",
+                        1,
+                        0,
+                        3,
+                        Optional.of(Quantity.of(5, Unit.CENTIMETRE))));
+        ScaledRecipe deep = scaled(recipe, Batch.tin(Place.of("x"), "20 cm round, 10 cm deep"));
+        assertThat(deep.factor()).isEqualTo(Rationals.of(2));
+        assertThat(deep.warnings())
+                .extracting(Note::toString)
+                .contains(
+                        "recipe.md:3: from 20 cm round, 5 cm deep to 20 cm round, 10 cm deep by volume: the tin is filled to"
+                                + " the same share of the depth.",
+                        "recipe.md:3: the batter stands about × 2 as high: it bakes longer, in an oven 10 to 20 °C cooler so"
+                                + " that the edges do not dry out (common practice, no source).");
+        assertThat(scaled(recipe, Batch.tin(Place.of("x"), "20 cm round, 5 cm deep"))
+                        .warnings())
+                .isEmpty();
+    }
+
+    @Test
+    void more_tins_than_the_oven_bakes_at_once_go_in_rounds() {
+        Recipe recipe = Recipes.of(
+                Recipes.lines("100 g butter"),
+                Recipes.setting(Setting.Kind.PAN, Quantity.of(20, Unit.CENTIMETRE), "round tins", 2));
+        assertThat(scaled(recipe, times("2.5")).warnings())
+                .extracting(Note::toString)
+                .contains(
+                        "recipe.md:3: 5 tins bake in 3 rounds, two at a time in one oven; mix each round when the oven is"
+                                + " free, for batter with a raising agent or whisked eggs waits badly (common practice, no source).");
+        ScaleRules two = new ScaleRules(Quantity.of(1, Unit.GRAM), Household.METRIC, 2, Optional.empty());
+        assertThat(Scaler.scale(recipe, times("2"), two, Pantry.standard()).warnings())
+                .extracting(Note::sentence)
+                .noneMatch(note -> note.contains("rounds"));
+    }
+
+    @Test
+    void more_than_half_the_mixers_bowl_is_mixed_in_lots() {
+        Recipe recipe = Recipes.of(Recipes.lines("500 g plain flour", "400 g butter"));
+        assertThat(scaled(recipe, times("3")).warnings())
+                .extracting(Note::toString)
+                .contains(
+                        "recipe.md: the sponge is 2700 g in all, more than half of a household mixer's 4.5 litres: mix it"
+                                + " in 2 lots (common practice, no source).");
+        ScaleRules large = new ScaleRules(
+                Quantity.of(1, Unit.GRAM), Household.METRIC, 1, Optional.of(Quantity.of(20, Unit.LITRE)));
+        assertThat(Scaler.scale(recipe, times("3"), large, Pantry.standard()).warnings())
+                .extracting(Note::sentence)
+                .noneMatch(note -> note.contains("mixer"));
+    }
+
+    /** An Australian tablespoon is 20 ml, four teaspoons (NSW Health conversion chart). */
+    @Test
+    void spoons_are_those_of_the_kitchen() {
+        Recipe recipe = Recipes.of(Recipes.lines("1 tbsp whole milk"));
+        ScaleRules australian = ScaleRules.standard().with(Household.AUSTRALIAN);
+        WeighedLine quarter = Scaler.scale(recipe, times("0.25"), australian, Pantry.standard())
+                .lines()
+                .get(0);
+        assertThat(quarter.weighed().map(QuantityWriter::text)).contains("1 tsp");
+        assertThat(quarter.error()).contains(Rationals.ZERO);
+    }
+
+    @Test
+    void many_spoons_of_what_does_not_pour_are_weighed_and_of_what_pours_go_into_a_jug() {
+        Recipe recipe = Recipes.of(Recipes.lines("3 tbsp icing sugar", "3 tbsp whole milk"));
+        List<WeighedLine> lines = scaled(recipe, times("4")).lines();
+        assertThat(lines.get(0).weighed().map(QuantityWriter::text))
+                .as("8 g in a tablespoon of 14.79 ml (USDA SR26 19336), so 97.4 g in twelve of 15 ml")
+                .contains("about 97 g");
+        assertThat(lines.get(1).weighed().map(QuantityWriter::text)).contains("180 ml");
     }
 
     @Test

@@ -1,7 +1,9 @@
 package org.misecue.scale;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -60,6 +62,58 @@ class ScalingPropertyTest {
         }
     }
 
+    /** The bound is stated by the measure that is used: half its smallest step, and the step itself for next to nothing. */
+    @Property(tries = 1000)
+    void rounding_is_within_half_a_step_of_the_measure_used(
+            @ForAll("quantities") Quantity quantity, @ForAll("factors") RationalNumber factor) {
+        WeighedLine line = scaled(quantity, factor).lines().get(0);
+        Quantity weighed = line.weighed().orElseThrow();
+        if (factor.equals(Rationals.ONE)) {
+            return;
+        }
+        double exact = line.exact().orElseThrow().dimension() == weighed.dimension()
+                ? base(line.exact().orElseThrow())
+                : base(weighed) / (1 + line.error().orElseThrow().doubleValue());
+        double step = step(weighed);
+        double off = Math.abs(base(weighed) - exact);
+        assertThat(off).isLessThanOrEqualTo((exact < step ? step : step / 2) + 1e-9);
+        assertThat(line.error().orElseThrow().doubleValue()).isCloseTo((base(weighed) - exact) / exact, within(1e-9));
+    }
+
+    private static double base(Quantity quantity) {
+        return quantity.leastInBase(Household.METRIC).orElseThrow().doubleValue();
+    }
+
+    /** The largest step between two amounts that the measure can show, in its base unit. */
+    private static double step(Quantity weighed) {
+        double value = weighed.amount().least().orElseThrow().doubleValue();
+        double steps =
+                switch (weighed.unit()) {
+                    case GRAM, MILLILITRE -> 1;
+                    case KILOGRAM, LITRE -> 0.001;
+                    case TEASPOON -> 0.125;
+                    case TABLESPOON -> 0.5;
+                    case CUP -> 0.25;
+                    case OUNCE -> value < 4 ? 0.125 : 0.25;
+                    case POUND -> value < 2 ? 1.0 / 64 : 1.0 / 32;
+                    case EACH -> value < 5 ? 0.5 : 1;
+                    default -> throw new IllegalStateException("no step of " + weighed.unit());
+                };
+        return Quantity.of(Rationals.of(new BigDecimal(steps)), weighed.unit())
+                .leastInBase(Household.METRIC)
+                .orElseThrow()
+                .doubleValue();
+    }
+
+    @Property(tries = 300)
+    void an_amount_there_and_back_in_another_unit_is_exact(
+            @ForAll("quantities") Quantity quantity, @ForAll Unit other, @ForAll Household household) {
+        if (other.dimension() == quantity.dimension()) {
+            assertThat(quantity.in(other, household).in(quantity.unit(), household))
+                    .isEqualTo(quantity);
+        }
+    }
+
     @Property(tries = 100)
     void scaling_by_one_changes_nothing(@ForAll("quantities") Quantity quantity) {
         ScaledRecipe same = scaled(quantity, Rationals.ONE);
@@ -78,11 +132,20 @@ class ScalingPropertyTest {
                 Unit.CUP,
                 Unit.OUNCE,
                 Unit.EACH);
-        return Combinators.combine(factors(), units).as(Quantity::of);
+        return Combinators.combine(amounts(), units).as(Quantity::of);
     }
 
+    /** From 1/8 to 9: two of them after each other stay within what a batch may be. */
     @Provide
     Arbitrary<RationalNumber> factors() {
+        return Combinators.combine(
+                        Arbitraries.longs().between(6, 54), Arbitraries.longs().between(6, 48))
+                .as((dividend, divisor) -> Rationals.of(dividend, divisor));
+    }
+
+    /** Amounts from far below a scale's step to far above a kitchen's. */
+    @Provide
+    Arbitrary<RationalNumber> amounts() {
         return Combinators.combine(
                         Arbitraries.longs().between(1, 5000),
                         Arbitraries.longs().between(1, 48))
