@@ -20,7 +20,7 @@ public final class NewEpisode {
             title: "%s"
             #language: en-GB
             #batch:
-            #  times: 2             # or  makes: 24  or  tin: 23 cm round
+            #  times: 2             # or  makes: 24  or  tin: 23 cm round  or  have: 310 g butter
             #takes: 1              # how often each bowl is filled
             #spare: 0              # more sets that stand by for a take that goes wrong
             #first-shot: 2026-05-04 10:00    # jobs are counted back from here

@@ -152,7 +152,9 @@ public final class ScaledText {
     }
 
     private static String percent(RationalNumber share) {
-        return number(share.multiply(Rationals.of(100)), 1) + " %";
+        RationalNumber percent = share.multiply(Rationals.of(100));
+        String near = number(percent, 1);
+        return (near.equals("0") ? number(percent, 3) : near) + " %";
     }
 
     private static String number(RationalNumber value, int places) {

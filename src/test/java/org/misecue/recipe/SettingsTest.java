@@ -32,7 +32,10 @@ class SettingsTest {
                 setting.fan().map(each -> ", fan " + QuantityWriter.text(each)).orElse("");
         String count = setting.count() > 1 ? setting.count() + " × " : "";
         String what = oven(setting) || setting.what().isEmpty() ? "" : " " + setting.what();
-        return count + QuantityWriter.text(setting.quantity()) + fan + also + what;
+        String deep = setting.depth()
+                .map(each -> ", " + QuantityWriter.text(each) + " deep")
+                .orElse("");
+        return count + QuantityWriter.text(setting.quantity()) + fan + also + what + deep;
     }
 
     private static boolean oven(Setting setting) {
