@@ -21,8 +21,9 @@ final class DurationReader {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern AND_A_HALF =
             Pattern.compile("^\\h*and\\h+(?:a\\h+)?(half|quarter|three[\\h-]quarters)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_A_SETTING =
-            Pattern.compile("(?i)\\b(?:every|each|per|for\\h+the\\h+(?:first|last))\\h+$");
+    private static final Pattern NOT_A_SETTING = Pattern.compile(
+            "(?i)\\b(?:(?:every|each|per|for\\h+the\\h+(?:first|last))"
+                    + "|(?:check|turn|rotat|test|look|peek|baste|shak)(?:e|ing)?\\h+(?:[\\p{L}-]+\\h+){0,3}after)\\h+$");
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
 

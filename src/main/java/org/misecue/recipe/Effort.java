@@ -19,6 +19,8 @@ record Effort(Duration handsOn, Duration unattended) {
     /** From the evening to the morning (common practice, no source). */
     private static final Duration NIGHT = Duration.ofHours(8);
 
+    private static final Pattern OVEN = Pattern.compile("\\boven\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern OVERNIGHT =
             Pattern.compile("\\bover\\h?night\\b(?!\\h+(?:oats|starter|sponge))", Pattern.CASE_INSENSITIVE);
 
@@ -26,9 +28,9 @@ record Effort(Duration handsOn, Duration unattended) {
         List<Setting> times = settings.stream()
                 .filter(setting -> setting.kind() == Setting.Kind.DURATION)
                 .toList();
-        Duration alone = sum(times, true);
+        Duration alone = sum(times, true, text);
         boolean night = alone.isZero() && OVERNIGHT.matcher(text).find();
-        Duration stated = sum(times, false);
+        Duration stated = sum(times, false, text);
         List<Techniques.Technique> beside =
                 stated.isZero() ? List.of() : Techniques.standard().beside(text);
         Duration reckoned = techniques.stream()
@@ -44,11 +46,17 @@ record Effort(Duration handsOn, Duration unattended) {
         return times.stream().anyMatch(time -> time.what().equals(technique.key()));
     }
 
-    private static Duration sum(List<Setting> times, boolean alone) {
+    private static Duration sum(List<Setting> times, boolean alone, String text) {
         return times.stream()
-                .filter(time -> Techniques.standard().runsAlone(time.what()) == alone)
+                .filter(time -> runsAlone(time, text) == alone)
                 .map(Effort::minutes)
                 .reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** Nuts toast by themselves in an oven, and under a watchful eye in a pan. */
+    private static boolean runsAlone(Setting time, String text) {
+        return Techniques.standard().runsAlone(time.what())
+                || (time.what().equals("toast") && OVEN.matcher(text).find());
     }
 
     private static Duration minutes(Setting setting) {

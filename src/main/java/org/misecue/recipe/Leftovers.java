@@ -42,6 +42,15 @@ final class Leftovers {
         return known;
     }
 
+    /** Whether a part of the line was taken and another is known to be left. */
+    boolean hasSome(LineRef ref) {
+        return !unknown.contains(ref)
+                && Optional.ofNullable(left.get(ref))
+                        .flatMap(Leftovers::exact)
+                        .filter(value -> value.signum() > 0)
+                        .isPresent();
+    }
+
     private Optional<Quantity> rest(LineRef ref, Share share) {
         return unknown.contains(ref)
                 ? Optional.empty()

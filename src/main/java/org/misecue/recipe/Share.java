@@ -23,6 +23,10 @@ record Share(Optional<Quantity> part, String words, RationalNumber ofTheRest) {
         this(part, words, words.equals(REST) ? Rationals.ONE : Rationals.ZERO);
     }
 
+    static Share rest() {
+        return new Share(Optional.empty(), REST);
+    }
+
     static Share ofTheRest(String words, RationalNumber fraction) {
         return new Share(Optional.empty(), words + " of the rest", fraction);
     }

@@ -19,7 +19,7 @@ final class Shares {
     static final String FRACTION =
             "half|(?:a|one|two|1|2)[\\h-]thirds?|(?:a|one|three|1|3)[\\h-]quarters?|(?:a|one|1)[\\h-](?:fifth|sixth|eighth)|[½⅓⅔¼¾]";
     static final String REST =
-            "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|remaining|all\\h+remaining";
+            "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|what(?:[’']s|\\h+is|\\h+was)\\h+left|remaining|all\\h+remaining";
 
     private static final Pattern WORDS = Pattern.compile(
             "\\b(?<said>" + FRACTION
@@ -96,7 +96,7 @@ final class Shares {
         if (said.matches("(?:the )?reserved")) {
             return Share.RESERVED;
         }
-        if (said.matches("(?:the )?(?:re.*|last|leftover|other)|all remaining")) {
+        if (said.matches("(?:the )?(?:re.*|last|leftover|other)|all remaining|what.*")) {
             return Share.REST;
         }
         return said.equals("a few")

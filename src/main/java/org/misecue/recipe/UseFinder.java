@@ -25,11 +25,26 @@ final class UseFinder {
     private static final Set<String> ALSO_VERBS = Set.of(
             "cream", "butter", "ice", "flour", "oil", "zest", "salt", "sugar", "juice", "pepper", "water", "spice",
             "seed", "peel", "half", "toast", "egg");
-    private static final Set<String> OBJECTS = Set.of("the", "it", "them", "this", "your", "a", "an");
+    private static final Set<String> OBJECTS =
+            Set.of("the", "it", "them", "this", "your", "a", "an", "two", "three", "four", "both", "each");
+    /** What makes a white that of an egg, where no egg stands beside it: "until almost white" is a colour. */
+    private static final Set<String> OF_EGGS =
+            Set.of("the", "a", "one", "each", "egg", "remaining", "beaten", "whisked");
+
+    private static final Set<String> POURS = Set.of("pour", "poured", "pouring", "add", "stir", "sprinkle", "measure");
     private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
 
     private static final Pattern PART_OF =
             Pattern.compile("[\\p{L}-]+\\h+(?:from|of)\\h+(?:[\\p{L}½¼¾⅓⅔-]+\\h+){1,3}", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern GREASING = Pattern.compile(
+            "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust))*)"
+                    + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
+                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    /** "The remaining cream and strawberries" are the rest of both. */
+    private static final Pattern AND = Pattern.compile("\\h*(?:,|,?\\h+and)\\h+");
 
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
@@ -78,7 +93,7 @@ final class UseFinder {
         List<GroupMention> groups = GroupMention.in(text).stream()
                 .filter(group -> all.stream().anyMatch(group::mayMean))
                 .toList();
-        String plain = GroupMention.without(text, groups);
+        String plain = withoutGreasing(GroupMention.without(text, groups));
         List<Mention> mentions = mentions(plain);
         int named = PartNames.index(components, part);
         current = named >= 0 ? named : mostLikely(mentions);
@@ -89,10 +104,18 @@ final class UseFinder {
                 taken.add(new Taken(group.start(), ref, Shares.around(text, group.start(), group.end(), ref.line())));
             }
         }
+        int restUntil = -1;
         for (Mention mention : mentions) {
-            for (LineRef ref : chosen(mention, contexts.at(mention.start))) {
-                taken.add(new Taken(mention.start, ref, Shares.around(text, mention.start, mention.end, ref.line())));
+            boolean joined = restUntil >= 0
+                    && AND.matcher(text.substring(restUntil, mention.start)).matches();
+            boolean rest = false;
+            for (LineRef ref : chosen(mention, contexts.at(mention.start), text)) {
+                Share share = Shares.around(text, mention.start, mention.end, ref.line());
+                Share whole = joined && share.isAll() ? Share.rest() : share;
+                rest |= whole.words().equals(Share.REST);
+                taken.add(new Taken(mention.start, ref, whole));
             }
+            restUntil = rest ? mention.end : -1;
         }
         Implied.in(text, all, used, contexts.at(text.length()))
                 .forEach(ref -> taken.add(new Taken(text.length(), ref, Share.ALL)));
@@ -101,6 +124,17 @@ final class UseFinder {
         }
         current = contexts.at(text.length());
         return uses(text, taken);
+    }
+
+    /** "Butter and flour a tin" uses neither from the list; places stay. */
+    private static String withoutGreasing(String text) {
+        StringBuilder plain = new StringBuilder(text);
+        GREASING.matcher(text).results().forEach(verbs -> {
+            for (int at = verbs.start(1); at < verbs.end(1); at++) {
+                plain.setCharAt(at, '.');
+            }
+        });
+        return plain.toString();
     }
 
     private List<Use> uses(String text, List<Taken> taken) {
@@ -187,7 +221,7 @@ final class UseFinder {
         if (!strong.containsKey(phrase) && !weak.containsKey(phrase)) {
             return false;
         }
-        return !isBath(words, at, at + length - 1) && (length > 1 || !isVerb(words, at));
+        return !isBath(words, at, at + length - 1) && (length > 1 || (!isVerb(words, at) && !isColour(words, at)));
     }
 
     /** "Cream the butter" names no cream. */
@@ -211,10 +245,22 @@ final class UseFinder {
         return object && opens;
     }
 
+    private static boolean isColour(Words words, int at) {
+        Words.Word word = words.list().get(at);
+        return word.singular().equals("white")
+                && !word.plural()
+                && (at == 0 || !OF_EGGS.contains(words.list().get(at - 1).singular()));
+    }
+
     /** Water that something is warmed over is no ingredient. */
     private static boolean isBath(Words words, int at, int last) {
         if (!words.list().get(last).singular().equals("water")) {
             return false;
+        }
+        for (int before = Math.max(0, at - 4); before < at; before++) {
+            if (POURS.contains(words.list().get(before).singular())) {
+                return false;
+            }
         }
         for (int before = Math.max(0, at - 4); before < at; before++) {
             if (BATHS.contains(words.list().get(before).singular())) {
@@ -267,7 +313,20 @@ final class UseFinder {
         return Nouns.singular(ingredient).equals(ingredient);
     }
 
-    private List<LineRef> chosen(Mention mention, int context) {
+    private List<LineRef> chosen(Mention mention, int context, String text) {
+        if (mention.lines.size() > 1
+                && Shares.around(
+                                text,
+                                mention.start,
+                                mention.end,
+                                mention.lines.get(0).line())
+                        .isRest()) {
+            List<LineRef> begun =
+                    mention.lines.stream().filter(leftovers::hasSome).toList();
+            if (begun.size() == 1) {
+                return begun; // "the rest of the sugar" is of the sugar that was begun
+            }
+        }
         List<LineRef> here =
                 mention.lines.stream().filter(ref -> ref.component() == context).toList();
         List<LineRef> among = here.isEmpty() ? mention.lines : here;

@@ -10,17 +10,23 @@ final class MethodReport {
     private MethodReport() {}
 
     public static void main(String[] arguments) {
-        System.out.println("odd half " + share(MethodSentences.odd()));
-        if (List.of(arguments).contains("even")) {
-            System.out.println("even half " + share(MethodSentences.even()));
-            System.out.println("  uses " + share(MethodSentences.even(), MethodSentences.Row::uses));
-            System.out.println("  settings " + share(MethodSentences.even(), MethodSentences.Row::settings));
-            System.out.println("  techniques " + share(MethodSentences.even(), MethodSentences.Row::techniques));
-            System.out.println("  minutes " + share(MethodSentences.even(), MethodSentences.Row::minutes));
+        List<String> options = List.of(arguments);
+        for (String file : List.of("sentences", "more-sentences")) {
+            System.out.println(file + ": odd half " + share(MethodSentences.odd(file)));
+            if (options.contains("even")) {
+                System.out.println("  even half " + share(MethodSentences.even(file)));
+                System.out.println("    uses " + share(MethodSentences.even(file), MethodSentences.Row::uses));
+                System.out.println("    settings " + share(MethodSentences.even(file), MethodSentences.Row::settings));
+                System.out.println(
+                        "    techniques " + share(MethodSentences.even(file), MethodSentences.Row::techniques));
+                System.out.println("    minutes " + share(MethodSentences.even(file), MethodSentences.Row::minutes));
+            }
+            (file.equals("sentences")
+                            ? Stream.concat(MethodSentences.odd(file), MethodSentences.even(file))
+                            : MethodSentences.odd(file))
+                    .filter(row -> !row.equals(row.understood()))
+                    .forEach(row -> System.out.println(row + "\n   " + told(row) + "\n   " + told(row.understood())));
         }
-        MethodSentences.odd()
-                .filter(row -> !row.equals(row.understood()))
-                .forEach(row -> System.out.println(row + "\n   " + told(row) + "\n   " + told(row.understood())));
     }
 
     /** "58 of 66". */

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -16,7 +17,7 @@ import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.manuscript.Line;
 
-/** The sentences of method/sentences.csv with their truth: odd rows to build for, even rows to measure with. */
+/** The sentences of method/*.csv with their truth: odd rows to build for, even rows to measure with. */
 final class MethodSentences {
 
     /** One sentence. Lists are sorted, so that the order of the words does not matter. */
@@ -30,8 +31,7 @@ final class MethodSentences {
 
         /** What was understood, in the form of the truth. */
         Row understood() {
-            Component component = new Component("", LISTS.getOrDefault(list, List.of()));
-            Recipe recipe = new Recipe("", List.of(component), List.of(), List.of(), List.of(), "");
+            Recipe recipe = new Recipe("", LISTS.getOrDefault(list, List.of()), List.of(), List.of(), List.of(), "");
             UseFinder finder = new UseFinder(recipe.components(), Pantry.standard());
             List<Step> steps = new ArrayList<>();
             for (String text : sentence.split(">>", -1)) {
@@ -52,21 +52,22 @@ final class MethodSentences {
         }
     }
 
-    private static final Map<String, List<IngredientLine>> LISTS = lists();
+    private static final Map<String, List<Component>> LISTS = lists();
 
     private MethodSentences() {}
 
-    static Stream<Row> odd() {
-        return rows().filter(row -> row.number % 2 == 1);
+    /** @param file without folder and ending: "sentences" or "more-sentences" */
+    static Stream<Row> odd(String file) {
+        return rows(file).filter(row -> row.number % 2 == 1);
     }
 
-    static Stream<Row> even() {
-        return rows().filter(row -> row.number % 2 == 0);
+    static Stream<Row> even(String file) {
+        return rows(file).filter(row -> row.number % 2 == 0);
     }
 
-    private static Stream<Row> rows() {
+    private static Stream<Row> rows(String file) {
         List<Row> rows = new ArrayList<>();
-        for (String line : lines("method/sentences.csv")) {
+        for (String line : lines("method/" + file + ".csv")) {
             String[] cells = line.split("\\|", -1);
             rows.add(new Row(
                     rows.size() + 1,
@@ -94,17 +95,31 @@ final class MethodSentences {
         return Long.toString(duration.toMinutes());
     }
 
-    private static Map<String, List<IngredientLine>> lists() {
-        Map<String, List<IngredientLine>> lists = new HashMap<>();
-        IngredientLineParser parser = new IngredientLineParser(Pantry.standard());
+    private static Map<String, List<Component>> lists() {
+        Map<String, List<Component>> lists = new HashMap<>();
         for (String line : lines("method/lists.txt")) {
-            List<IngredientLine> read = Stream.of(line.split("\\|", -1))
-                    .skip(1)
-                    .map(text -> parser.parse(new Line(1, Line.Kind.ITEM, 0, text.strip(), false)))
-                    .toList();
-            lists.put(line.split("\\|", -1)[0].strip(), read);
+            String[] cells = line.split("\\|", -1);
+            lists.put(cells[0].strip(), parts(List.of(cells).subList(1, cells.length)));
         }
         return lists;
+    }
+
+    private static List<Component> parts(List<String> cells) {
+        IngredientLineParser parser = new IngredientLineParser(Pantry.standard());
+        List<Component> parts = new ArrayList<>();
+        String name = "";
+        List<IngredientLine> lines = new ArrayList<>();
+        for (String cell : cells) {
+            if (cell.strip().startsWith("[")) {
+                parts.add(new Component(name, List.copyOf(lines)));
+                name = cell.strip().replaceAll("(?i)^\\[(?:for the )?|\\]$", "").toLowerCase(Locale.ROOT);
+                lines.clear();
+            } else {
+                lines.add(parser.parse(new Line(1, Line.Kind.ITEM, 0, cell.strip(), false)));
+            }
+        }
+        parts.add(new Component(name, List.copyOf(lines)));
+        return List.copyOf(parts);
     }
 
     private static List<String> lines(String name) {
