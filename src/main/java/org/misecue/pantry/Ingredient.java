@@ -47,13 +47,24 @@ public record Ingredient(
         return open;
     }
 
+    /** What it carries by nature that only the lists of other countries name, in plain words: "pine nut". */
+    public List<String> elsewhere() {
+        return contains.stream()
+                .filter(one -> one.allergen().isEmpty())
+                .filter(one -> !one.named(AllergenList.US).isEmpty()
+                        || !one.named(AllergenList.AU_NZ).isEmpty())
+                .map(Substance::key)
+                .sorted()
+                .toList();
+    }
+
     private static Set<Allergen> of14(Collection<Substance> substances) {
         Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
         substances.forEach(one -> one.allergen().ifPresent(allergens::add));
         return allergens;
     }
 
-    /** Whether it is kept in the fridge, so that a clock runs when it stands out: see {@link FridgeClock}. */
+    /** Whether it is kept in the fridge. */
     public boolean chilled() {
         return storage == Storage.FRIDGE;
     }

@@ -82,7 +82,9 @@ public final class PrepJson {
     }
 
     private static void write(Carries allergens, ObjectNode out) {
-        texts(out.putArray("allergens"), allergens.certain());
+        ArrayNode certain = out.putArray("allergens");
+        texts(certain, allergens.certain());
+        texts(certain, allergens.elsewhere());
         texts(out.putArray("checkLabel"), allergens.checkLabel());
         texts(out.putArray("unknown"), allergens.unknown());
     }

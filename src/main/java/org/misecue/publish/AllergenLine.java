@@ -17,9 +17,10 @@ import org.misecue.pantry.Ingredient;
  *
  * @param text the line with each allergen made to stand out, and named in brackets where its word does not name it
  * @param contains what is in it by nature, with the names for the "Contains" line
+ * @param elsewhere what is in it by nature and only the lists of other countries name
  * @param check what some makes of it contain
  */
-record AllergenLine(String text, List<Named> contains, Set<Allergen> check) {
+record AllergenLine(String text, List<Named> contains, List<String> elsewhere, Set<Allergen> check) {
 
     /** An allergen and what it is called here: gluten as "wheat", nuts as "almonds"; empty for its own name. */
     record Named(Allergen allergen, String called) {}
@@ -55,6 +56,7 @@ record AllergenLine(String text, List<Named> contains, Set<Allergen> check) {
         return new AllergenLine(
                 withSilent(emphasised(text, matches, emphasis), ingredient, silent, emphasis),
                 List.copyOf(contains),
+                known.map(Ingredient::elsewhere).orElse(List.of()),
                 check);
     }
 
@@ -98,7 +100,7 @@ record AllergenLine(String text, List<Named> contains, Set<Allergen> check) {
 
     /** Whether neither words nor pantry name an allergen; that says nothing about there being none. */
     boolean nothing() {
-        return contains.isEmpty() && check.isEmpty();
+        return contains.isEmpty() && elsewhere.isEmpty() && check.isEmpty();
     }
 
     /** Short enough for brackets in a line. */

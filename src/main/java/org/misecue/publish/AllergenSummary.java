@@ -15,6 +15,7 @@ import org.misecue.pantry.Allergen;
 final class AllergenSummary {
 
     private final Map<Allergen, Set<String>> contains = new EnumMap<>(Allergen.class);
+    private final Set<String> elsewhere = new TreeSet<>();
     private final Map<String, Set<Allergen>> check = new LinkedHashMap<>();
 
     void add(String ingredient, AllergenLine line) {
@@ -24,6 +25,7 @@ final class AllergenSummary {
                 names.add(named.called());
             }
         }
+        elsewhere.addAll(line.elsewhere());
         if (!line.check().isEmpty()) {
             check.computeIfAbsent(ingredient, any -> new TreeSet<>()).addAll(line.check());
         }
@@ -36,6 +38,10 @@ final class AllergenSummary {
             lines.add(contains.entrySet().stream()
                     .map(entry -> named(entry.getKey(), entry.getValue()))
                     .collect(Collectors.joining(", ", "Contains: ", ".")));
+        }
+        if (!elsewhere.isEmpty()) {
+            lines.add("Contains, by the lists of the US, Australia and New Zealand: %s."
+                    .formatted(String.join(", ", elsewhere)));
         }
         if (!check.isEmpty()) {
             lines.add(check.entrySet().stream()

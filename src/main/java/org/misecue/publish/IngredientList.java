@@ -20,7 +20,7 @@ import tech.units.indriya.function.RationalNumber;
  * @param lines with headings, in both measures where the settings ask for that
  * @param shorterLines the same with one measure each
  * @param allergens what the lines contain, and the labels to read
- * @param notes ingredients of which nothing is known
+ * @param notes ingredients of which nothing is known, and names that mean something else to some viewers
  */
 record IngredientList(
         List<String> lines, List<String> shorterLines, List<String> allergens, List<Entry> entries, List<Note> notes) {
@@ -41,6 +41,10 @@ record IngredientList(
             String name = SafeText.line(line.written().ingredient());
             summary.add(name, entry.allergens());
             honey |= known.map(Ingredient::name).filter("honey"::equals).isPresent();
+            pantry.beware(line.written().ingredient())
+                    .ifPresent(sentence -> notes.add(new Note(
+                            Place.of(published.recipe().source(), line.written().line()),
+                            "“%s” may be taken for something else: %s".formatted(name, sentence))));
             if (known.isEmpty() && entry.allergens().nothing()) {
                 notes.add(new Note(
                         Place.of(published.recipe().source(), line.written().line()),

@@ -174,6 +174,18 @@ class CommandsTest {
                 .isEqualTo("Recipe");
     }
 
+    /** Pine nuts are on the Australian and New Zealand list (NSW Food Authority) and not among the EU's fourteen. */
+    @Test
+    void what_only_the_lists_of_other_countries_name_is_told_too_and_so_are_names_that_mislead() {
+        stage.write(
+                "plain/recipe.md",
+                "# Buns\n\nMakes 6\n\n## Ingredients\n- 250 g cornflour\n- 50 g pine nuts\n\n## Method\n1. Mix all.\n");
+        OnStage.Ran ran = stage.run("describe", "plain");
+        assertThat(ran.out()).contains("Contains, by the lists of the US, Australia and New Zealand: pine nut.");
+        assertThat(ran.err()).contains("recipe.md:6: “cornflour” may be taken for something else: in Britain");
+        assertThat(stage.run("prep", "plain").out()).contains("Contains PINE NUT; check the label: NUTS");
+    }
+
     @Test
     void out_names_a_file_for_the_result() {
         OnStage.Ran ran = stage.run("prep", "sample-project", "--out", "prep.txt");
