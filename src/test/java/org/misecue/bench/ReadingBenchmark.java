@@ -1,5 +1,7 @@
 package org.misecue.bench;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.misecue.recipe.ReadingParts;
@@ -58,8 +60,8 @@ public class ReadingBenchmark {
 
         @Setup
         public void open() throws Exception {
-            bytes = ReadingParts.document(kind);
-            extracted = kind.equals("html") ? ReadingParts.page() : ReadingParts.tika(bytes);
+            bytes = RecipeDocuments.of(kind);
+            extracted = kind.equals("html") ? new String(bytes, StandardCharsets.UTF_8) : ReadingParts.tika(bytes);
         }
     }
 
@@ -70,8 +72,8 @@ public class ReadingBenchmark {
         private String text;
 
         @Setup
-        public void write() {
-            text = ReadingParts.markdown();
+        public void write() throws IOException {
+            text = RecipeDocuments.markdown();
         }
     }
 
