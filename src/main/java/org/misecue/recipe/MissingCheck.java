@@ -75,7 +75,7 @@ final class MissingCheck implements RecipeCheck {
         NAMED.matcher(text)
                 .results()
                 .map(found -> found.group(1))
-                .filter(each -> Techniques.standard().in(each).isEmpty()) // "and sprinkle with" names no sprinkles
+                .filter(each -> Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
                         !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
                 .filter(each ->
