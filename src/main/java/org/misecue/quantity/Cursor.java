@@ -1,5 +1,6 @@
 package org.misecue.quantity;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -32,8 +33,25 @@ final class Cursor {
         return matcher(pattern).lookingAt();
     }
 
+    /** The sign that stands here; NUL at the end. */
+    char next() {
+        return at < text.length() ? text.charAt(at) : 0;
+    }
+
+    /** The letters that stand here, in lower case. */
+    String word() {
+        int end = at;
+        while (end < text.length() && Character.isLetter(text.charAt(end))) {
+            end++;
+        }
+        return text.substring(at, end).toLowerCase(Locale.ROOT);
+    }
+
     boolean skip(Pattern pattern) {
-        return take(pattern).isPresent();
+        Matcher matcher = matcher(pattern);
+        boolean found = matcher.lookingAt();
+        at = found ? matcher.end() : at;
+        return found;
     }
 
     /** Reads what the pattern matches here and moves behind it. */

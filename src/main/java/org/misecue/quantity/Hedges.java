@@ -23,6 +23,9 @@ final class Hedges {
 
     /** The hedge that stands here, in lower case, with its article skipped; empty where there is none. */
     static String take(Cursor cursor) {
+        if (Character.isDigit(cursor.next())) {
+            return "";
+        }
         cursor.skip(ARTICLE);
         return cursor.take(HEDGE)
                 .map(found -> found.group(1).toLowerCase(Locale.ROOT))

@@ -36,7 +36,7 @@ record BareShare(int start, String words, boolean ofIt) {
 
     private static void collect(List<BareShare> shares, Matcher matcher, String text, boolean ofIt) {
         while (matcher.find()) {
-            if (!NOT_USED.matcher(text.substring(0, matcher.start())).find()) {
+            if (!Back.matches(NOT_USED, text, matcher.start())) {
                 String said = matcher.group("said").toLowerCase(Locale.ROOT).replaceAll("[\\h-]+", " ");
                 shares.add(new BareShare(matcher.start(), said, ofIt));
             }

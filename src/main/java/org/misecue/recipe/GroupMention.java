@@ -45,7 +45,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         Matcher matcher = words.matcher(text);
         while (matcher.find()) {
             Matcher except = EXCEPT.matcher(text.substring(matcher.end()));
-            boolean excepting = except.find();
+            boolean excepting = except.lookingAt();
             mentions.add(new GroupMention(
                     matcher.start(),
                     excepting ? matcher.end() + except.end() : matcher.end(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Which part of the dish a text speaks of: "for the glaze", "the dip ingredients". */
 final class PartNames {
@@ -68,6 +69,9 @@ final class PartNames {
     }
 
     private static void addTurns(List<Turn> turns, String text, String name, int component) {
+        if (!holds(text, name)) {
+            return;
+        }
         String word = Pattern.quote(name) + "(?:e?s)?";
         Matcher matcher = Pattern.compile(
                         "\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?" + word + "\\b|\\b" + word
@@ -77,6 +81,10 @@ final class PartNames {
         while (matcher.find()) {
             turns.add(new Turn(Sentences.start(text, matcher.start()), component));
         }
+    }
+
+    private static boolean holds(String text, String name) {
+        return IntStream.range(0, text.length()).anyMatch(at -> text.regionMatches(true, at, name, 0, name.length()));
     }
 
     private static String key(String name) {

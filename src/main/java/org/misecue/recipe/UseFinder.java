@@ -30,6 +30,9 @@ final class UseFinder {
     private static final Pattern PART_OF =
             Pattern.compile("[\\p{L}-]+\\h+(?:from|of)\\h+(?:[\\p{L}½¼¾⅓⅔-]+\\h+){1,3}", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern OPENING =
+            Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
+
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
 
@@ -202,9 +205,7 @@ final class UseFinder {
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
         boolean opens = at == 0
-                || Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE)
-                        .matcher(words.text().substring(0, words.list().get(at).start()))
-                        .find();
+                || Back.matches(OPENING, words.text(), words.list().get(at).start());
         return object && opens;
     }
 

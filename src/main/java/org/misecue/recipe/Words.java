@@ -18,8 +18,8 @@ record Words(String text, List<Word> list) {
         List<Word> words = new ArrayList<>();
         Matcher matcher = WORD.matcher(text);
         while (matcher.find()) {
-            String lower =
-                    matcher.group().toLowerCase(Locale.ROOT).replace('’', '\'').replaceFirst("'s$", "");
+            String written = matcher.group().toLowerCase(Locale.ROOT).replace('’', '\'');
+            String lower = written.endsWith("'s") ? written.substring(0, written.length() - 2) : written;
             String singular = Nouns.singular(lower);
             words.add(new Word(singular, !singular.equals(lower), matcher.start(), matcher.end()));
         }
