@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,9 +32,14 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
 
     static List<GroupMention> in(String text) {
         List<GroupMention> mentions = new ArrayList<>();
-        collect(mentions, text, EVERYTHING, ANY);
-        for (Map.Entry<Pattern, Pattern> group : FoodGroups.all().entrySet()) {
-            collect(mentions, text, group.getKey(), group.getValue());
+        String lower = text.toLowerCase(Locale.ROOT);
+        if (lower.contains("everything") || lower.contains("ingredients")) {
+            collect(mentions, text, EVERYTHING, ANY);
+        }
+        for (FoodGroups.Group group : FoodGroups.all()) {
+            if (group.mayStandIn(lower)) {
+                collect(mentions, text, group.phrase(), group.members());
+            }
         }
         mentions.sort(Comparator.comparingInt(GroupMention::start));
         return mentions;

@@ -40,6 +40,10 @@ final class Headings {
 
     /** What the line announces if it is a heading; a line without marks must look like one. */
     static Optional<Announces> of(Line line, boolean amongIngredients) {
+        if (line.is(Line.Kind.NUMBERED)
+                || line.is(Line.Kind.ITEM) && !line.text().strip().endsWith(":")) {
+            return Optional.empty();
+        }
         String text = bare(line.text());
         if (line.is(Line.Kind.HEADING) || line.is(Line.Kind.TEXT)) {
             Optional<Announces> known = known(text);
@@ -80,7 +84,7 @@ final class Headings {
 
     private static boolean looksLikeOne(Line line, String text, boolean amongIngredients) {
         String whole = line.text().strip();
-        if (line.is(Line.Kind.NUMBERED) || text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
+        if (text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
             return false;
         }
         boolean colon = whole.endsWith(":");

@@ -25,7 +25,7 @@ final class MissingCheck implements RecipeCheck {
             Pattern.CASE_INSENSITIVE);
     /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */
     private static final Pattern NAMED = Pattern.compile(
-            "(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
+            "(?<= )(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
                     + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)",
             Pattern.CASE_INSENSITIVE);
     /** Pastry is weighed down with beans or rice that nobody eats. */
@@ -77,7 +77,7 @@ final class MissingCheck implements RecipeCheck {
                 .map(found -> found.group(1))
                 .filter(each -> Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
-                        !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
+                        !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
                 .filter(each ->
                         Pantry.standard().heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);

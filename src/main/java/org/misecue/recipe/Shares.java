@@ -63,14 +63,13 @@ final class Shares {
     /** The share written around a mention of a line. */
     static Share around(String text, int start, int end, IngredientLine line) {
         String before = text.substring(Math.max(Sentences.start(text, start), start - REACH), start);
-        String behind = text.substring(end);
-        if (AT_A_TIME.matcher(text.substring(start)).find()) {
+        if (AT_A_TIME.matcher(text).region(start, text.length()).lookingAt()) {
             return Share.ALL;
         }
         Share said = said(before, line);
         return Asides.isBefore(before) && !said.isAll() && !said.isRest()
                 ? said.setAside()
-                : withBehind(said, before, behind, line);
+                : withBehind(said, before, text.substring(end), line);
     }
 
     private static Share said(String before, IngredientLine line) {
