@@ -9,11 +9,15 @@ import java.util.regex.Pattern;
 /** A place in a text that moves forward as things are read, and goes back where a reading fails. */
 final class Cursor {
 
+    private static final Pattern ANYTHING = Pattern.compile("");
+
     private final String text;
+    private final Matcher matcher;
     private int at;
 
     Cursor(String text, int at) {
         this.text = text;
+        this.matcher = ANYTHING.matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
         this.at = at;
     }
 
@@ -65,9 +69,6 @@ final class Cursor {
     }
 
     private Matcher matcher(Pattern pattern) {
-        return pattern.matcher(text)
-                .region(at, text.length())
-                .useTransparentBounds(true)
-                .useAnchoringBounds(false);
+        return matcher.usePattern(pattern).region(at, text.length());
     }
 }

@@ -29,8 +29,10 @@ record BareShare(int start, String words, boolean ofIt) {
 
     static List<BareShare> in(String text) {
         List<BareShare> shares = new ArrayList<>();
-        collect(shares, REST.matcher(text), text, false);
-        collect(shares, OF_IT.matcher(text), text, true);
+        if (Shares.CUES.standIn(text)) {
+            collect(shares, REST.matcher(text), text, false);
+            collect(shares, OF_IT.matcher(text), text, true);
+        }
         return shares;
     }
 

@@ -27,17 +27,17 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
     private static final Pattern EXCEPT = Pattern.compile(
             "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|but(?=\\h+(?:for\\h+)?the\\b)|bar|minus|less|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
             Pattern.CASE_INSENSITIVE);
+    private static final Cues ALL = Cues.of("everything", "ingredients");
     private static final Pattern ANY = Pattern.compile("");
     private static final Pattern REST = Pattern.compile("(?i)\\b(?:rest|remaining|other|else)\\b");
 
     static List<GroupMention> in(String text) {
         List<GroupMention> mentions = new ArrayList<>();
-        String lower = text.toLowerCase(Locale.ROOT);
-        if (lower.contains("everything") || lower.contains("ingredients")) {
+        if (ALL.standIn(text)) {
             collect(mentions, text, EVERYTHING, ANY);
         }
         for (FoodGroups.Group group : FoodGroups.all()) {
-            if (group.mayStandIn(lower)) {
+            if (group.cues().standIn(text)) {
                 collect(mentions, text, group.phrase(), group.members());
             }
         }
@@ -75,14 +75,15 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
     }
 
     List<LineRef> members(List<Component> components, List<LineRef> all, Set<LineRef> used, int context) {
-        Set<String> excepted = exceptedNames();
+        Set<String> excepted = except.isEmpty() ? Set.of() : exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;
         List<LineRef> meant = all.stream()
                 .filter(ref -> everywhere || ref.component() == context)
                 .filter(this::mayMean)
                 .filter(ref -> !rest || !used.contains(ref))
-                .filter(ref -> IngredientNames.of(ref.line().ingredient()).strong().stream()
+                .filter(ref -> excepted.isEmpty()
+                        || IngredientNames.of(ref.line().ingredient()).strong().stream()
                         .noneMatch(excepted::contains))
                 .toList();
         boolean mixedBefore = FoodGroups.isMixture(phrase) && meant.stream().anyMatch(used::contains);

@@ -29,6 +29,7 @@ final class Headings {
                     + "|special\\h+equipment|variations?|substitutions?|comments|about\\b.*|allergens?|make\\h+ahead|leftovers");
     private static final Pattern FOR = Pattern.compile(
             "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BLANKS = Pattern.compile("\\h+");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
     private static final Pattern INGREDIENTS_OF = Pattern.compile(
             "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$", Pattern.CASE_INSENSITIVE);
@@ -101,7 +102,9 @@ final class Headings {
 
     private static String bare(String text) {
         // Hundreds of blanks in a row would keep the pattern busy for minutes.
-        return TAIL.matcher(text.strip().replaceAll("\\h+", " ")).replaceFirst("");
+        String words = BLANKS.matcher(text.strip()).replaceAll(" ");
+        boolean tail = !words.isEmpty() && ":：) ".indexOf(words.charAt(words.length() - 1)) >= 0;
+        return tail ? TAIL.matcher(words).replaceFirst("") : words;
     }
 
     private static String decapitalised(String name) {

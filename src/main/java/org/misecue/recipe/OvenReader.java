@@ -62,6 +62,9 @@ final class OvenReader {
 
     private static List<Figure> figures(String text) {
         List<Figure> figures = new ArrayList<>();
+        if (!Figures.standIn(text)) {
+            return figures;
+        }
         Matcher matcher = FIGURE.matcher(text);
         while (matcher.find()) {
             boolean fan = matcher.group("before") != null || matcher.group("after") != null;

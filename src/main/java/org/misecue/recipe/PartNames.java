@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** Which part of the dish a text speaks of: "for the glaze", "the dip ingredients". */
 final class PartNames {
@@ -25,6 +24,8 @@ final class PartNames {
             return component;
         }
     }
+
+    private static final Pattern FOR_THE = Pattern.compile("^(?:for\\h+)?(?:the\\h+)?");
 
     private PartNames() {}
 
@@ -51,14 +52,16 @@ final class PartNames {
 
     /** Where a text says "for the X" or "the X ingredients", X is at hand from the start of that sentence. */
     static Contexts contexts(List<Component> components, String text, int current) {
+        String lower = text.toLowerCase(Locale.ROOT);
         List<Turn> turns = new ArrayList<>();
         for (int at = 0; at < components.size(); at++) {
             String name = key(components.get(at).name());
-            if (!name.isEmpty()) {
+            String last = Nouns.last(name);
+            if (!name.isEmpty() && lower.contains(name)) {
                 addTurns(turns, text, name, at);
-                if (name.contains(" ")) {
-                    addTurns(turns, text, Nouns.last(name), at);
-                }
+            }
+            if (!last.equals(name) && lower.contains(last)) {
+                addTurns(turns, text, last, at);
             }
         }
         turns.sort(Comparator.comparingInt(Turn::start));
@@ -69,9 +72,6 @@ final class PartNames {
     }
 
     private static void addTurns(List<Turn> turns, String text, String name, int component) {
-        if (!holds(text, name)) {
-            return;
-        }
         String word = Pattern.quote(name) + "(?:e?s)?";
         Matcher matcher = Pattern.compile(
                         "\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?" + word + "\\b|\\b" + word
@@ -83,11 +83,7 @@ final class PartNames {
         }
     }
 
-    private static boolean holds(String text, String name) {
-        return IntStream.range(0, text.length()).anyMatch(at -> text.regionMatches(true, at, name, 0, name.length()));
-    }
-
     private static String key(String name) {
-        return Nouns.singular(name.toLowerCase(Locale.ROOT).replaceFirst("^(?:for\\h+)?(?:the\\h+)?", ""));
+        return Nouns.singular(FOR_THE.matcher(name.toLowerCase(Locale.ROOT)).replaceFirst(""));
     }
 }

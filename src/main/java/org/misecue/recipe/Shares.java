@@ -21,6 +21,11 @@ final class Shares {
     static final String REST =
             "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|remaining|all\\h+remaining";
 
+    /** Each share in words holds one of these. */
+    static final Cues CUES = Cues.of(
+            "half", "third", "quarter", "fifth", "sixth", "eighth", "½", "⅓", "⅔", "¼", "¾", "most", "some", "few",
+            "little", "bit", "handful", "rest", "remain", "last", "leftover", "other", "reserved");
+
     private static final Pattern WORDS = Pattern.compile(
             "\\b(?<said>" + FRACTION
                     + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
@@ -74,7 +79,7 @@ final class Shares {
 
     private static Share said(String before, IngredientLine line) {
         Matcher words = WORDS.matcher(before);
-        return words.find() ? inWords(words, line) : inFigures(before, line);
+        return CUES.standIn(before) && words.find() ? inWords(words, line) : inFigures(before, line);
     }
 
     private static Share inWords(Matcher words, IngredientLine line) {

@@ -27,6 +27,8 @@ final class TinReader {
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
                     + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?)\\b)",
             Pattern.CASE_INSENSITIVE);
+    private static final Cues TINS = Cues.of(
+            "tin", "pan", "tray", "dish", "mould", "mold", "ring", "ramekin", "sheet", "skillet", "case", "basin");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern BREAK = Pattern.compile("(?i)\\b(?:of|the|in|into|with|and|on|over)\\b");
@@ -37,6 +39,9 @@ final class TinReader {
     /** Every tin with a size, in the order of the text; the second side of a rectangle comes first in {@code also}. */
     static List<Setting> read(String text, int step, int line) {
         List<Setting> tins = new ArrayList<>();
+        if (!Figures.standIn(text) || !TINS.standIn(text)) {
+            return tins;
+        }
         Matcher tin = TIN.matcher(text);
         while (tin.find()) {
             String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
