@@ -9,8 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import org.misecue.quantity.Beginnings;
 
 /** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
 final class Techniques {
@@ -25,9 +24,6 @@ final class Techniques {
     private static final Pattern FOR = Pattern.compile("\\bfor\\h+(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
     private static final Pattern THE =
             Pattern.compile("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$", Pattern.CASE_INSENSITIVE);
-    /** So many letters tell most rows apart. */
-    private static final int LETTERS = 2;
-
     private final List<Technique> rows;
     private final Map<String, List<Technique>> byLetters;
 
@@ -64,7 +60,7 @@ final class Techniques {
 
     /** What begins here; a row goes on only behind its last words. */
     private void addAt(int start, String step, List<Sightings.Sighting> found) {
-        String letters = step.substring(start, start + LETTERS).toLowerCase(Locale.ROOT);
+        String letters = step.substring(start, start + Beginnings.LETTERS).toLowerCase(Locale.ROOT);
         for (Technique row : byLetters.getOrDefault(letters, List.of())) {
             Matcher words = row.words.matcher(step).region(start, step.length());
             words.useTransparentBounds(true);
@@ -95,22 +91,11 @@ final class Techniques {
     private static Map<String, List<Technique>> byLetters(List<Technique> rows) {
         Map<String, List<Technique>> index = new HashMap<>();
         for (Technique row : rows) {
-            Stream<String> begins = Stream.of("");
-            for (int length = 1; length <= LETTERS; length++) {
-                begins = begins.flatMap(start -> IntStream.rangeClosed('a', 'z')
-                        .mapToObj(letter -> start + (char) letter)
-                        .filter(letters -> mayBegin(row.words, letters)));
-            }
-            begins.forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
-                    .add(row));
+            Beginnings.of(row.words)
+                    .forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
+                            .add(row));
         }
         return index;
-    }
-
-    /** Whether a text that the pattern matches may begin so: it matched, or the end of the letters was all that stopped it. */
-    private static boolean mayBegin(Pattern pattern, String letters) {
-        Matcher matcher = pattern.matcher(letters);
-        return matcher.lookingAt() || matcher.hitEnd();
     }
 
     private static Techniques load() {

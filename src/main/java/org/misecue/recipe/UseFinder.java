@@ -42,6 +42,7 @@ final class UseFinder {
     private final List<LineRef> all = new ArrayList<>();
     private final Set<LineRef> used = new HashSet<>();
     private final Leftovers leftovers = new Leftovers();
+    private final Set<String> firstWords = new HashSet<>();
     private int longest = 1;
     private int current;
 
@@ -70,6 +71,7 @@ final class UseFinder {
         if (!refs.contains(ref)) {
             refs.add(ref);
         }
+        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
         longest = Math.max(longest, name.split(" ").length);
     }
 
@@ -160,7 +162,8 @@ final class UseFinder {
         List<Mention> mentions = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            int length = Math.min(longest, words.size() - at);
+            boolean begins = firstWords.contains(words.list().get(at).singular());
+            int length = begins ? Math.min(longest, words.size() - at) : 0;
             while (length > 0 && !known(words, at, length)) {
                 length--;
             }
