@@ -55,7 +55,7 @@ final class NumberWords {
     private static final Pattern WHOLE = word("(" + COUNT + ")");
 
     /** Each word that a number can begin with. */
-    private static final Set<String> FIRST = Stream.of(
+    static final Set<String> FIRST = Stream.of(
                     COUNTED.stream(),
                     TENS.stream(),
                     PARTS.keySet().stream(),
