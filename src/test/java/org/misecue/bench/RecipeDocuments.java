@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xwpf.usermodel.XWPFAbstractNum;
@@ -20,7 +21,7 @@ import org.openxmlformats.schemas.wordprocessingml.x2006.main.CTStyle;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STNumberFormat;
 import org.openxmlformats.schemas.wordprocessingml.x2006.main.STStyleType;
 
-/** A recipe of usual length, twenty ingredient lines in four parts and ten steps, as each kind of document. */
+/** A recipe of usual length, twenty ingredient lines in four parts and ten steps, as each kind of document, saved as programs save it. */
 final class RecipeDocuments {
 
     /** A paragraph: "#", "##" or "###" for a heading, "-" or "1." for an item, nothing for plain text. */
@@ -37,10 +38,14 @@ final class RecipeDocuments {
         }
     }
 
+    private static final String ODT_STYLES = Stream.of("Standard", "Text_20_body", "List", "Heading_20_1", "Heading_20_2", "Heading_20_3")
+            .map(name -> "<style:style style:name=\"" + name + "\" style:family=\"paragraph\" style:class=\"text\"/>")
+            .collect(Collectors.joining());
+
     private RecipeDocuments() {}
 
     static String markdown() throws IOException {
-        try (InputStream in = Objects.requireNonNull(RecipeDocuments.class.getResourceAsStream("reading.md"))) {
+        try (InputStream in = resource("reading.md")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
@@ -99,25 +104,35 @@ final class RecipeDocuments {
         return document.getNumbering().addNum(document.getNumbering().addAbstractNum(new XWPFAbstractNum(list)));
     }
 
+    /** With the files that a word processor puts beside the text: what it is, styles, settings. */
     private static byte[] odt(List<Paragraph> paragraphs) throws IOException {
         String body = paragraphs.stream().map(RecipeDocuments::odtParagraph).collect(Collectors.joining());
-        String content = "<?xml version=\"1.0\" encoding=\"UTF-8\"?><office:document-content"
-                + " xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
-                + " xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\"><office:body><office:text>" + body
-                + "</office:text></office:body></office:document-content>";
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             entry(zip, "mimetype", "application/vnd.oasis.opendocument.text");
-            entry(zip, "content.xml", content);
+            entry(zip, "content.xml", office("content", "<office:body><office:text>" + body + "</office:text></office:body>"));
+            entry(zip, "styles.xml", office("styles", "<office:styles>" + ODT_STYLES + "</office:styles>"));
+            entry(zip, "meta.xml", office("meta", "<office:meta><meta:generator>bench</meta:generator></office:meta>"));
+            entry(zip, "settings.xml", office("settings", "<office:settings/>"));
         }
         return bytes.toByteArray();
     }
 
+    private static String office(String part, String inner) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?><office:document-" + part
+                + " xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
+                + " xmlns:meta=\"urn:oasis:names:tc:opendocument:xmlns:meta:1.0\""
+                + " xmlns:style=\"urn:oasis:names:tc:opendocument:xmlns:style:1.0\""
+                + " xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\">" + inner + "</office:document-" + part
+                + ">";
+    }
+
     private static String odtParagraph(Paragraph each) {
         if (each.heading()) {
-            return "<text:h text:outline-level=\"" + each.mark.length() + "\">" + each.text + "</text:h>";
+            return "<text:h text:style-name=\"Heading_20_" + each.mark.length() + "\" text:outline-level=\""
+                    + each.mark.length() + "\">" + each.text + "</text:h>";
         }
-        String text = "<text:p>" + each.text + "</text:p>";
+        String text = "<text:p text:style-name=\"Text_20_body\">" + each.text + "</text:p>";
         return each.mark.isEmpty() ? text : "<text:list><text:list-item>" + text + "</text:list-item></text:list>";
     }
 
@@ -127,13 +142,19 @@ final class RecipeDocuments {
         zip.closeEntry();
     }
 
+    /** Its font embedded, as word processors and browsers do it. */
     private static byte[] pdf(List<Paragraph> paragraphs) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         new PdfRendererBuilder()
+                .useFont(() -> resource("/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"), "sans")
                 .withHtmlContent(page(paragraphs), null)
                 .toStream(bytes)
                 .run();
         return bytes.toByteArray();
+    }
+
+    private static InputStream resource(String name) {
+        return Objects.requireNonNull(RecipeDocuments.class.getResourceAsStream(name));
     }
 
     /** A web page that says nothing for machines. */
@@ -145,6 +166,6 @@ final class RecipeDocuments {
                     case "#", "##", "###" -> "<h" + each.mark.length() + ">" + each.text + "</h" + each.mark.length() + ">\n";
                     default -> "<ol start=\"" + each.mark.replace(".", "") + "\"><li>" + each.text + "</li></ol>\n";
                 })
-                .collect(Collectors.joining("", "<html><head><title>Recipe</title></head><body>\n", "</body></html>"));
+                .collect(Collectors.joining("", "<html><head><title>Recipe</title><style>body { font: 10pt sans; line-height: 1.2 } p, li, h2, h3 { margin: 2pt }</style></head><body>\n", "</body></html>"));
     }
 }
