@@ -27,6 +27,7 @@ final class UnitWords {
     /** By the letter or sign that they begin with, the longest first. */
     private static final Map<Character, List<Spelling>> SPELLINGS =
             load().stream().collect(Collectors.groupingBy(spelling -> folded(spelling.word.charAt(0))));
+
     private static final Pattern INCHES_OF_SOMETHING = Pattern.compile(
             "in\\b\\.?(?=\\h*$|[\\h-]+(?:piece|knob|length|thumb|stick|slice|strip|round|square|cube)|\\h*\\))");
 

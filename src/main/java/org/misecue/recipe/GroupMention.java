@@ -84,7 +84,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
                 .filter(ref -> !rest || !used.contains(ref))
                 .filter(ref -> excepted.isEmpty()
                         || IngredientNames.of(ref.line().ingredient()).strong().stream()
-                        .noneMatch(excepted::contains))
+                                .noneMatch(excepted::contains))
                 .toList();
         boolean mixedBefore = FoodGroups.isMixture(phrase) && meant.stream().anyMatch(used::contains);
         return mixedBefore ? meant.stream().filter(ref -> !used.contains(ref)).toList() : meant;

@@ -48,8 +48,8 @@ final class IngredientLineParser {
         String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
         boolean optional = OPTIONAL.matcher(text).find();
         String certain = optional ? OPTIONAL.matcher(text).replaceAll(" ") : text;
-        String plain = CUPS.matcher(MARKS.matcher(certain).replaceAll("").strip())
-                .replaceFirst("$1c");
+        String plain =
+                CUPS.matcher(MARKS.matcher(certain).replaceAll("").strip()).replaceFirst("$1c");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);

@@ -23,8 +23,8 @@ final class MissingCheck implements RecipeCheck {
                     + "(?:[\\d½¼¾⅓⅔⅛/.]+\\s*(?:g|kg|ml|l|oz|tsp|tbsp|cups?|teaspoons?|tablespoons?)\\s+(?:of\\s+)?(?:the\\s+)?)?"
                     + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})",
             Pattern.CASE_INSENSITIVE);
-    private static final Cues ADDING = Cues.of(
-            "add", "stir in", "fold in", "beat in", "whisk in", "mix in", "rub in", "sift in", "blend in");
+    private static final Cues ADDING =
+            Cues.of("add", "stir in", "fold in", "beat in", "whisk in", "mix in", "rub in", "sift in", "blend in");
     /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */
     private static final Pattern NAMED = Pattern.compile(
             "(?<= )(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
@@ -79,7 +79,8 @@ final class MissingCheck implements RecipeCheck {
         NAMED.matcher(text)
                 .results()
                 .map(found -> found.group(1))
-                .filter(each -> Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
+                .filter(each ->
+                        Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
                         !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
                 .filter(each ->

@@ -42,11 +42,13 @@ final class PreparationWords {
         }
         if (word.endsWith("ed")
                 && PARTICIPLE.matcher(word).matches()
-                && !word.endsWith("seed") && !word.endsWith("weed")) {
+                && !word.endsWith("seed")
+                && !word.endsWith("weed")) {
             return last == Sort.SOLD ? Sort.SOLD : Sort.DONE;
         }
         return word.endsWith("ly") && ADVERB.matcher(word).matches() && !word.equals("jelly")
-                ? Sort.MANNER : Sort.OTHER;
+                ? Sort.MANNER
+                : Sort.OTHER;
     }
 
     /** The word without what stands around it. */

@@ -29,7 +29,7 @@ final class RaisingCheck implements RecipeCheck {
 
     private static final Pattern FLOUR = Pattern.compile(
             "\\b(?:flours?|maida|atta|besan|semolina|sooji|rava|polenta|cornmeal|oats|oatmeal|cornflour|cornstarch"
-                        + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b",
+                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b",
             Pattern.CASE_INSENSITIVE);
 
     @Override

@@ -23,8 +23,29 @@ final class Shares {
 
     /** Each share in words holds one of these. */
     static final Cues CUES = Cues.of(
-            "half", "third", "quarter", "fifth", "sixth", "eighth", "½", "⅓", "⅔", "¼", "¾", "most", "some", "few",
-            "little", "bit", "handful", "rest", "remain", "last", "leftover", "other", "reserved");
+            "half",
+            "third",
+            "quarter",
+            "fifth",
+            "sixth",
+            "eighth",
+            "½",
+            "⅓",
+            "⅔",
+            "¼",
+            "¾",
+            "most",
+            "some",
+            "few",
+            "little",
+            "bit",
+            "handful",
+            "rest",
+            "remain",
+            "last",
+            "leftover",
+            "other",
+            "reserved");
 
     private static final Pattern WORDS = Pattern.compile(
             "\\b(?<said>" + FRACTION

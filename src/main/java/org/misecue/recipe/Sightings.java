@@ -54,8 +54,7 @@ record Sightings(String text, List<Sighting> list) {
     /** Those that go on beside a time stated for something else: the stirring of "simmer for 8 minutes, stirring". */
     List<Technique> beside() {
         return list.stream()
-                .filter(sighting ->
-                        text.substring(sighting.start, sighting.end).endsWith("ing"))
+                .filter(sighting -> text.substring(sighting.start, sighting.end).endsWith("ing"))
                 .filter(sighting -> Back.matches(BESIDE, text, sighting.start))
                 .map(Sighting::technique)
                 .toList();

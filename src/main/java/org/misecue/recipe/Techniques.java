@@ -64,8 +64,7 @@ final class Techniques {
         for (Technique row : byLetters.getOrDefault(letters, List.of())) {
             Matcher words = row.words.matcher(step).region(start, step.length());
             words.useTransparentBounds(true);
-            if (words.lookingAt()
-                    && found.stream().noneMatch(each -> each.technique() == row && each.end() > start)) {
+            if (words.lookingAt() && found.stream().noneMatch(each -> each.technique() == row && each.end() > start)) {
                 found.add(new Sightings.Sighting(row, start, words.end()));
             }
         }
@@ -77,23 +76,20 @@ final class Techniques {
 
     /** "For brushing" says what something will be for, not what is done now. */
     private static boolean isPurpose(String text, int start, int end) {
-        return text.substring(start, end).endsWith("ing")
-                && Back.matches(FOR, text, start);
+        return text.substring(start, end).endsWith("ing") && Back.matches(FOR, text, start);
     }
 
     /** "The chopped nuts" are chopped before, and "the dry mix" is a thing. */
     private static boolean isThing(String text, int start, int end) {
-        return !text.substring(start, end).strip().contains(" ")
-                && Back.matches(THE, text, start);
+        return !text.substring(start, end).strip().contains(" ") && Back.matches(THE, text, start);
     }
 
     /** The rows by the letters that their words begin with. */
     private static Map<String, List<Technique>> byLetters(List<Technique> rows) {
         Map<String, List<Technique>> index = new HashMap<>();
         for (Technique row : rows) {
-            Beginnings.of(row.words)
-                    .forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
-                            .add(row));
+            Beginnings.of(row.words).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
+                    .add(row));
         }
         return index;
     }

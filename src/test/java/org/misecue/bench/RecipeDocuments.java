@@ -38,7 +38,8 @@ final class RecipeDocuments {
         }
     }
 
-    private static final String ODT_STYLES = Stream.of("Standard", "Text_20_body", "List", "Heading_20_1", "Heading_20_2", "Heading_20_3")
+    private static final String ODT_STYLES = Stream.of(
+                    "Standard", "Text_20_body", "List", "Heading_20_1", "Heading_20_2", "Heading_20_3")
             .map(name -> "<style:style style:name=\"" + name + "\" style:family=\"paragraph\" style:class=\"text\"/>")
             .collect(Collectors.joining());
 
@@ -110,7 +111,10 @@ final class RecipeDocuments {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             entry(zip, "mimetype", "application/vnd.oasis.opendocument.text");
-            entry(zip, "content.xml", office("content", "<office:body><office:text>" + body + "</office:text></office:body>"));
+            entry(
+                    zip,
+                    "content.xml",
+                    office("content", "<office:body><office:text>" + body + "</office:text></office:body>"));
             entry(zip, "styles.xml", office("styles", "<office:styles>" + ODT_STYLES + "</office:styles>"));
             entry(zip, "meta.xml", office("meta", "<office:meta><meta:generator>bench</meta:generator></office:meta>"));
             entry(zip, "settings.xml", office("settings", "<office:settings/>"));
@@ -123,7 +127,8 @@ final class RecipeDocuments {
                 + " xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\""
                 + " xmlns:meta=\"urn:oasis:names:tc:opendocument:xmlns:meta:1.0\""
                 + " xmlns:style=\"urn:oasis:names:tc:opendocument:xmlns:style:1.0\""
-                + " xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\">" + inner + "</office:document-" + part
+                + " xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\">" + inner + "</office:document-"
+                + part
                 + ">";
     }
 
@@ -163,9 +168,13 @@ final class RecipeDocuments {
                 .map(each -> switch (each.mark) {
                     case "" -> "<p>" + each.text + "</p>\n";
                     case "-" -> "<ul><li>" + each.text + "</li></ul>\n";
-                    case "#", "##", "###" -> "<h" + each.mark.length() + ">" + each.text + "</h" + each.mark.length() + ">\n";
+                    case "#", "##", "###" ->
+                        "<h" + each.mark.length() + ">" + each.text + "</h" + each.mark.length() + ">\n";
                     default -> "<ol start=\"" + each.mark.replace(".", "") + "\"><li>" + each.text + "</li></ol>\n";
                 })
-                .collect(Collectors.joining("", "<html><head><title>Recipe</title><style>body { font: 10pt sans; line-height: 1.2 } p, li, h2, h3 { margin: 2pt }</style></head><body>\n", "</body></html>"));
+                .collect(Collectors.joining(
+                        "",
+                        "<html><head><title>Recipe</title><style>body { font: 10pt sans; line-height: 1.2 } p, li, h2, h3 { margin: 2pt }</style></head><body>\n",
+                        "</body></html>"));
     }
 }
