@@ -4,28 +4,53 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Names made comparable: words in lower case, without accents, plurals and numbers. */
 final class Names {
 
-    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
-    private static final Pattern APOSTROPHES = Pattern.compile("['’‘`]");
-    private static final Pattern NOT_WORDS = Pattern.compile("[^\\p{L}\\p{N}%]+");
+    private static final String APOSTROPHES = "'’‘`";
+    private static final List<String> LONG_PLURALS = List.of("che", "she", "xe", "sse", "oe");
 
     private Names() {}
 
     /** The words of a text as they are compared; numbers that only count ("2", "½") are left out. */
     static List<String> words(String text) {
         String plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
-        plain = APOSTROPHES.matcher(MARKS.matcher(plain).replaceAll("")).replaceAll("");
         List<String> words = new ArrayList<>();
-        for (String word : NOT_WORDS.split(plain)) {
-            if (!word.isEmpty() && (Character.isLetter(word.charAt(0)) || word.startsWith("0") || word.endsWith("%"))) {
-                words.add(stem(word));
+        StringBuilder word = new StringBuilder();
+        for (int at = 0; at < plain.length(); at++) {
+            char sign = plain.charAt(at);
+            if (sign == '%' || Character.isLetter(sign) || isNumber(sign)) {
+                word.append(sign);
+            } else if (!isAccent(sign) && APOSTROPHES.indexOf(sign) < 0) {
+                end(word, words);
             }
         }
+        end(word, words);
         return words;
+    }
+
+    private static void end(StringBuilder letters, List<String> words) {
+        String word = letters.toString();
+        letters.setLength(0);
+        if (!word.isEmpty() && (Character.isLetter(word.charAt(0)) || word.startsWith("0") || word.endsWith("%"))) {
+            words.add(stem(word));
+        }
+    }
+
+    private static boolean isNumber(char sign) {
+        int type = Character.getType(sign);
+        return type == Character.DECIMAL_DIGIT_NUMBER
+                || type == Character.LETTER_NUMBER
+                || type == Character.OTHER_NUMBER;
+    }
+
+    /** The normal form sets accents apart from their letters. */
+    private static boolean isAccent(char sign) {
+        int type = Character.getType(sign);
+        return type == Character.NON_SPACING_MARK
+                || type == Character.COMBINING_SPACING_MARK
+                || type == Character.ENCLOSING_MARK;
     }
 
     /**
@@ -37,7 +62,7 @@ final class Names {
         if (stem.length() > 3 && stem.endsWith("s") && !stem.endsWith("ss") && !stem.endsWith("us")) {
             stem = stem.substring(0, stem.length() - 1);
         }
-        for (String end : List.of("che", "she", "xe", "sse", "oe")) {
+        for (String end : LONG_PLURALS) {
             if (stem.endsWith(end)) {
                 return stem.substring(0, stem.length() - 1);
             }

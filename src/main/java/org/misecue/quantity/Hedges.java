@@ -6,10 +6,10 @@ import java.util.regex.Pattern;
 /** The words that make an amount approximate: "about", "up to"; and, before a spoon, "heaped" or "scant". */
 final class Hedges {
 
-    private static final Pattern ARTICLE = Pattern.compile(
+    static final Pattern ARTICLE = Pattern.compile(
             "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern HEDGE = Pattern.compile(
+    static final Pattern HEDGE = Pattern.compile(
             "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
                     + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
             Pattern.CASE_INSENSITIVE);
@@ -23,6 +23,9 @@ final class Hedges {
 
     /** The hedge that stands here, in lower case, with its article skipped; empty where there is none. */
     static String take(Cursor cursor) {
+        if (Character.isDigit(cursor.next())) {
+            return "";
+        }
         cursor.skip(ARTICLE);
         return cursor.take(HEDGE)
                 .map(found -> found.group(1).toLowerCase(Locale.ROOT))

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 /** Amounts without a measure: "a handful of", "a few", "a knob of". */
 final class LooseAmounts {
 
-    private static final Pattern LOOSE = Pattern.compile(
+    static final Pattern LOOSE = Pattern.compile(
             "(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*"
                     + "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
                     + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))|enough\\b|several\\b|plenty\\b"

@@ -32,6 +32,9 @@ final class NumberReader {
 
     /** Reads a number above zero that stands here; leaves the cursor alone where there is none. */
     static Optional<RationalNumber> take(Cursor cursor) {
+        if (Character.isLetter(cursor.next())) {
+            return Optional.empty();
+        }
         int start = cursor.at();
         for (Reading reading : READINGS) {
             Optional<RationalNumber> value = reading.read(cursor);

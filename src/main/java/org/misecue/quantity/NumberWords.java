@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tech.units.indriya.function.RationalNumber;
 
 /** A number in words as recipes write it: "two", "half a", "three quarters of a", "one and a half", "a dozen". */
@@ -51,10 +54,24 @@ final class NumberWords {
     private static final Pattern PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
     private static final Pattern WHOLE = word("(" + COUNT + ")");
 
+    /** Each word that a number can begin with. */
+    static final Set<String> FIRST = Stream.of(
+                    COUNTED.stream(),
+                    TENS.stream(),
+                    PARTS.keySet().stream(),
+                    PARTS.keySet().stream().map(part -> part + "s"),
+                    Stream.of("a", "an"))
+            .flatMap(words -> words)
+            .collect(Collectors.toUnmodifiableSet());
+
     private NumberWords() {}
 
     /** Reads number words that stand here; leaves the cursor alone where there are none. */
     static Optional<RationalNumber> take(Cursor cursor) {
+        return FIRST.contains(cursor.word()) ? read(cursor) : Optional.empty();
+    }
+
+    private static Optional<RationalNumber> read(Cursor cursor) {
         return cursor.take(SETS)
                 .map(found -> count(found.group(1))
                         .multiply(Rationals.of(found.group(2).startsWith("d") ? 12 : 2)))

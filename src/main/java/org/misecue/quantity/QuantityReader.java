@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -43,16 +45,32 @@ public final class QuantityReader {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FIGURE = Pattern.compile("\\h*[-–−+]?\\h*[\\d½¼¾⅐-⅞.⁄]");
 
+    private static final Set<String> BEGINNINGS = Stream.concat(
+                    Stream.of(LooseAmounts.LOOSE, Hedges.ARTICLE, Hedges.HEDGE, GAS, A_PINCH)
+                            .flatMap(pattern -> Beginnings.of(pattern).stream()),
+                    NumberWords.FIRST.stream()
+                            .filter(word -> word.length() >= Beginnings.LETTERS)
+                            .map(word -> word.substring(0, Beginnings.LETTERS)))
+            .collect(Collectors.toUnmodifiableSet());
+
     /** The amount that the text begins with; empty where it begins with none that can be used. */
     public Optional<WrittenQuantity> read(String text) {
         Cursor cursor = new Cursor(text, 0);
         cursor.skip(SPACE);
+        if (!mayBegin(cursor.word())) {
+            return Optional.empty();
+        }
         Optional<Quantity> loose = LooseAmounts.take(cursor);
         if (loose.isPresent()) {
             return Optional.of(written(cursor, loose.get(), Optional.empty(), "", Optional.empty()));
         }
         String hedge = Hedges.take(cursor);
         return counted(cursor, hedge).or(() -> measured(cursor, hedge)).or(() -> pieces(cursor, hedge));
+    }
+
+    /** A quick no for the many texts whose first word begins no amount; figures and single letters may begin one. */
+    private static boolean mayBegin(String word) {
+        return word.length() < Beginnings.LETTERS || BEGINNINGS.contains(word.substring(0, Beginnings.LETTERS));
     }
 
     /** Whether the text begins with figures at all; where {@link #read} finds nothing then, they were refused. */

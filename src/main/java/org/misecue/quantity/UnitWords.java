@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tech.units.indriya.function.RationalNumber;
 
 /** The spellings of units, from {@code unit-words.csv}: one row per spelling. */
@@ -20,9 +22,12 @@ final class UnitWords {
     /** A unit that was read: "cl" is ten times a millilitre. */
     record Found(Unit unit, RationalNumber times) {}
 
-    private record Spelling(Pattern pattern, int length, Found found) {}
+    private record Spelling(Pattern pattern, String word, Found found) {}
 
-    private static final List<Spelling> SPELLINGS = load();
+    /** By the letter or sign that they begin with, the longest first. */
+    private static final Map<Character, List<Spelling>> SPELLINGS =
+            load().stream().collect(Collectors.groupingBy(spelling -> folded(spelling.word.charAt(0))));
+
     private static final Pattern INCHES_OF_SOMETHING = Pattern.compile(
             "in\\b\\.?(?=\\h*$|[\\h-]+(?:piece|knob|length|thumb|stick|slice|strip|round|square|cube)|\\h*\\))");
 
@@ -30,13 +35,17 @@ final class UnitWords {
 
     /** The longest spelling that stands here. */
     static Optional<Found> take(Cursor cursor) {
-        for (Spelling spelling : SPELLINGS) {
-            boolean shy = spelling.found.unit == Unit.INCH && spelling.length == 2;
+        for (Spelling spelling : SPELLINGS.getOrDefault(folded(cursor.next()), List.of())) {
+            boolean shy = spelling.found.unit == Unit.INCH && spelling.word.length() == 2;
             if (cursor.skip(shy ? INCHES_OF_SOMETHING : spelling.pattern)) {
                 return Optional.of(spelling.found);
             }
         }
         return Optional.empty();
+    }
+
+    private static char folded(char sign) {
+        return Character.toLowerCase(Character.toUpperCase(sign));
     }
 
     private static List<Spelling> load() {
@@ -50,7 +59,8 @@ final class UnitWords {
         } catch (IOException e) {
             throw new UncheckedIOException("unit-words.csv cannot be read", e);
         }
-        spellings.sort(Comparator.comparingInt(Spelling::length).reversed());
+        spellings.sort(Comparator.<Spelling>comparingInt(spelling -> spelling.word.length())
+                .reversed());
         return List.copyOf(spellings);
     }
 
@@ -63,6 +73,6 @@ final class UnitWords {
         String ending = !endsInLetter ? "" : oneLetter ? "\\.?(?![\\p{L}\\d'’])" : "s?\\b\\.?(?!['’])";
         Pattern pattern = Pattern.compile(
                 Pattern.quote(word) + ending, oneLetter ? 0 : Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        return new Spelling(pattern, word.length(), new Found(unit, Rationals.of(cells[2])));
+        return new Spelling(pattern, word, new Found(unit, Rationals.of(cells[2])));
     }
 }

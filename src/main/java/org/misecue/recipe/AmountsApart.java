@@ -16,7 +16,7 @@ final class AmountsApart {
         List<Line> lines = new ArrayList<>();
         for (Line line : part.lines()) {
             int last = lines.size() - 1;
-            if (last >= 0 && isAmount(lines.get(last)) && isName(line)) {
+            if (last >= 0 && isName(line) && isAmount(lines.get(last))) {
                 lines.set(last, lines.get(last).with(line.text()));
             } else {
                 lines.add(line);

@@ -9,10 +9,12 @@ final class Asides {
             "\\b(?:reserv(?:e|ing)|sav(?:e|ing)|(?:set|put|keep|hold)(?:t?ing)?\\h+(?:aside|back|by))\\b[^.;,]*$",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Cues CUES = Cues.of("reserv", "sav", "aside", "back", "by");
+
     private Asides() {}
 
     /** Whether the clause that ends here puts by what comes next. */
     static boolean isBefore(String before) {
-        return PUT_BY.matcher(before).find();
+        return CUES.standIn(before) && PUT_BY.matcher(before).find();
     }
 }

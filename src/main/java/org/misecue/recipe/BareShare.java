@@ -29,14 +29,16 @@ record BareShare(int start, String words, boolean ofIt) {
 
     static List<BareShare> in(String text) {
         List<BareShare> shares = new ArrayList<>();
-        collect(shares, REST.matcher(text), text, false);
-        collect(shares, OF_IT.matcher(text), text, true);
+        if (Shares.CUES.standIn(text)) {
+            collect(shares, REST.matcher(text), text, false);
+            collect(shares, OF_IT.matcher(text), text, true);
+        }
         return shares;
     }
 
     private static void collect(List<BareShare> shares, Matcher matcher, String text, boolean ofIt) {
         while (matcher.find()) {
-            if (!NOT_USED.matcher(text.substring(0, matcher.start())).find()) {
+            if (!Back.matches(NOT_USED, text, matcher.start())) {
                 String said = matcher.group("said").toLowerCase(Locale.ROOT).replaceAll("[\\h-]+", " ");
                 shares.add(new BareShare(matcher.start(), said, ofIt));
             }

@@ -29,7 +29,9 @@ final class DurationReader {
 
     private DurationReader() {}
 
-    static List<Setting> read(String text, int step, int line) {
+    /** The times of a step, each with the technique nearest to it. */
+    static List<Setting> read(Sightings sightings, int step, int line) {
+        String text = sightings.text();
         List<Setting> settings = new ArrayList<>();
         Matcher start = START.matcher(text);
         int from = 0;
@@ -47,8 +49,8 @@ final class DurationReader {
             Quantity quantity = more.find()
                     ? longer(written.get().quantity(), more.group(1))
                     : written.get().quantity();
-            if (!NOT_A_SETTING.matcher(text.substring(0, start.start())).find()) {
-                String what = Techniques.standard().around(text, start.start(), end);
+            if (!Back.matches(NOT_A_SETTING, text, start.start())) {
+                String what = sightings.around(start.start(), end);
                 settings.add(
                         new Setting(Setting.Kind.DURATION, quantity, Optional.empty(), List.of(), what, 1, step, line));
             }

@@ -24,16 +24,15 @@ record Effort(Duration handsOn, Duration unattended) {
     private static final Pattern OVERNIGHT =
             Pattern.compile("\\bover\\h?night\\b(?!\\h+(?:oats|starter|sponge))", Pattern.CASE_INSENSITIVE);
 
-    static Effort of(String text, List<Techniques.Technique> techniques, List<Setting> settings) {
+    static Effort of(Sightings step, List<Setting> settings) {
         List<Setting> times = settings.stream()
                 .filter(setting -> setting.kind() == Setting.Kind.DURATION)
                 .toList();
-        Duration alone = sum(times, true, text);
-        boolean night = alone.isZero() && OVERNIGHT.matcher(text).find();
-        Duration stated = sum(times, false, text);
-        List<Techniques.Technique> beside =
-                stated.isZero() ? List.of() : Techniques.standard().beside(text);
-        Duration reckoned = techniques.stream()
+        Duration alone = sum(times, true, step.text());
+        boolean night = alone.isZero() && OVERNIGHT.matcher(step.text()).find();
+        Duration stated = sum(times, false, step.text());
+        List<Techniques.Technique> beside = stated.isZero() ? List.of() : step.beside();
+        Duration reckoned = step.techniques().stream()
                 .filter(technique -> technique.alone() || !isStated(technique, times))
                 .filter(technique -> !beside.contains(technique))
                 .map(Techniques.Technique::hands)

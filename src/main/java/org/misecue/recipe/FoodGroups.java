@@ -1,8 +1,7 @@
 package org.misecue.recipe;
 
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Words by which a method calls several ingredients at once: "the spices", "the dry ingredients", "the nuts". */
@@ -17,34 +16,43 @@ final class FoodGroups {
             "almonds?|walnuts?|pecans?|hazelnuts?|pistachios?|cashews?|macadamias?|nuts?|peanuts?";
     private static final String FRUIT =
             "currants?|raisins?|sultanas?|dates?|apricots?|cherries|cranberries|figs?|peel|prunes?|fruit|blueberries|raspberries|apples?|pears?";
-    private static final Map<Pattern, Pattern> GROUPS = new LinkedHashMap<>();
 
-    static {
-        GROUPS.put(word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES));
-        GROUPS.put(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS));
-        GROUPS.put(word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)"));
-        GROUPS.put(
-                word(
-                        "(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"),
-                word(SEEDS));
-        GROUPS.put(word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS));
-        GROUPS.put(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT));
-        GROUPS.put(
-                word(
-                        "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
-                word(
-                        "flours?|maida|atta|besan|cornflour|semolina|sooji|suji|rava|polenta|cornmeal|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
-                                + SPICES));
-        GROUPS.put(
-                word(
-                        "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?wet\\h+(?:ingredients|mix|mixture)|the\\h+liquids?"),
-                word("milk|eggs?|oil|water|vanilla|buttermilk|yogh?urt|syrup|honey|juice|cream"));
-    }
+    /**
+     * A phrase that means a group.
+     *
+     * @param cues one of them stands in every such phrase
+     * @param phrase the words of the step
+     * @param members what the names of its members hold
+     */
+    record Group(Cues cues, Pattern phrase, Pattern members) {}
+
+    private static final List<Group> GROUPS = List.of(
+            new Group(Cues.of("spices"), word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES)),
+            new Group(Cues.of("nuts"), word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS)),
+            new Group(Cues.of("berries"), word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)")),
+            new Group(
+                    Cues.of("seeds"),
+                    word(
+                            "(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"),
+                    word(SEEDS)),
+            new Group(Cues.of("herbs"), word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS)),
+            new Group(Cues.of("fruit"), word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT)),
+            new Group(
+                    Cues.of("dry", "dries"),
+                    word(
+                            "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
+                    word(
+                            "flours?|maida|atta|besan|cornflour|semolina|sooji|suji|rava|polenta|cornmeal|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
+                                    + SPICES)),
+            new Group(
+                    Cues.of("wet", "liquid"),
+                    word(
+                            "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?wet\\h+(?:ingredients|mix|mixture)|the\\h+liquids?"),
+                    word("milk|eggs?|oil|water|vanilla|buttermilk|yogh?urt|syrup|honey|juice|cream")));
 
     private FoodGroups() {}
 
-    /** Each phrase that means a group, with what the names of its members hold. */
-    static Map<Pattern, Pattern> all() {
+    static List<Group> all() {
         return GROUPS;
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,14 +28,19 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
     private static final Pattern EXCEPT = Pattern.compile(
             "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|but(?=\\h+(?:for\\h+)?the\\b)|bar|minus|less|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
             Pattern.CASE_INSENSITIVE);
+    private static final Cues ALL = Cues.of("everything", "ingredients");
     private static final Pattern ANY = Pattern.compile("");
     private static final Pattern REST = Pattern.compile("(?i)\\b(?:rest|remaining|other|else)\\b");
 
     static List<GroupMention> in(String text) {
         List<GroupMention> mentions = new ArrayList<>();
-        collect(mentions, text, EVERYTHING, ANY);
-        for (Map.Entry<Pattern, Pattern> group : FoodGroups.all().entrySet()) {
-            collect(mentions, text, group.getKey(), group.getValue());
+        if (ALL.standIn(text)) {
+            collect(mentions, text, EVERYTHING, ANY);
+        }
+        for (FoodGroups.Group group : FoodGroups.all()) {
+            if (group.cues().standIn(text)) {
+                collect(mentions, text, group.phrase(), group.members());
+            }
         }
         mentions.sort(Comparator.comparingInt(GroupMention::start));
         return mentions;
@@ -46,7 +50,7 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
         Matcher matcher = words.matcher(text);
         while (matcher.find()) {
             Matcher except = EXCEPT.matcher(text.substring(matcher.end()));
-            boolean excepting = except.find();
+            boolean excepting = except.lookingAt();
             mentions.add(new GroupMention(
                     matcher.start(),
                     excepting ? matcher.end() + except.end() : matcher.end(),
@@ -73,15 +77,16 @@ record GroupMention(int start, int end, String phrase, Pattern members, String e
 
     List<LineRef> members(
             List<Component> components, List<LineRef> all, Set<LineRef> used, int context, Pantry pantry) {
-        Set<String> excepted = exceptedNames();
+        Set<String> excepted = except.isEmpty() ? Set.of() : exceptedNames();
         boolean rest = REST.matcher(phrase).find();
         boolean everywhere = components.size() == 1;
         List<LineRef> meant = all.stream()
                 .filter(ref -> everywhere || ref.component() == context)
                 .filter(this::mayMean)
                 .filter(ref -> !rest || !used.contains(ref))
-                .filter(ref -> IngredientNames.of(ref.line().ingredient(), pantry).strong().stream()
-                        .noneMatch(excepted::contains))
+                .filter(ref -> excepted.isEmpty()
+                        || IngredientNames.of(ref.line().ingredient(), pantry).strong().stream()
+                                .noneMatch(excepted::contains))
                 .toList();
         boolean mixedBefore = FoodGroups.isMixture(phrase) && meant.stream().anyMatch(used::contains);
         return mixedBefore ? meant.stream().filter(ref -> !used.contains(ref)).toList() : meant;

@@ -29,6 +29,7 @@ final class Headings {
                     + "|special\\h+equipment|variations?|substitutions?|comments|about\\b.*|allergens?|make\\h+ahead|leftovers");
     private static final Pattern FOR = Pattern.compile(
             "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BLANKS = Pattern.compile("\\h+");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
     private static final Pattern INGREDIENTS_OF = Pattern.compile(
             "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$", Pattern.CASE_INSENSITIVE);
@@ -40,6 +41,10 @@ final class Headings {
 
     /** What the line announces if it is a heading; a line without marks must look like one. */
     static Optional<Announces> of(Line line, boolean amongIngredients) {
+        if (line.is(Line.Kind.NUMBERED)
+                || line.is(Line.Kind.ITEM) && !line.text().strip().endsWith(":")) {
+            return Optional.empty();
+        }
         String text = bare(line.text());
         if (line.is(Line.Kind.HEADING) || line.is(Line.Kind.TEXT)) {
             Optional<Announces> known = known(text);
@@ -80,7 +85,7 @@ final class Headings {
 
     private static boolean looksLikeOne(Line line, String text, boolean amongIngredients) {
         String whole = line.text().strip();
-        if (line.is(Line.Kind.NUMBERED) || text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
+        if (text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
             return false;
         }
         boolean colon = whole.endsWith(":");
@@ -97,7 +102,9 @@ final class Headings {
 
     private static String bare(String text) {
         // Hundreds of blanks in a row would keep the pattern busy for minutes.
-        return TAIL.matcher(text.strip().replaceAll("\\h+", " ")).replaceFirst("");
+        String words = BLANKS.matcher(text.strip()).replaceAll(" ");
+        boolean tail = !words.isEmpty() && ":：) ".indexOf(words.charAt(words.length() - 1)) >= 0;
+        return tail ? TAIL.matcher(words).replaceFirst("") : words;
     }
 
     private static String decapitalised(String name) {

@@ -17,12 +17,16 @@ final class Implied {
     private static final Pattern SAME_WAY =
             Pattern.compile("\\b(?:in\\h+)?(?:exactly\\h+)?the\\h+same\\h+(?:way|manner)\\b", Pattern.CASE_INSENSITIVE);
 
+    private static final Cues GREASING = Cues.of("butter", "oil", "greas");
+    private static final Cues SAME = Cues.of("same");
+
     private Implied() {}
 
     /** The unused lines that a step uses so; {@code context} is the part at hand. */
     static List<LineRef> in(String text, List<LineRef> all, Set<LineRef> used, int context) {
-        boolean greases = GREASES.matcher(text).find();
-        boolean again = SAME_WAY.matcher(text).find()
+        boolean greases = GREASING.standIn(text) && GREASES.matcher(text).find();
+        boolean again = SAME.standIn(text)
+                && SAME_WAY.matcher(text).find()
                 && all.stream().map(LineRef::component).distinct().count() > 1; // else it is the same mixture again
         return all.stream()
                 .filter(ref -> !used.contains(ref))

@@ -37,6 +37,9 @@ final class IngredientLineParser {
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
 
+    /** The signs of a footnote. */
+    private static final Pattern MARKS = Pattern.compile("[*†‡¹²³]+(?=$|,)");
+
     private final QuantityReader quantities = new QuantityReader();
     private final Pantry pantry;
 
@@ -51,11 +54,9 @@ final class IngredientLineParser {
         }
         String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
         boolean optional = OPTIONAL.matcher(text).find();
-        String plain = CUPS.matcher(OPTIONAL.matcher(text)
-                        .replaceAll(" ")
-                        .replaceAll("[*†‡¹²³]+(?=$|,)", "")
-                        .strip())
-                .replaceFirst("$1c");
+        String certain = optional ? OPTIONAL.matcher(text).replaceAll(" ") : text;
+        String plain =
+                CUPS.matcher(MARKS.matcher(certain).replaceAll("").strip()).replaceFirst("$1c");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
 
 /**
@@ -143,11 +144,14 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
             Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
+    private static final Pattern BEHIND = Pattern.compile("\\h(?:in|with|from)\\h.*");
+    private static final Pattern AND = Pattern.compile("\\h+(?:and|&)\\h+");
+
     /** By its own words and by the other names that the pantry has for it. */
     static IngredientNames of(String ingredient, Pantry pantry) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
-        for (String each : sides(ingredient.replaceFirst("\\h(?:in|with|from)\\h.*", ""))) {
+        for (String each : sides(BEHIND.matcher(ingredient).replaceFirst(""))) {
             add(each, strong, weak);
         }
         pantry.find(ingredient).ifPresent(known -> {
@@ -166,7 +170,7 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
 
     /** "Lemon zest and juice" is lemon zest, and lemon juice; "salt and pepper" two things. */
     private static List<String> sides(String ingredient) {
-        String[] halves = ingredient.split("\\h+(?:and|&)\\h+");
+        String[] halves = AND.split(ingredient);
         List<String> sides = new ArrayList<>(List.of(halves));
         if (halves.length == 2 && halves[0].contains(" ") && !halves[1].contains(" ")) {
             sides.add(halves[0].substring(0, halves[0].lastIndexOf(' ')) + " " + halves[1]);

@@ -23,9 +23,11 @@ final class MissingCheck implements RecipeCheck {
                     + "(?:[\\d½¼¾⅓⅔⅛/.]+\\s*(?:g|kg|ml|l|oz|tsp|tbsp|cups?|teaspoons?|tablespoons?)\\s+(?:of\\s+)?(?:the\\s+)?)?"
                     + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})",
             Pattern.CASE_INSENSITIVE);
+    private static final Cues ADDING =
+            Cues.of("add", "stir in", "fold in", "beat in", "whisk in", "mix in", "rub in", "sift in", "blend in");
     /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */
     private static final Pattern NAMED = Pattern.compile(
-            "(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
+            "(?<= )(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
                     + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)",
             Pattern.CASE_INSENSITIVE);
     /** Pastry is weighed down with beans or rice that nobody eats. */
@@ -37,8 +39,8 @@ final class MissingCheck implements RecipeCheck {
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Pattern MADE = Pattern.compile(
-            ".*\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
-                    + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b.*",
+            "\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
+                    + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     @Override
@@ -71,14 +73,18 @@ final class MissingCheck implements RecipeCheck {
     /** The phrases that may be names: behind a word of adding, or standing by themselves and known as a whole. */
     private static List<String> names(String text, Pantry pantry) {
         List<String> names = new ArrayList<>();
-        ADDED.matcher(text).results().forEach(found -> names.add(text.substring(found.start(1), found.end(1))));
+        if (ADDING.standIn(text)) {
+            ADDED.matcher(text).results().forEach(found -> names.add(found.group(1)));
+        }
         NAMED.matcher(text)
                 .results()
                 .map(found -> found.group(1))
-                .filter(each -> Techniques.standard().in(each).isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
-                        !(BLIND.matcher(text).find() && WEIGHTS.matcher(each).find()))
-                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                        Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
+                .filter(each ->
+                        !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
+                .filter(each ->
+                        pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }
@@ -98,7 +104,7 @@ final class MissingCheck implements RecipeCheck {
 
     /** The longest name of the pantry that these words begin with. */
     private static Optional<Ingredient> name(String words, Pantry pantry) {
-        if (MADE.matcher(words).matches()) {
+        if (MADE.matcher(words).find()) {
             return Optional.empty();
         }
         String[] each = words.toLowerCase(Locale.ROOT).split("[ -]", -1);

@@ -91,6 +91,11 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
+    private static final Pattern LEAD = Pattern.compile("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?");
+    private static final Pattern BLANKS = Pattern.compile("\\h{2,}");
+    private static final Pattern END = Pattern.compile("(?<![\\s.:;,–-])[\\s.:;,–-]+$");
+    private static final Pattern COMMAS = Pattern.compile("^[, ]+|(?<![, ])[, ]+$");
+
     static NamePhrase of(String rest, String packing, Pantry pantry) {
         List<String> preparation = new ArrayList<>();
         List<String> alternatives = new ArrayList<>();
@@ -185,7 +190,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static String joined(List<String> words) {
-        return String.join(" ", words).replace(" ,", ",").replaceAll("^[, ]+|[, ]+$", "");
+        return COMMAS.matcher(String.join(" ", words).replace(" ,", ",")).replaceAll("");
     }
 
     private static String takeAlternatives(String text, List<String> alternatives, Pantry pantry) {
@@ -228,10 +233,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */
     static String tidy(String name) {
-        String text = name.strip()
-                .replaceFirst("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?", "")
-                .replaceAll("\\h{2,}", " ")
-                .replaceAll("[\\s.:;,–-]+$", "");
+        String text = LEAD.matcher(name.strip()).replaceFirst("");
+        text = END.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceFirst("");
         if (text.isEmpty() || PROPER.matcher(text).matches()) {
             return text;
         }

@@ -1,5 +1,6 @@
 package org.misecue.recipe;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -28,18 +29,30 @@ final class Nouns {
     private static final Set<String> NO_PLURAL =
             Set.of("hummus", "couscous", "molasses", "asparagus", "citrus", "swiss", "cress");
 
+    private static final List<String> LONG_PLURALS = List.of("toes", "ches", "shes", "sses", "xes", "goes");
+
     private Nouns() {}
 
     /** The last word of a phrase. */
     static String last(String phrase) {
-        String[] words = phrase.strip().split("\\h+", -1);
-        return words[words.length - 1];
+        String words = phrase.strip();
+        int start = words.length();
+        while (start > 0 && !isBlank(words.charAt(start - 1))) {
+            start--;
+        }
+        return words.substring(start);
+    }
+
+    /** What {@code \\h} is in a pattern; names are taken apart too often for one. */
+    private static boolean isBlank(char sign) {
+        return sign == '\t' || sign == '\u180e' || Character.getType(sign) == Character.SPACE_SEPARATOR;
     }
 
     /** A phrase with its last word in the singular, lower case untouched: "unwaxed lemons" → "unwaxed lemon". */
     static String singular(String phrase) {
-        String last = last(phrase);
-        return phrase.strip().substring(0, phrase.strip().length() - last.length()) + one(last);
+        String words = phrase.strip();
+        String last = last(words);
+        return words.substring(0, words.length() - last.length()) + one(last);
     }
 
     private static String one(String word) {
@@ -56,7 +69,7 @@ final class Nouns {
         if (word.endsWith("ies")) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        if (word.matches(".*(?:toes|ches|shes|sses|xes|goes)")) {
+        if (LONG_PLURALS.stream().anyMatch(word::endsWith)) {
             return word.substring(0, word.length() - 2);
         }
         return word.substring(0, word.length() - 1);

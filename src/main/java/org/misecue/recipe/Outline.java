@@ -175,14 +175,17 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
 
         /** A sentence without an amount at its start belongs to the method, announced or not. */
         private boolean isInstruction(Line line) {
-            boolean amount = quantities.read(line.text()).isPresent();
+            if (line.is(Line.Kind.ITEM)) {
+                return false;
+            }
             // A mail program may have broken the sentence before its full stop.
             boolean sentence = line.text().split("\\h+").length >= SENTENCE
                     && (line.text().strip().endsWith(".")
                             || line.gap()
                                     && line.text()
                                             .matches(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*"));
-            return !amount && (sentence || line.is(Line.Kind.NUMBERED)) && !line.is(Line.Kind.ITEM);
+            return (sentence || line.is(Line.Kind.NUMBERED))
+                    && quantities.read(line.text()).isEmpty();
         }
     }
 }

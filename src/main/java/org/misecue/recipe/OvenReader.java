@@ -32,6 +32,8 @@ final class OvenReader {
             "(?i)\\boven|\\bpre-?heat|\\bbak(?:e|ing)\\b|\\broast|\\bturn\\b.*\\b(?:down|up)\\b|\\btemperature\\b|\\bgas\\b");
     private static final Pattern OF_SOMETHING_ELSE = Pattern.compile(
             "(?i)\\bsyrup|\\bsugar|thermometer|caramel|\\binternal|\\bcore\\b|\\breads?\\b|\\breach|\\boil\\b|\\bmelt|\\bmilk\\b|\\bchocolate");
+    private static final Pattern OVEN = Pattern.compile("(?i)\\boven\\b");
+    private static final Pattern BAKES = Pattern.compile("(?i)\\bbak(?:e|ing)\\b");
     private static final int COOLEST_C = 50;
     private static final Pattern TO = Pattern.compile("(?:\\bto|\\bat|:)\\h*$", Pattern.CASE_INSENSITIVE);
     private static final int COOLEST_BARE = 100;
@@ -60,6 +62,9 @@ final class OvenReader {
 
     private static List<Figure> figures(String text) {
         List<Figure> figures = new ArrayList<>();
+        if (!Figures.standIn(text)) {
+            return figures;
+        }
         Matcher matcher = FIGURE.matcher(text);
         while (matcher.find()) {
             boolean fan = matcher.group("before") != null || matcher.group("after") != null;
@@ -83,7 +88,7 @@ final class OvenReader {
         int next = figures.indexOf(figure) + 1;
         return next < figures.size()
                 && figures.get(next).fan
-                && TO.matcher(text.substring(0, figure.start)).find()
+                && Back.matches(TO, text, figure.start)
                 && BETWEEN.matcher(text.substring(figure.end, figures.get(next).start))
                         .matches();
     }
@@ -122,7 +127,7 @@ final class OvenReader {
                 || gas
                 || (OF_AN_OVEN.matcher(sentence).find()
                         && !OF_SOMETHING_ELSE.matcher(sentence).find())
-                || Pattern.compile("(?i)\\boven\\b").matcher(sentence).find();
+                || OVEN.matcher(sentence).find();
         if (!oven) {
             return Optional.empty();
         }
@@ -132,7 +137,7 @@ final class OvenReader {
                 .filter(figure -> !figure.equals(first) && !figure.fan())
                 .map(Figure::quantity)
                 .toList();
-        String what = sentence.matches("(?is).*\\bbak(?:e|ing)\\b.*") ? "bake" : "heat the oven";
+        String what = BAKES.matcher(sentence).find() ? "bake" : "heat the oven";
         return Optional.of(
                 new Setting(Setting.Kind.OVEN_TEMPERATURE, first.quantity(), fan, also, what, 1, step, line));
     }

@@ -25,6 +25,8 @@ final class PartNames {
         }
     }
 
+    private static final Pattern FOR_THE = Pattern.compile("^(?:for\\h+)?(?:the\\h+)?");
+
     private PartNames() {}
 
     /** The component that a sub-heading of the method names; −1 for none. */
@@ -50,14 +52,16 @@ final class PartNames {
 
     /** Where a text says "for the X" or "the X ingredients", X is at hand from the start of that sentence. */
     static Contexts contexts(List<Component> components, String text, int current) {
+        String lower = text.toLowerCase(Locale.ROOT);
         List<Turn> turns = new ArrayList<>();
         for (int at = 0; at < components.size(); at++) {
             String name = key(components.get(at).name());
-            if (!name.isEmpty()) {
+            String last = Nouns.last(name);
+            if (!name.isEmpty() && lower.contains(name)) {
                 addTurns(turns, text, name, at);
-                if (name.contains(" ")) {
-                    addTurns(turns, text, Nouns.last(name), at);
-                }
+            }
+            if (!last.equals(name) && lower.contains(last)) {
+                addTurns(turns, text, last, at);
             }
         }
         turns.sort(Comparator.comparingInt(Turn::start));
@@ -80,6 +84,6 @@ final class PartNames {
     }
 
     private static String key(String name) {
-        return Nouns.singular(name.toLowerCase(Locale.ROOT).replaceFirst("^(?:for\\h+)?(?:the\\h+)?", ""));
+        return Nouns.singular(FOR_THE.matcher(name.toLowerCase(Locale.ROOT)).replaceFirst(""));
     }
 }

@@ -30,7 +30,7 @@ final class PreparationWords {
 
     /** What the word can be; of a word with hyphens the last piece decides where the whole is not in the table. */
     static Sort sort(String written) {
-        String word = written.toLowerCase(Locale.ROOT).replaceAll("^\\P{L}+|\\P{L}+$", "");
+        String word = letters(written.toLowerCase(Locale.ROOT));
         Sort whole = TABLE.getOrDefault(word, Sort.OTHER);
         if (whole != Sort.OTHER) {
             return whole;
@@ -40,10 +40,28 @@ final class PreparationWords {
         if (last == Sort.DONE || last == Sort.KIND) {
             return last;
         }
-        if (PARTICIPLE.matcher(word).matches() && !word.endsWith("seed") && !word.endsWith("weed")) {
+        if (word.endsWith("ed")
+                && PARTICIPLE.matcher(word).matches()
+                && !word.endsWith("seed")
+                && !word.endsWith("weed")) {
             return last == Sort.SOLD ? Sort.SOLD : Sort.DONE;
         }
-        return ADVERB.matcher(word).matches() && !word.equals("jelly") ? Sort.MANNER : Sort.OTHER;
+        return word.endsWith("ly") && ADVERB.matcher(word).matches() && !word.equals("jelly")
+                ? Sort.MANNER
+                : Sort.OTHER;
+    }
+
+    /** The word without what stands around it. */
+    private static String letters(String word) {
+        int start = 0;
+        int end = word.length();
+        while (start < end && !Character.isLetter(word.charAt(start))) {
+            start++;
+        }
+        while (end > start && !Character.isLetter(word.charAt(end - 1))) {
+            end--;
+        }
+        return word.substring(start, end);
     }
 
     private static Map<String, Sort> load() {

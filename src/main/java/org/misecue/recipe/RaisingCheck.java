@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
@@ -25,6 +26,11 @@ final class RaisingCheck implements RecipeCheck {
             "bicarbonate of soda", Rationals.of(3, 100),
             "dried yeast", Rationals.of(5, 100),
             "fresh yeast", Rationals.of(10, 100));
+
+    private static final Pattern FLOUR = Pattern.compile(
+            "\\b(?:flours?|maida|atta|besan|semolina|sooji|rava|polenta|cornmeal|oats|oatmeal|cornflour|cornstarch"
+                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     @Override
     public List<Note> notes(Recipe recipe, Pantry pantry) {
@@ -63,8 +69,6 @@ final class RaisingCheck implements RecipeCheck {
 
     /** Whatever is milled and baked: oats, ground nuts and starches carry a batter as flour does. */
     static boolean isFlour(String ingredient) {
-        return ingredient.matches(
-                "(?i).*\\b(?:flours?|maida|atta|besan|semolina|sooji|rava|polenta|cornmeal|oats|oatmeal|cornflour|cornstarch"
-                        + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b.*");
+        return FLOUR.matcher(ingredient).find();
     }
 }

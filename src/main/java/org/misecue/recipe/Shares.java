@@ -21,6 +21,32 @@ final class Shares {
     static final String REST =
             "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|what(?:[’']s|\\h+is|\\h+was)\\h+left|remaining|all\\h+remaining";
 
+    /** Each share in words holds one of these. */
+    static final Cues CUES = Cues.of(
+            "half",
+            "third",
+            "quarter",
+            "fifth",
+            "sixth",
+            "eighth",
+            "½",
+            "⅓",
+            "⅔",
+            "¼",
+            "¾",
+            "most",
+            "some",
+            "few",
+            "little",
+            "bit",
+            "handful",
+            "rest",
+            "remain",
+            "last",
+            "leftover",
+            "other",
+            "reserved");
+
     private static final Pattern WORDS = Pattern.compile(
             "\\b(?<said>" + FRACTION
                     + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
@@ -63,19 +89,18 @@ final class Shares {
     /** The share written around a mention of a line. */
     static Share around(String text, int start, int end, IngredientLine line) {
         String before = text.substring(Math.max(Sentences.start(text, start), start - REACH), start);
-        String behind = text.substring(end);
-        if (AT_A_TIME.matcher(text.substring(start)).find()) {
+        if (AT_A_TIME.matcher(text).region(start, text.length()).lookingAt()) {
             return Share.ALL;
         }
         Share said = said(before, line);
         return Asides.isBefore(before) && !said.isAll() && !said.isRest()
                 ? said.setAside()
-                : withBehind(said, before, behind, line);
+                : withBehind(said, before, text.substring(end), line);
     }
 
     private static Share said(String before, IngredientLine line) {
         Matcher words = WORDS.matcher(before);
-        return words.find() ? inWords(words, line) : inFigures(before, line);
+        return CUES.standIn(before) && words.find() ? inWords(words, line) : inFigures(before, line);
     }
 
     private static Share inWords(Matcher words, IngredientLine line) {

@@ -13,19 +13,19 @@ final class StepParser {
         String text = method.line().text();
         int line = method.line().number();
         List<Setting> settings = new ArrayList<>(OvenReader.read(text, number, line));
-        settings.addAll(DurationReader.read(text, number, line));
+        Sightings sightings = Techniques.standard().in(text);
+        settings.addAll(DurationReader.read(sightings, number, line));
         TinReader.read(text, number, line).stream()
                 .filter(tin -> known.stream().noneMatch(each -> sameTin(each, tin)))
                 .forEach(settings::add);
-        List<Techniques.Technique> techniques = Techniques.standard().in(text);
-        Effort effort = Effort.of(text, techniques, settings);
+        Effort effort = Effort.of(sightings, settings);
         return new Step(
                 number,
                 text,
                 line,
                 finder.uses(text, method.part()),
                 List.copyOf(settings),
-                techniques.stream().map(Techniques.Technique::key).toList(),
+                sightings.techniques().stream().map(Techniques.Technique::key).toList(),
                 effort.handsOn(),
                 effort.unattended());
     }

@@ -3,18 +3,19 @@ package org.misecue.recipe;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.quantity.Beginnings;
 
 /** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
 final class Techniques {
 
     /** One row of the table. */
     record Technique(String key, Pattern words, boolean alone, Duration hands, boolean listed) {}
-
-    private record Sighting(Technique technique, int start, int end) {}
 
     private static final class Standard {
         static final Techniques TABLE = load();
@@ -23,46 +24,16 @@ final class Techniques {
     private static final Pattern FOR = Pattern.compile("\\bfor\\h+(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
     private static final Pattern THE =
             Pattern.compile("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BESIDE =
-            Pattern.compile("(?:,|\\bwhile|\\bminutes|\\bmins?)\\h+(?:\\p{L}+ly\\h+)?$", Pattern.CASE_INSENSITIVE);
-
     private final List<Technique> rows;
+    private final Map<String, List<Technique>> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
+        this.byLetters = byLetters(rows);
     }
 
     static Techniques standard() {
         return Standard.TABLE;
-    }
-
-    /** The techniques of a step in the order of its words, each once. */
-    List<Technique> in(String text) {
-        List<Technique> found = new ArrayList<>();
-        for (Sighting sighting : sightings(text)) {
-            if (sighting.technique.listed && !found.contains(sighting.technique)) {
-                found.add(sighting.technique);
-            }
-        }
-        return found;
-    }
-
-    /** What goes on during a time that stands at a place of the text: the nearest words before it in its sentence, else after. */
-    String around(String text, int start, int end) {
-        int from = Sentences.start(text, start);
-        int to = Sentences.end(text, end);
-        List<Sighting> sightings = sightings(text);
-        return sightings.stream()
-                .filter(sighting -> sighting.start >= from && sighting.start < start)
-                .max(Comparator.comparingInt(Sighting::start))
-                .or(() -> sightings.stream()
-                        .filter(sighting -> sighting.start >= end && sighting.start < to)
-                        .findFirst())
-                .or(() -> sightings.stream()
-                        .filter(sighting -> sighting.start < from)
-                        .reduce((one, other) -> other))
-                .map(sighting -> sighting.technique.key.toLowerCase(Locale.ROOT))
-                .orElse("");
     }
 
     /** Whether what goes on needs nobody; a time without words about it is one of waiting. */
@@ -74,40 +45,53 @@ final class Techniques {
                 .orElse(true);
     }
 
-    private List<Sighting> sightings(String text) {
-        List<Sighting> sightings = new ArrayList<>();
-        for (Technique row : rows) {
-            Matcher words = row.words.matcher(text);
-            while (words.find()) {
-                if (!isPurpose(text, words.start(), words.end()) && !isThing(text, words.start(), words.end())) {
-                    sightings.add(new Sighting(row, words.start(), words.end()));
-                }
+    /** Every technique of a step, in the order of its words. */
+    Sightings in(String step) {
+        List<Sightings.Sighting> found = new ArrayList<>();
+        for (int at = 0; at + 1 < step.length(); at++) {
+            if (Character.isLetter(step.charAt(at)) && (at == 0 || !isInWord(step.charAt(at - 1)))) {
+                addAt(at, step, found);
             }
         }
-        sightings.sort(Comparator.comparingInt(Sighting::start).thenComparing(sighting -> -sighting.end));
-        return sightings;
+        found.removeIf(each -> isPurpose(step, each.start(), each.end()) || isThing(step, each.start(), each.end()));
+        found.sort(Comparator.comparingInt(Sightings.Sighting::start).thenComparing(each -> -each.end()));
+        return new Sightings(step, List.copyOf(found));
+    }
+
+    /** What begins here; a row goes on only behind its last words. */
+    private void addAt(int start, String step, List<Sightings.Sighting> found) {
+        String letters = step.substring(start, start + Beginnings.LETTERS).toLowerCase(Locale.ROOT);
+        for (Technique row : byLetters.getOrDefault(letters, List.of())) {
+            Matcher words = row.words.matcher(step).region(start, step.length());
+            words.useTransparentBounds(true);
+            if (words.lookingAt() && found.stream().noneMatch(each -> each.technique() == row && each.end() > start)) {
+                found.add(new Sightings.Sighting(row, start, words.end()));
+            }
+        }
+    }
+
+    private static boolean isInWord(char sign) {
+        return sign == '-' || Character.isLetter(sign);
     }
 
     /** "For brushing" says what something will be for, not what is done now. */
     private static boolean isPurpose(String text, int start, int end) {
-        return text.substring(start, end).endsWith("ing")
-                && FOR.matcher(text.substring(0, start)).find();
+        return text.substring(start, end).endsWith("ing") && Back.matches(FOR, text, start);
     }
 
     /** "The chopped nuts" are chopped before, and "the dry mix" is a thing. */
     private static boolean isThing(String text, int start, int end) {
-        return !text.substring(start, end).strip().contains(" ")
-                && THE.matcher(text.substring(0, start)).find();
+        return !text.substring(start, end).strip().contains(" ") && Back.matches(THE, text, start);
     }
 
-    /** Those that go on beside a time stated for something else: the stirring of "simmer for 8 minutes, stirring". */
-    List<Technique> beside(String text) {
-        return sightings(text).stream()
-                .filter(sighting ->
-                        BESIDE.matcher(text.substring(0, sighting.start)).find())
-                .filter(sighting -> text.substring(sighting.start, sighting.end).endsWith("ing"))
-                .map(Sighting::technique)
-                .toList();
+    /** The rows by the letters that their words begin with. */
+    private static Map<String, List<Technique>> byLetters(List<Technique> rows) {
+        Map<String, List<Technique>> index = new HashMap<>();
+        for (Technique row : rows) {
+            Beginnings.of(row.words).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
+                    .add(row));
+        }
+        return index;
     }
 
     private static Techniques load() {

@@ -30,6 +30,8 @@ final class TinReader {
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
                     + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)",
             Pattern.CASE_INSENSITIVE);
+    private static final Cues TINS = Cues.of(
+            "tin", "pan", "tray", "dish", "mould", "mold", "ring", "ramekin", "sheet", "skillet", "case", "basin", "bundt", "springform");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern DEEP = Pattern.compile(
@@ -57,6 +59,9 @@ final class TinReader {
 
     private static List<Setting> named(String text, int step, int line) {
         List<Setting> tins = new ArrayList<>();
+        if (!Figures.standIn(text) || !TINS.standIn(text)) {
+            return tins;
+        }
         String flat = withoutDepths(text);
         Matcher tin = TIN.matcher(flat);
         while (tin.find()) {

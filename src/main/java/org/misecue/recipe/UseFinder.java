@@ -46,6 +46,9 @@ final class UseFinder {
     /** "The remaining cream and strawberries" are the rest of both. */
     private static final Pattern AND = Pattern.compile("\\h*(?:,|,?\\h+and)\\h+");
 
+    private static final Pattern OPENING =
+            Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
+
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
 
@@ -56,6 +59,7 @@ final class UseFinder {
     private final List<LineRef> all = new ArrayList<>();
     private final Set<LineRef> used = new HashSet<>();
     private final Leftovers leftovers = new Leftovers();
+    private final Set<String> firstWords = new HashSet<>();
     private int longest = 1;
     private int current;
 
@@ -85,6 +89,7 @@ final class UseFinder {
         if (!refs.contains(ref)) {
             refs.add(ref);
         }
+        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
         longest = Math.max(longest, name.split(" ").length);
     }
 
@@ -194,7 +199,8 @@ final class UseFinder {
         List<Mention> mentions = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            int length = Math.min(longest, words.size() - at);
+            boolean begins = firstWords.contains(words.list().get(at).singular());
+            int length = begins ? Math.min(longest, words.size() - at) : 0;
             while (length > 0 && !known(words, at, length)) {
                 length--;
             }
@@ -239,9 +245,7 @@ final class UseFinder {
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
         boolean opens = at == 0
-                || Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE)
-                        .matcher(words.text().substring(0, words.list().get(at).start()))
-                        .find();
+                || Back.matches(OPENING, words.text(), words.list().get(at).start());
         return object && opens;
     }
 

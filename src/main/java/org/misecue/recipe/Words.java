@@ -3,8 +3,6 @@ package org.misecue.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** A text as words in lower case and the singular, each with its place. */
 record Words(String text, List<Word> list) {
@@ -12,18 +10,44 @@ record Words(String text, List<Word> list) {
     /** One word: {@code plural} where it was written so. */
     record Word(String singular, boolean plural, int start, int end) {}
 
-    private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L}'’-]*|\\d+");
-
     static Words of(String text) {
         List<Word> words = new ArrayList<>();
-        Matcher matcher = WORD.matcher(text);
-        while (matcher.find()) {
-            String lower =
-                    matcher.group().toLowerCase(Locale.ROOT).replace('’', '\'').replaceFirst("'s$", "");
+        int end;
+        for (int at = 0; at < text.length(); at = end) {
+            end = end(text, at);
+            if (end == at) {
+                end++;
+                continue;
+            }
+            String written = text.substring(at, end).toLowerCase(Locale.ROOT).replace('’', '\'');
+            String lower = written.endsWith("'s") ? written.substring(0, written.length() - 2) : written;
             String singular = Nouns.singular(lower);
-            words.add(new Word(singular, !singular.equals(lower), matcher.start(), matcher.end()));
+            words.add(new Word(singular, !singular.equals(lower), at, end));
         }
         return new Words(text, words);
+    }
+
+    /** The end of the letters or figures that begin here; the place itself where none do. */
+    private static int end(String text, int start) {
+        int end = start;
+        if (Character.isLetter(text.charAt(start))) {
+            while (end < text.length() && isOfWord(text.charAt(end))) {
+                end++;
+            }
+        } else {
+            while (end < text.length() && isFigure(text.charAt(end))) {
+                end++;
+            }
+        }
+        return end;
+    }
+
+    private static boolean isOfWord(char sign) {
+        return Character.isLetter(sign) || sign == '\'' || sign == '’' || sign == '-';
+    }
+
+    private static boolean isFigure(char sign) {
+        return sign >= '0' && sign <= '9';
     }
 
     int size() {

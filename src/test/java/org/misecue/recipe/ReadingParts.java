@@ -1,8 +1,6 @@
 package org.misecue.recipe;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import org.apache.tika.metadata.Metadata;
 import org.apache.tika.parser.AutoDetectParser;
 import org.apache.tika.parser.ParseContext;
@@ -22,24 +20,6 @@ public final class ReadingParts {
 
     public static Recipe parsed(Manuscript manuscript) {
         return new RecipeParser("recipe", Pantry.standard()).parse(manuscript);
-    }
-
-    public static String markdown() {
-        return TextDocuments.markdown("- ");
-    }
-
-    public static String page() {
-        return TextDocuments.page();
-    }
-
-    /** The oat slice in a kind of document. */
-    public static byte[] document(String kind) throws IOException {
-        return switch (kind) {
-            case "docx" -> WordDocuments.lists();
-            case "odt" -> OtherDocuments.odt(false);
-            case "pdf" -> OtherDocuments.pdf(false);
-            default -> page().getBytes(StandardCharsets.UTF_8);
-        };
     }
 
     /** What Tika makes of a document, as XHTML. */

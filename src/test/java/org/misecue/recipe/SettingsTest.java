@@ -16,7 +16,7 @@ class SettingsTest {
         List<Setting> settings =
                 switch (kind) {
                     case "oven" -> OvenReader.read(text, 1, 1);
-                    case "time" -> DurationReader.read(text, 1, 1);
+                    case "time" -> DurationReader.read(Techniques.standard().in(text), 1, 1);
                     case "tin" -> TinReader.read(text, 1, 1);
                     default -> YieldReader.read(text, 0, 1).stream().toList();
                 };

@@ -1,0 +1,62 @@
+package org.misecue.recipe;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.misecue.recipe.Techniques.Technique;
+
+/**
+ * The techniques that a step speaks of, each where it stands.
+ *
+ * @param text the step
+ * @param list in the order of the text
+ */
+record Sightings(String text, List<Sighting> list) {
+
+    /** A technique with the place of its words. */
+    record Sighting(Technique technique, int start, int end) {
+
+        private String key() {
+            return technique.key().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private static final Pattern BESIDE =
+            Pattern.compile("(?:,|\\bwhile|\\bminutes|\\bmins?)\\h+(?:\\p{L}+ly\\h+)?$", Pattern.CASE_INSENSITIVE);
+
+    /** Those to be listed with the step, each once. */
+    List<Technique> techniques() {
+        return list.stream()
+                .map(Sighting::technique)
+                .filter(Technique::listed)
+                .distinct()
+                .toList();
+    }
+
+    /** What goes on during a time that stands at a place of the text: the nearest words before it in its sentence, else after. */
+    String around(int start, int end) {
+        int from = Sentences.start(text, start);
+        int to = Sentences.end(text, end);
+        Optional<Sighting> before = between(from, start).max(Comparator.comparingInt(Sighting::start));
+        return before.or(() -> between(end, to).findFirst())
+                .or(() -> between(0, from).reduce((one, other) -> other))
+                .map(Sighting::key)
+                .orElse("");
+    }
+
+    private Stream<Sighting> between(int from, int to) {
+        return list.stream().filter(sighting -> sighting.start >= from && sighting.start < to);
+    }
+
+    /** Those that go on beside a time stated for something else: the stirring of "simmer for 8 minutes, stirring". */
+    List<Technique> beside() {
+        return list.stream()
+                .filter(sighting -> text.substring(sighting.start, sighting.end).endsWith("ing"))
+                .filter(sighting -> Back.matches(BESIDE, text, sighting.start))
+                .map(Sighting::technique)
+                .toList();
+    }
+}
