@@ -7,13 +7,17 @@ import java.util.regex.Pattern;
 /** Amounts without a measure: "a handful of", "a few", "a knob of". */
 final class LooseAmounts {
 
+    private static final String THING =
+            "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
+                    + "|dusting|twist|grind|swirl|smear|slosh|nut(?=\\h+of))";
+    /** A plural without a number before it is a name: "sprinkles". */
     private static final Pattern LOOSE = Pattern.compile(
-            "(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*"
-                    + "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
-                    + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))|enough\\b|several\\b|plenty\\b"
-                    + "|a\\h+lot\\b|lots\\b",
+            "(?!" + THING + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?"
+                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*" + THING + "(?:e?s)?\\b"
+                    + "|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))"
+                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+(?:drops|strands))|enough\\b|several\\b|plenty\\b|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:drops|sprigs|leaves|strands)\\b");
+    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:of\\h+)?(?:drops|sprigs|leaves|strands)\\b");
 
     private LooseAmounts() {}
 

@@ -15,7 +15,7 @@ final class NumberReader {
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,4})(?:\\h+|\\h*-|\\h+(?:and|&|\\+)\\h+|(?=[" + SIGNS + "⁰¹²³⁴-⁹])))?"
                     + "(?:(?<sign>[" + SIGNS + "])"
-                    + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈]))");
+                    + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈])(?:(?:rd|th)s?\\b)?)");
     private static final Pattern DECIMAL = Pattern.compile(
             "(?<thousands>\\d{1,3}(?:,\\d{3})+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
     /** After a number these would make it another one, or none at all. */

@@ -8,21 +8,41 @@ import java.util.regex.Pattern;
 /** What is counted instead of weighed: tins, sachets, cloves, slices. */
 final class Packings {
 
+    /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
+    private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
+            + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet";
+
     private static final Pattern WORD = Pattern.compile(
-            "((?:small|large|medium|big|heaped|\\p{L}+-sized?)\\h+)?"
-                    + "(tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|bottle|carton|tub|pot|block|bag|box|bar|tube|punnet"
-                    + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop|scoop|ball|roll|cake"
-                    + "|strand|wedge|thumb|length)(?:e?s)?\\.?(?![\\p{L}-])",
+            "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
+                    + "(" + HOLDING + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop"
+                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|batch|quantity"
+                    + "|quantitie|recipe|portion|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, String> SINGULAR =
-            Map.of("leave", "leaf", "pkt", "packet", "pkg", "packet", "package", "packet", "pack", "packet");
+            Map.ofEntries(
+            Map.entry("leave", "leaf"),
+            Map.entry("loave", "loaf"),
+            Map.entry("pkt", "packet"),
+            Map.entry("pkg", "packet"),
+            Map.entry("package", "packet"),
+            Map.entry("pack", "packet"),
+            Map.entry("env", "envelope"),
+            Map.entry("ctn", "carton"),
+            Map.entry("bx", "box"),
+            Map.entry("sq", "square"),
+            Map.entry("quantitie", "quantity"));
 
     private Packings() {}
+
+    /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
+    static boolean holds(String packing) {
+        return packing.matches(HOLDING);
+    }
 
     /** The packing word in the singular. */
     static Optional<String> take(Cursor cursor) {
         return cursor.take(WORD).map(found -> {
-            String word = found.group(2).toLowerCase(Locale.ROOT);
+            String word = found.group(1).toLowerCase(Locale.ROOT);
             return SINGULAR.getOrDefault(word, word);
         });
     }

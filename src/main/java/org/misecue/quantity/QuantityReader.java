@@ -1,6 +1,8 @@
 package org.misecue.quantity;
 
 import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -24,6 +26,15 @@ public final class QuantityReader {
     private static final Pattern OF = Pattern.compile("\\h*\\bof\\b\\h*|\\h+");
     private static final Pattern TO =
             Pattern.compile("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+", Pattern.CASE_INSENSITIVE);
+    /** The "four-hundred-gram" of "two four-hundred-gram tins". */
+    private static final Pattern WORDED_SIZE = Pattern.compile(
+            "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
+    /** The rest of "a cup and a half". */
+    private static final Pattern AND_A_HALF = Pattern.compile(
+            "\\h+and\\h+an?\\h+(half|quarter|third)\\b(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))", Pattern.CASE_INSENSITIVE);
+    private static final Map<String, RationalNumber> SHARES =
+            Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
+    private static final Pattern OR_SO = Pattern.compile("\\h+or\\h+(?:so|thereabouts)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
@@ -76,10 +87,11 @@ public final class QuantityReader {
 
     private Optional<WrittenQuantity> eachHolding(Cursor cursor, RationalNumber count, String hedge) {
         boolean times = cursor.skip(TIMES);
+        int afterCount = cursor.at();
         boolean bracket = !times && cursor.skip(OPEN);
         cursor.skip(SPACE);
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) ? measure(cursor) : Optional.empty();
+        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE) ? measure(cursor) : Optional.empty();
         if (each.isPresent()) {
             Optional<Quantity> other = beside(cursor, Rationals.ONE).map(quantity -> quantity.times(count));
             if (bracket && !cursor.skip(CLOSE)) {
@@ -87,6 +99,10 @@ public final class QuantityReader {
             }
             cursor.skip(Hedges.HANDLING);
             Optional<String> packing = Packings.take(cursor);
+            if (packing.isEmpty() && each.get().dimension() == Dimension.LENGTH) {
+                cursor.backTo(afterCount);
+                return times ? just(cursor, count, hedge) : Optional.empty();
+            }
             if (packing.isPresent() || times) {
                 Quantity all = Hedges.on(each.get().times(count), inner.isEmpty() ? hedge : inner);
                 Optional<Quantity> alternative = other.or(() -> beside(cursor, count));
@@ -156,7 +172,12 @@ public final class QuantityReader {
             cursor.backTo(before);
         }
         Quantity quantity = Hedges.on(new Quantity(amount.get(), Unit.EACH), hedge);
-        Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        int behind = cursor.at();
+        Optional<Quantity> alternative =
+                beside(cursor, Rationals.ONE).filter(other -> other.dimension() != Dimension.LENGTH);
+        if (alternative.isEmpty()) {
+            cursor.backTo(behind);
+        }
         return Optional.of(written(cursor, quantity, alternative, packing.orElse(""), Optional.empty()));
     }
 
@@ -172,10 +193,12 @@ public final class QuantityReader {
         }
         if (amount.isPresent()) {
             String handling = Hedges.takeHandling(cursor);
+            cursor.skip(A_WHOLE);
             Optional<UnitWords.Found> unit = UnitWords.take(cursor);
             if (unit.isPresent()) {
-                Amount upTo =
-                        unit.get().unit() == Unit.PINCH ? amount.get() : upperEnd(cursor, amount.get(), unit.get());
+                Amount upTo = unit.get().unit() == Unit.PINCH
+                        ? amount.get()
+                        : upperEnd(cursor, andAHalf(cursor, amount.get()), unit.get());
                 return Optional.of(Hedges.on(
                         new Quantity(upTo.times(unit.get().times()), unit.get().unit()),
                         unit.get().unit() == Unit.PINCH ? "" : handling));
@@ -183,6 +206,16 @@ public final class QuantityReader {
         }
         cursor.backTo(start);
         return Optional.empty();
+    }
+
+    private static Amount andAHalf(Cursor cursor, Amount amount) {
+        if (!(amount instanceof Amount.Exact whole)) {
+            return amount;
+        }
+        return cursor.take(AND_A_HALF)
+                .map(found -> SHARES.get(found.group(1).toLowerCase(Locale.ROOT)))
+                .map(share -> Amount.of(whole.value().add(share)))
+                .orElse(amount);
     }
 
     /** The "120 g" of "100 g to 120 g". */
@@ -241,7 +274,9 @@ public final class QuantityReader {
         boolean bracket = cursor.skip(OPEN);
         if (bracket || cursor.skip(BESIDE)) {
             String hedge = Hedges.take(cursor);
-            Optional<Quantity> other = measure(cursor).map(quantity -> Hedges.on(quantity, hedge));
+            Optional<Quantity> other = measure(cursor)
+                    .filter(quantity -> quantity.dimension() != Dimension.COUNT)
+                    .map(quantity -> Hedges.on(quantity, hedge));
             if (other.isPresent() && !bracket) {
                 while (cursor.skip(BESIDE) && measure(cursor).isPresent()) {
                     start = cursor.at();
@@ -269,7 +304,8 @@ public final class QuantityReader {
             Optional<Quantity> alternative,
             String packing,
             Optional<RationalNumber> count) {
+        Quantity about = cursor.skip(OR_SO) ? Hedges.on(quantity, "about") : quantity;
         cursor.skip(OF);
-        return new WrittenQuantity(quantity, alternative, packing, count, cursor.at());
+        return new WrittenQuantity(about, alternative, packing, count, cursor.at());
     }
 }
