@@ -119,7 +119,7 @@ final class DonePhrase {
         }
         return switch (PreparationWords.sort(words.get(at))) {
             case DONE, STATE -> true;
-            case SOLD -> behind || inAManner;
+            case SOLD -> behind || inAManner || !PreparationWords.isSoldAs(words.get(at), lower(words.size() - 1));
             case BEHIND -> behind || SOFTENED.contains(lower(words.size() - 1));
             case MANNER, KIND, OTHER -> false;
         };

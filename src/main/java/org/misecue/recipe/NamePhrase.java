@@ -3,7 +3,6 @@ package org.misecue.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,16 +18,30 @@ import org.misecue.pantry.Pantry;
 record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static final Pattern BRACKET = Pattern.compile("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
-    private static final Pattern OR_FIRST = Pattern.compile("^(?:or|alternatively)\\h+(.+)$", Pattern.CASE_INSENSITIVE);
+    /** Behind an "or" these offer nothing else: "or as needed", "or to taste". */
+    private static final String NO_OTHER = "(?:as|more|less|to|until|so|enough|a\\h+(?:little|bit|touch))";
+    /** What "in" leads to where it does not belong to the name, as it does in "apricots in juice". */
+    private static final String SHAPE =
+            "(?:\\d|(?:\\p{L}+\\h+){0,2}(?:pieces|cubes|chunks|strips|slices|dice|halves|quarters|segments|wedges))";
+    private static final Pattern OR_FIRST = Pattern.compile(
+            "^(?:or|alternatively)\\h+(?!" + NO_OTHER + "\\b)(.+)$", Pattern.CASE_INSENSITIVE);
+    /** An "or" behind notes offers something else only with an amount of its own. */
+    private static final Pattern OR_LATER = Pattern.compile(
+            ",\\h*or\\h+(?:use\\h+)?(?=[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|the)\\h)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern EACH = Pattern.compile("^each\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
+    /** How wide a thing is to be: "9-inch pie crust". */
+    private static final Pattern WIDTH = Pattern.compile(
+            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\"))\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
     /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
-            "\\h+(?:[–—-]+\\h+|(?=(?:plus|\\+|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|depending|like|overnight)\\b|\\+))",
+            "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
+                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|in\\h+" + SHAPE
+                    + ")\\b|[+@]))",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
     /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
-    private static final Set<String> ADJECTIVES = Set.of(
+    static final Set<String> ADJECTIVES = Set.of(
             "large",
             "small",
             "medium",
@@ -51,71 +64,76 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "dried");
     /** How a spoon is filled, written behind it: no preparation. */
     private static final Set<String> FILLED = Set.of("heaped", "rounded", "levelled", "leveled");
-    /** Words that need the noun of the other side of an "or": "vegetable or sunflower oil". */
-    private static final Set<String> HALF_NAMES = Set.of(
-            "vegetable",
-            "sunflower",
-            "olive",
-            "rapeseed",
-            "dark",
-            "light",
-            "milk",
-            "white",
-            "black",
-            "plain",
-            "caster",
-            "brown",
-            "salted",
-            "unsalted",
-            "strong",
-            "golden",
-            "whole",
-            "skimmed",
-            "red",
-            "green",
-            "cow's",
-            "oat",
-            "self-raising",
-            "double",
-            "whipping",
-            "granulated",
-            "muscovado",
-            "demerara",
-            "icing",
-            "apple",
-            "cider",
-            "fine",
-            "sea",
-            "almond");
-
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
     static NamePhrase of(String rest, String packing) {
         List<String> preparation = new ArrayList<>();
         List<String> alternatives = new ArrayList<>();
-        String text = takeBrackets(rest, preparation, alternatives);
-        int comma = comma(text);
+        String text = rest.replaceFirst("^[\\h,;:|–—-]+", "");
+        boolean each = EACH.matcher(text).find();
+        text = takeBrackets(EACH.matcher(text).replaceFirst(""), preparation, alternatives);
+        text = takeWidth(text, preparation);
+        int comma = comma(text, each);
         if (comma >= 0) {
-            addPreparation(text.substring(comma + 1).strip(), preparation, alternatives);
+            addNotes(text.substring(comma + 1).strip(), preparation, alternatives);
             text = text.substring(0, comma).strip();
         }
         text = takeTail(text, preparation);
         boolean loose = packing.isEmpty() || packing.equals("piece");
         text = takeDone(text, loose, preparation);
-        String name = takeAlternatives(text, alternatives);
-        return new NamePhrase(tidy(name), String.join(", ", preparation), List.copyOf(alternatives));
+        if (each) {
+            preparation.add(0, "each");
+        }
+        Sides sides = Sides.of(text);
+        alternatives.addAll(0, sides.others());
+        return new NamePhrase(tidy(sides.name()), String.join(", ", preparation), List.copyOf(alternatives));
     }
 
     private static String takeBrackets(String rest, List<String> preparation, List<String> alternatives) {
         Matcher brackets = BRACKET.matcher(rest);
         List<String> inner = new ArrayList<>();
         String text = brackets.replaceAll(found -> {
+            if (isWithinName(rest.substring(0, found.start()), found.group(1), rest.substring(found.end()))) {
+                return Matcher.quoteReplacement(found.group());
+            }
             inner.add(found.group(1).strip());
             return "";
         });
         inner.stream().filter(each -> !each.isEmpty()).forEach(each -> addPreparation(each, preparation, alternatives));
         return text.strip();
+    }
+
+    /** Whether a bracket gives half of another name for the same: "caster (superfine) sugar". */
+    private static boolean isWithinName(String before, String inner, String after) {
+        String end = after.split("[,;(]", 2)[0].strip();
+        return !before.isBlank()
+                && !end.isEmpty()
+                && Pantry.standard().heardAs(inner + " " + end).isPresent();
+    }
+
+    private static String takeWidth(String text, List<String> preparation) {
+        Matcher width = WIDTH.matcher(text);
+        if (!width.find()) {
+            return text;
+        }
+        preparation.add(0, width.group(1));
+        return text.substring(width.end());
+    }
+
+    /** What stands behind the first comma: another ingredient, notes, or one behind the other. */
+    private static void addNotes(String words, List<String> preparation, List<String> alternatives) {
+        Matcher later = OR_LATER.matcher(words);
+        if (OR_FIRST.matcher(words).matches()) {
+            String[] parts = words.split(",\\h*", 2);
+            addPreparation(parts[0], preparation, alternatives);
+            addPreparation(parts.length > 1 ? parts[1] : "", preparation, alternatives);
+        } else if (later.find()) {
+            addPreparation(words.substring(0, later.start()), preparation, alternatives);
+            alternatives.add(words.substring(later.end()).strip());
+        } else {
+            addPreparation(words, preparation, alternatives);
+        }
     }
 
     private static void addPreparation(String words, List<String> preparation, List<String> alternatives) {
@@ -127,9 +145,10 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         }
     }
 
-    /** The first comma that does not stand between adjectives; −1 where there is none. */
-    private static int comma(String text) {
-        for (int at = 0; at < text.length(); at++) {
+    /** The first comma that stands neither between adjectives nor in a list of which each is meant; −1 where there is none. */
+    private static int comma(String text, boolean each) {
+        Matcher list = LIST.matcher(text);
+        for (int at = each && list.find() ? list.end() : 0; at < text.length(); at++) {
             if (text.charAt(at) == ';') {
                 return at;
             }
@@ -188,48 +207,10 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return String.join(" ", words).replace(" ,", ",").replaceAll("^[, ]+|[, ]+$", "");
     }
 
-    private static String takeAlternatives(String text, List<String> alternatives) {
-        String[] sides = OR.split(text, -1);
-        if (sides.length == 1) {
-            return text;
-        }
-        String other = sides[sides.length - 1].strip();
-        String noun = other.contains(" ") ? Nouns.last(other) : "";
-        for (int at = 1; at < sides.length; at++) {
-            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : "", other));
-        }
-        return completed(sides[0], noun, other);
-    }
-
-    private static String completed(String side, String noun, String other) {
-        Optional<String> known = known(side, other);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        String last = Nouns.last(side).toLowerCase(Locale.ROOT);
-        return !noun.isEmpty() && HALF_NAMES.contains(last) ? side.strip() + " " + noun : side.strip();
-    }
-
-    /** A side that names nothing by itself, with the end of the other side that makes it a name of the pantry. */
-    private static Optional<String> known(String side, String other) {
-        String start = side.strip();
-        if (start.equals(other) || Pantry.standard().find(start).isPresent()) {
-            return Optional.empty();
-        }
-        String[] words = other.split("\\h+", -1);
-        for (int from = 1; from < words.length; from++) {
-            String name = start + " " + String.join(" ", List.of(words).subList(from, words.length));
-            if (Pantry.standard().heardAs(name).isPresent()) {
-                return Optional.of(name);
-            }
-        }
-        return Optional.empty();
-    }
-
     /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */
     static String tidy(String name) {
         String text = name.strip()
-                .replaceFirst("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?", "")
+                .replaceFirst("(?i)^(?:(?:of|the)\\h+)?", "")
                 .replaceAll("\\h{2,}", " ")
                 .replaceAll("[\\s.:;,–-]+$", "");
         if (text.isEmpty() || PROPER.matcher(text).matches()) {

@@ -1,0 +1,55 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What is taken of something that is counted: "the finely grated zest of 2 lemons", "whites of 4 eggs", "rind and juice
+ * of 1 orange".
+ *
+ * @param part what one would look for, "zest"; empty where two parts are taken, for then it is the whole fruit
+ * @param preparation how it is taken; of two parts, both; and a part of another fruit named behind it
+ * @param rest the fruit with its amount
+ */
+record FruitPart(String part, List<String> preparation, String rest) {
+
+    static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
+
+    private static final String HOW = "(?:(?:finely|coarsely|freshly|grated|pared|squeezed|sieved|strained)\\h+)*";
+    private static final Pattern PATTERN = Pattern.compile(
+            "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:" + WORDS
+                    + "))?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
+            Pattern.CASE_INSENSITIVE);
+    /** "Zest of one lemon and juice of half". */
+    private static final Pattern ANOTHER = Pattern.compile(
+            "\\h+(?=(?:and|plus|&|\\+)\\h+(?:the\\h+)?" + HOW + "(?:" + WORDS + ")\\h+(?:of|from)\\b)",
+            Pattern.CASE_INSENSITIVE);
+
+    static Optional<FruitPart> in(String text) {
+        Matcher found = PATTERN.matcher(text);
+        return found.matches() ? Optional.of(of(found)) : Optional.empty();
+    }
+
+    private static FruitPart of(Matcher found) {
+        String how = found.group("how").strip().toLowerCase(Locale.ROOT);
+        String part = found.group("part").toLowerCase(Locale.ROOT);
+        String[] rest = ANOTHER.split(found.group("rest"), 2);
+        List<String> preparation = new ArrayList<>();
+        if (found.group("second") != null) {
+            preparation.add((how + " " + part + found.group("second")).strip().toLowerCase(Locale.ROOT));
+        } else if (!how.isEmpty()) {
+            preparation.add(how);
+        }
+        preparation.addAll(List.of(rest).subList(1, rest.length));
+        return new FruitPart(found.group("second") == null ? part : "", preparation, rest[0]);
+    }
+
+    /** The name of what is taken, of a fruit by its name. */
+    String of(String fruit) {
+        return part.isEmpty() ? fruit : Nouns.singular(fruit) + " " + part;
+    }
+}
