@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What is counted instead of weighed: tins, sachets, cloves, slices. */
-final class Packings {
+public final class Packings {
 
     /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
@@ -33,6 +33,17 @@ final class Packings {
             Map.entry("quantitie", "quantity"));
 
     private Packings() {}
+
+    /** The packing word for several of them, "leaves". */
+    public static String plural(String packing) {
+        if (packing.endsWith("leaf") || packing.equals("loaf")) {
+            return packing.replaceFirst("f$", "ves");
+        }
+        if (packing.endsWith("quantity")) {
+            return packing.replaceFirst("y$", "ies");
+        }
+        return packing.matches(".*(?:ch|x|s)") ? packing + "es" : packing + "s";
+    }
 
     /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
     static boolean holds(String packing) {
