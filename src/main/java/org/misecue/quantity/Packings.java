@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** What is counted instead of weighed: tins, sachets, cloves, slices. */
+/** What is counted instead of weighed, tins, sachets, cloves, slices, and how such words are written. */
 public final class Packings {
 
     /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
