@@ -14,10 +14,10 @@ final class LooseAmounts {
     private static final Pattern LOOSE = Pattern.compile(
             "(?!" + THING + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?"
                     + "(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*" + THING + "(?:e?s)?\\b"
-                    + "|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))"
-                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+(?:drops|strands))|enough\\b|several\\b|plenty\\b|a\\h+lot\\b|lots\\b",
+                    + "|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands|threads|grains))"
+                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+(?:drops|strands|threads|grains))|enough\\b|several\\b|plenty\\b|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:of\\h+)?(?:drops|sprigs|leaves|strands)\\b");
+    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:of\\h+)?(?:drops|sprigs|leaves|strands|threads|grains)\\b");
 
     private LooseAmounts() {}
 

@@ -38,7 +38,7 @@ public final class QuantityReader {
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
-            "(?:\\h*[/,;|]\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
+            "(?:\\h*(?:[/,;|=]|\\bor\\h+(?=[\\d½¼¾⅓⅔⅛]))\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BESIDE = Pattern.compile("\\h*[/|]\\h*");
     private static final Pattern GAS = Pattern.compile("gas(?:\\h+mark)?\\h*(?=[\\d½¼])", Pattern.CASE_INSENSITIVE);
@@ -135,6 +135,11 @@ public final class QuantityReader {
         }
         Quantity quantity = Hedges.on(Sums.with(cursor, first.get(), this::measure), hedge);
         Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        Quantity whole = Sums.with(cursor, quantity, this::measure);
+        if (alternative.isPresent() && !whole.equals(quantity)) {
+            beside(cursor, Rationals.ONE);
+            return Optional.of(written(cursor, whole, Optional.empty(), "", Optional.empty()));
+        }
         if (quantity.unit() == Unit.STICK && cursor.sees(NOT_BUTTER)) {
             return Optional.of(written(
                     cursor,

@@ -19,9 +19,4 @@ public record WrittenQuantity(
     public boolean isPack() {
         return quantity.unit() == Unit.EACH && Packings.holds(packing);
     }
-
-    /** This many packs, by what they hold in all. */
-    public WrittenQuantity holding(Quantity content) {
-        return new WrittenQuantity(content, alternative, packing, count, end);
-    }
 }

@@ -19,14 +19,14 @@ import org.misecue.quantity.WrittenQuantity;
  */
 record AmountBehind(WrittenQuantity amount, String rest) {
 
-    private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|~)";
+    private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|c\\.|~)";
     private static final String LOOSE =
-            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:drops|strands|sprigs|leaves)|little)\\b";
+            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:drops|strands|sprigs|leaves|threads|grains)|couple\\h+of\\h+(?:drops|strands)|little)\\b";
     private static final String NUMBER_WORD =
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */
     private static final Pattern START = Pattern.compile(
-            "(?:\\h*[:;,=|–—-]\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE + ")"
+            "(?:\\h*(?:[;,=|–—-]|(?<!\\d):)\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE + ")"
                     + "|(?:\\h*[:;=|–—]\\h*|,\\h+|\\h-+\\h)(?=(?:" + HEDGE + "\\h+)?" + NUMBER_WORD + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
@@ -35,13 +35,15 @@ record AmountBehind(WrittenQuantity amount, String rest) {
 
     private static final Pattern FILLED =
             Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
+    private static final Pattern IN_BRACKETS =
+            Pattern.compile("(?<name>\\p{L}[^,;()]*)\\h\\((?<amount>[^()\\p{L}]*\\d[^()]*)\\)(?<notes>(?:[,;].*)?)");
     private static final Set<String> SIZES = Set.of(
             "large", "medium", "small", "big", "extra-large", "extra", "med", "lg", "lge", "whole", "ripe", "fresh",
             "free-range", "ground");
     private static final Pattern NOTE = Pattern.compile("[,;(].*");
     /** Notes that follow an amount without a comma. */
     private static final Pattern NOTES =
-            Pattern.compile("\\h+(?:plus|for|to|at|from|in|as|if|or|each|per)\\b.*", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according)\\b|\\d+\\h?(?:cm|mm|inch)).*", Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
@@ -59,7 +61,20 @@ record AmountBehind(WrittenQuantity amount, String rest) {
                 }
             }
         }
-        return Optional.empty();
+        return inBrackets(text, quantities);
+    }
+
+    /** "Butter (250 g), softened". */
+    private static Optional<AmountBehind> inBrackets(String text, QuantityReader quantities) {
+        Matcher bracket = IN_BRACKETS.matcher(text);
+        if (!bracket.matches()) {
+            return Optional.empty();
+        }
+        String inner = bracket.group("amount").strip();
+        return quantities
+                .read(inner)
+                .filter(written -> written.end() == inner.length() && measures(written, bracket.group("name")))
+                .map(written -> new AmountBehind(written, bracket.group("name") + bracket.group("notes")));
     }
 
     /** Name and notes with a comma between them; how a spoon is filled is no note, and a size belongs to the name. */
@@ -71,7 +86,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         if (described > 0) {
             return behind.substring(0, described).strip() + " " + NamePhrase.tidy(before) + behind.substring(described);
         }
-        return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[|–—-]\\h*", ""));
+        return before + (behind.matches("[,;(].*") ? behind : ", " + behind.replaceFirst("^[|/–—-]\\h*", ""));
     }
 
     /** Where the words end that say which sort is meant, "2 large", "100 g unsalted"; 0 where other words follow. */
@@ -89,7 +104,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         if (behind.isBlank()
                 || FILLED.matcher(behind.strip()).matches()
                 || described(behind.strip()) > 0
-                || behind.matches("\\h*[,;(|–—*†@+&-].*")) {
+                || behind.matches("\\h*[,;(|–—*†@+&/-].*")) {
             return true;
         }
         boolean measured = quantity.dimension() != Dimension.COUNT;
@@ -97,11 +112,9 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     }
 
     private static boolean measures(WrittenQuantity written, String before) {
-        Dimension dimension = written.quantity().dimension();
-        return dimension == Dimension.MASS
-                || dimension == Dimension.VOLUME
-                || dimension == Dimension.SMIDGEN
-                || (dimension == Dimension.COUNT
-                        && !NAMED_BY_NUMBER.matcher(before).matches());
+        return switch (written.quantity().dimension()) {
+            case MASS, VOLUME, SMIDGEN, COUNT -> !NAMED_BY_NUMBER.matcher(before).matches();
+            case LENGTH, TEMPERATURE, DURATION -> false;
+        };
     }
 }

@@ -12,7 +12,7 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.WrittenQuantity;
 
 /**
- * Second amounts in brackets behind a name: "3 eggs (about 150 g)", "1 tin condensed milk (397 g)".
+ * Second amounts aside, mostly in brackets behind a name: "3 eggs (about 150 g)", "1 tin condensed milk (397 g)".
  *
  * @param first the first of them; empty where there is none
  * @param each whether it says what one piece weighs
@@ -21,7 +21,10 @@ import org.misecue.quantity.WrittenQuantity;
 record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
     private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
-    private static final Pattern PIECE = Pattern.compile("[;,]\\h+");
+    /** Between commas a second amount is as much aside as in brackets: "1 bar of chocolate, about 100 g, chopped". */
+    private static final Pattern COMMAS = Pattern.compile(",\\h*([^,;()]*)(?=[,;]|$)");
+
+    private static final Pattern PIECE = Pattern.compile("[;,]\\h+|\\h+or\\h+(?=[\\d½¼¾⅓⅔⅛])");
     private static final Pattern OF_EACH = Pattern.compile(".*\\h(?:each|apiece)\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern WEIGHED_HOW = Pattern.compile(
             "\\h+(?:in total|total|in all|altogether|each|apiece|without (?:the )?(?:shells?|stones?|skins?|peel)"
@@ -29,7 +32,11 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
                     + "|(?:un)?(?:peeled|shelled))$",
             Pattern.CASE_INSENSITIVE);
 
-    static BracketAmounts in(String text, QuantityReader quantities) {
+    static BracketAmounts in(String line, QuantityReader quantities) {
+        String text = COMMAS
+                .matcher(line)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        amount(found.group(1), quantities).isPresent() ? " (" + found.group(1) + ")" : found.group()));
         List<String> amounts = BRACKET.matcher(text)
                 .results()
                 .flatMap(bracket -> Arrays.stream(PIECE.split(bracket.group(1), -1)))

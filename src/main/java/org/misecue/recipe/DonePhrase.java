@@ -115,7 +115,7 @@ final class DonePhrase {
 
     private boolean isDone(int at, boolean inAManner, boolean behind) {
         if (lower(at).equals("ground")) {
-            return at > 0 && lower(at - 1).equals("freshly");
+            return inAManner;
         }
         return switch (PreparationWords.sort(words.get(at))) {
             case DONE, STATE -> true;

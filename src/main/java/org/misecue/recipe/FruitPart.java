@@ -24,6 +24,11 @@ record FruitPart(String part, List<String> preparation, String rest) {
             "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:" + WORDS
                     + "))?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
             Pattern.CASE_INSENSITIVE);
+    /** "Lemon juice: ½ lemon", "zest – 2 oranges". */
+    private static final Pattern PART_FIRST = Pattern.compile(
+            "^(?:(?<fruit>\\p{L}+)\\h+(?<its>" + WORDS + ")|(?<part>" + WORDS + "))\\h*[:=–—-]\\h*"
+                    + "(?<rest>(?:[\\d½¼¾]|half\\b|one\\b|two\\b).*?\\p{L}.*)$",
+            Pattern.CASE_INSENSITIVE);
     /** "Zest of one lemon and juice of half". */
     private static final Pattern ANOTHER = Pattern.compile(
             "\\h+(?=(?:and|plus|&|\\+)\\h+(?:the\\h+)?" + HOW + "(?:" + WORDS + ")\\h+(?:of|from)\\b)",
@@ -31,7 +36,20 @@ record FruitPart(String part, List<String> preparation, String rest) {
 
     static Optional<FruitPart> in(String text) {
         Matcher found = PATTERN.matcher(text);
-        return found.matches() ? Optional.of(of(found)) : Optional.empty();
+        return found.matches() ? Optional.of(of(found)) : partFirst(text);
+    }
+
+    private static Optional<FruitPart> partFirst(String text) {
+        Matcher found = PART_FIRST.matcher(text);
+        if (!found.matches()) {
+            return Optional.empty();
+        }
+        String rest = found.group("rest");
+        String fruit = found.group("fruit");
+        String part = fruit == null ? found.group("part") : found.group("its");
+        return fruit == null || rest.toLowerCase(Locale.ROOT).contains(fruit.toLowerCase(Locale.ROOT))
+                ? Optional.of(new FruitPart(part.toLowerCase(Locale.ROOT), List.of(), rest))
+                : Optional.empty();
     }
 
     private static FruitPart of(Matcher found) {

@@ -28,6 +28,8 @@ final class IngredientLineParser {
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
     private static final Pattern SHEET =
             Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)", Pattern.CASE_INSENSITIVE);
+    /** Any other stroke but one between two measures. */
+    private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
     private static final Pattern SUM_BEHIND =
             Pattern.compile("(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
@@ -49,7 +51,8 @@ final class IngredientLineParser {
                 .matcher(OPTIONAL.matcher(text).replaceAll(" "))
                 .replaceAll("")
                 .strip();
-        String plain = CUPS.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceFirst("$1c");
+        String cells = CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
+        String plain = CUPS.matcher(cells).replaceFirst("$1c");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);
@@ -108,7 +111,7 @@ final class IngredientLineParser {
 
         IngredientLine of(String plain, Optional<WrittenQuantity> first) {
             return FruitPart.in(plain)
-                    .map(this::ofPart)
+                    .flatMap(this::ofPart)
                     .or(() -> first.map(written -> amountFirst(plain, written)))
                     .or(() -> AmountBehind.in(plain, quantities)
                             .map(behind -> line(Optional.of(behind.amount()), behind.rest())))
@@ -118,16 +121,15 @@ final class IngredientLineParser {
         }
 
         /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
-        private IngredientLine ofPart(FruitPart part) {
+        private Optional<IngredientLine> ofPart(FruitPart part) {
             Optional<WrittenQuantity> written = amount(part.rest());
-            NamePhrase fruit = NamePhrase.of(
-                    written.map(each -> part.rest().substring(each.end())).orElse(part.rest()), "");
+            IngredientLine fruit = line(
+                    written, written.map(each -> part.rest().substring(each.end())).orElse(part.rest()));
             List<String> preparation = new ArrayList<>(part.preparation());
             preparation.add(fruit.preparation());
-            return line(
-                    written,
-                    written.flatMap(WrittenQuantity::alternative),
-                    new NamePhrase(part.of(fruit.name()), joined(preparation), fruit.alternatives()));
+            return fruit.ingredient().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(renamed(fruit, part.of(fruit.ingredient()), joined(preparation)));
         }
 
         private IngredientLine amountFirst(String plain, WrittenQuantity written) {
@@ -162,16 +164,20 @@ final class IngredientLineParser {
             return amount(found.group("rest"))
                     .map(written -> amountFirst(found.group("rest"), written))
                     .filter(read -> isKnown(read.ingredient()) || !isKnown(label))
-                    .map(read -> new IngredientLine(
-                            read.text(),
-                            read.line(),
-                            read.quantity(),
-                            read.alternative(),
-                            read.packing(),
-                            read.ingredient(),
-                            joined(List.of(read.preparation(), label)),
-                            optional,
-                            read.alternatives()));
+                    .map(read -> renamed(read, read.ingredient(), joined(List.of(read.preparation(), label))));
+        }
+
+        private IngredientLine renamed(IngredientLine read, String name, String preparation) {
+            return new IngredientLine(
+                    read.text(),
+                    read.line(),
+                    read.quantity(),
+                    read.alternative(),
+                    read.packing(),
+                    name,
+                    preparation,
+                    optional,
+                    read.alternatives());
         }
 
         private static boolean isKnown(String name) {
@@ -191,20 +197,14 @@ final class IngredientLineParser {
                     ? BracketAmounts.in(text, quantities)
                     : new BracketAmounts(Optional.empty(), false, text);
             Optional<Quantity> content = written.filter(WrittenQuantity::isPack).flatMap(brackets::content);
-            return line(
-                    written.map(amount -> content.map(amount::holding).orElse(amount)),
-                    written.flatMap(WrittenQuantity::alternative)
-                            .or(() -> content.isPresent() ? Optional.empty() : brackets.first()),
-                    NamePhrase.of(brackets.rest(), written.map(WrittenQuantity::packing).orElse("")));
-        }
-
-        private IngredientLine line(
-                Optional<WrittenQuantity> written, Optional<Quantity> alternative, NamePhrase phrase) {
+            NamePhrase phrase = NamePhrase.of(
+                    brackets.rest(), written.map(WrittenQuantity::packing).orElse(""));
             return new IngredientLine(
                     line.text(),
                     line.number(),
-                    written.map(WrittenQuantity::quantity),
-                    alternative,
+                    content.or(() -> written.map(WrittenQuantity::quantity)),
+                    written.flatMap(WrittenQuantity::alternative)
+                            .or(() -> content.isPresent() ? Optional.empty() : brackets.first()),
                     written.map(WrittenQuantity::packing).orElse(""),
                     phrase.name(),
                     phrase.preparation(),

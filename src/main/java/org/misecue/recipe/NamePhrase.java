@@ -36,7 +36,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|in\\h+" + SHAPE
+                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some)|in\\h+" + SHAPE
                     + ")\\b|[+@]))",
             Pattern.CASE_INSENSITIVE);
 
@@ -62,8 +62,10 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "unwaxed",
             "dry",
             "dried");
-    /** How a spoon is filled, written behind it: no preparation. */
-    private static final Set<String> FILLED = Set.of("heaped", "rounded", "levelled", "leveled");
+    /** How a spoon is filled or an amount is meant, written behind it: no preparation. */
+    private static final Set<String> FILLED = Set.of(
+            "heaped", "heaping", "rounded", "level", "levelled", "leveled", "scant", "generous", "about", "approx",
+            "approx.", "approximately", "roughly");
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
@@ -79,7 +81,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             addNotes(text.substring(comma + 1).strip(), preparation, alternatives);
             text = text.substring(0, comma).strip();
         }
-        text = takeTail(text, preparation);
+        text = takeTail(text, preparation, alternatives);
         boolean loose = packing.isEmpty() || packing.equals("piece");
         text = takeDone(text, loose, preparation);
         if (each) {
@@ -140,7 +142,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         Matcher or = OR_FIRST.matcher(words);
         if (or.matches()) {
             alternatives.add(or.group(1).strip());
-        } else if (!words.isEmpty()) {
+        } else if (!words.isEmpty() && !FILLED.contains(words.toLowerCase(Locale.ROOT))) {
             preparation.add(words);
         }
     }
@@ -175,15 +177,14 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         };
     }
 
-    private static String takeTail(String text, List<String> preparation) {
+    private static String takeTail(String text, List<String> preparation, List<String> alternatives) {
         Matcher tail = TAIL.matcher(text);
         if (!tail.find() || tail.start() == 0) {
             return text;
         }
-        String words = text.substring(tail.end()).strip();
-        if (!words.isEmpty()) {
-            preparation.add(0, words);
-        }
+        List<String> notes = new ArrayList<>();
+        addPreparation(text.substring(tail.end()).strip(), notes, alternatives);
+        preparation.addAll(0, notes);
         return text.substring(0, tail.start()).strip();
     }
 
