@@ -48,8 +48,8 @@ final class NumberWords {
 
     private static final String SHARE =
             "(?:(?:(?:an?|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
-    private static final Pattern SETS = word("(?:(" + COUNT + "|half\\h+a)\\h+)(dozen|couple|pair)(?:\\h+of)?");
-    private static final Pattern MIXED = word("(" + COUNT + ")\\h+and\\h+(" + SHARE + ")");
+    private static final Pattern SETS = word("(?:(" + COUNT + "|half[\\h-]+a)[\\h-]+)(dozen|couple|pair)(?:\\h+of)?");
+    private static final Pattern MIXED = word("(" + COUNT + ")[\\h-]+and[\\h-]+(" + SHARE + ")");
     private static final Pattern PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
     private static final Pattern WHOLE = word("(" + COUNT + ")");
 

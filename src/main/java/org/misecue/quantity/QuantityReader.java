@@ -29,12 +29,15 @@ public final class QuantityReader {
     /** The "four-hundred-gram" of "two four-hundred-gram tins". */
     private static final Pattern WORDED_SIZE = Pattern.compile(
             "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
+    private static final String A_SHARE = "\\h+and\\h+an?\\h+(half|quarter|third)\\b";
+    /** The rest of the number "1 and a half". */
+    private static final Pattern AND_HALF = Pattern.compile(A_SHARE, Pattern.CASE_INSENSITIVE);
     /** The rest of "a cup and a half". */
-    private static final Pattern AND_A_HALF = Pattern.compile(
-            "\\h+and\\h+an?\\h+(half|quarter|third)\\b(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))", Pattern.CASE_INSENSITIVE);
+    private static final Pattern UNIT_AND_HALF = Pattern.compile(
+            A_SHARE + "(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))", Pattern.CASE_INSENSITIVE);
     private static final Map<String, RationalNumber> SHARES =
             Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
-    private static final Pattern OR_SO = Pattern.compile("\\h+or\\h+(?:so|thereabouts)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OR_SO = Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
@@ -217,10 +220,13 @@ public final class QuantityReader {
         if (!(amount instanceof Amount.Exact whole)) {
             return amount;
         }
-        return cursor.take(AND_A_HALF)
-                .map(found -> SHARES.get(found.group(1).toLowerCase(Locale.ROOT)))
-                .map(share -> Amount.of(whole.value().add(share)))
-                .orElse(amount);
+        return Amount.of(andAShare(cursor, whole.value(), UNIT_AND_HALF));
+    }
+
+    private static RationalNumber andAShare(Cursor cursor, RationalNumber whole, Pattern share) {
+        return cursor.take(share)
+                .map(found -> whole.add(SHARES.getOrDefault(found.group(1).toLowerCase(Locale.ROOT), Rationals.ZERO)))
+                .orElse(whole);
     }
 
     /** The "120 g" of "100 g to 120 g". */
@@ -270,6 +276,7 @@ public final class QuantityReader {
     private Optional<RationalNumber> number(Cursor cursor) {
         return NumberReader.take(cursor)
                 .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
+                .map(value -> andAShare(cursor, value, AND_HALF))
                 .or(() -> NumberWords.take(cursor));
     }
 

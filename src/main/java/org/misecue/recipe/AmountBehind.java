@@ -21,7 +21,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
 
     private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|c\\.|~)";
     private static final String LOOSE =
-            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:drops|strands|sprigs|leaves|threads|grains)|couple\\h+of\\h+(?:drops|strands)|little)\\b";
+            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:(?:table|tea)spoons|drops|strands|sprigs|leaves|threads|grains)|couple\\h+of\\h+(?:drops|strands)|little)\\b";
     private static final String NUMBER_WORD =
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */

@@ -133,18 +133,21 @@ final class DonePhrase {
 
     /** Whether the last of these words belongs to a name that means another thing: "crushed pineapple". */
     private boolean namesAnother(int end) {
-        Optional<Ingredient> with = longest(end - 1);
-        return with.isPresent() && !with.equals(longest(end));
+        int with = longest(end - 1);
+        return with >= longest(end) && with > end && !named(end - 1, with).equals(named(end, with));
     }
 
-    private Optional<Ingredient> longest(int from) {
-        for (int to = words.size(); to > from; to--) {
-            Optional<Ingredient> found = Pantry.standard().heardAs(String.join(" ", words.subList(from, to)));
-            if (found.isPresent()) {
-                return found;
-            }
+    /** The end of the longest name of the pantry that begins here; the place itself where none does. */
+    private int longest(int from) {
+        int to = words.size();
+        while (to > from && named(from, to).isEmpty()) {
+            to--;
         }
-        return Optional.empty();
+        return to;
+    }
+
+    private Optional<Ingredient> named(int from, int to) {
+        return Pantry.standard().heardAs(String.join(" ", words.subList(from, to)));
     }
 
     private String lower(int at) {

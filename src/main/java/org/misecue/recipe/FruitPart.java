@@ -19,7 +19,7 @@ record FruitPart(String part, List<String> preparation, String rest) {
 
     static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
 
-    private static final String HOW = "(?:(?:finely|coarsely|freshly|grated|pared|squeezed|sieved|strained)\\h+)*";
+    private static final String HOW = "(?:(?:\\p{L}+(?:ly|ed)|beaten)\\h+)*+";
     private static final Pattern PATTERN = Pattern.compile(
             "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:" + WORDS
                     + "))?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",

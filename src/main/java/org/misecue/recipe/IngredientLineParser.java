@@ -14,8 +14,11 @@ import org.misecue.recipe.manuscript.Line;
 /** Reads one line of the ingredient list: amount, name, preparation, alternatives. */
 final class IngredientLineParser {
 
+    private static final String OPTIONALLY =
+            "(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
+    /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
     private static final Pattern OPTIONAL = Pattern.compile(
-            "\\h*[,;–-]?\\h*\\(?\\b(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*\\)?",
+            "\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b" + OPTIONALLY,
             Pattern.CASE_INSENSITIVE);
 
     /** Nobody says more than this about one ingredient; what is longer is something else. */

@@ -32,12 +32,11 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
     /** How wide a thing is to be: "9-inch pie crust". */
     private static final Pattern WIDTH = Pattern.compile(
-            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\"))\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")|\\p{L}+-inch)\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
     /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some)|in\\h+" + SHAPE
-                    + ")\\b|[+@]))",
+                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some|(?:\\d+|an?|one|two|three)\\h)|(?<!ed\\h{1,9})in\\h+" + SHAPE + ")\\b|[+@]))",
             Pattern.CASE_INSENSITIVE);
 
     /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
@@ -163,18 +162,13 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static boolean onlyAdjectives(String text) {
         for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
-            if (!word.isEmpty() && !ADJECTIVES.contains(word) && !isDone(word)) {
+            if (!word.isEmpty()
+                    && !ADJECTIVES.contains(word)
+                    && PreparationWords.sort(word) == PreparationWords.Sort.OTHER) {
                 return false;
             }
         }
         return true;
-    }
-
-    private static boolean isDone(String word) {
-        return switch (PreparationWords.sort(word)) {
-            case DONE, STATE, MANNER -> true;
-            case BEHIND, KIND, SOLD, OTHER -> false;
-        };
     }
 
     private static String takeTail(String text, List<String> preparation, List<String> alternatives) {
