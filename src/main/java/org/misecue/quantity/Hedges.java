@@ -10,7 +10,8 @@ final class Hedges {
             "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern HEDGE = Pattern.compile(
-            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
+            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|not\\h+quite|maybe|perhaps|some(?=\\h+\\d)"
+                    + "|(?:(?:just|slightly|an?\\h+(?:little|bit|touch))\\h+)?(?:over|under|more\\h+than|less\\h+than)|up\\h+to"
                     + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
             Pattern.CASE_INSENSITIVE);
     static final Pattern HANDLING = Pattern.compile(

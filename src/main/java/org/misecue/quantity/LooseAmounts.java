@@ -9,12 +9,12 @@ final class LooseAmounts {
 
     private static final String THING =
             "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
-                    + "|dusting|twist|grind|swirl|spoonful|smear|slosh|nut(?=\\h+of))";
+                    + "|dusting|twist|grind|swirl|spoonful|slug|shake|blob|lick|scraping|trickle|smear|slosh|nut(?=\\h+of))";
     /** A plural without a number before it is a name: "sprinkles". */
     private static final Pattern LOOSE = Pattern.compile(
             "(?!" + THING + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?"
-                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*" + THING + "(?:e?s)?\\b"
-                    + "|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands|threads|grains))"
+                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped|\\p{L}+-sized?)\\h+)*" + THING + "(?:e?s)?\\b"
+                    + "|an?\\h+(?:few|little|bit)\\b(?!\\h+(?:over|under|more|less)\\b)|some\\b(?!\\h+\\d)|few\\b(?=\\h+(?:drops|sprigs|leaves|strands|threads|grains))"
                     + "|(?:an?\\h+)?couple(?=\\h+of\\h+(?:drops|strands|threads|grains))|enough\\b|several\\b|plenty\\b|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:of\\h+)?(?:drops|sprigs|leaves|strands|threads|grains|(?:table|tea)?spoon(?:ful)?s|tbsps?|tsps?)\\b");

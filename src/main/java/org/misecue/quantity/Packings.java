@@ -16,7 +16,7 @@ public final class Packings {
             "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
                     + "(" + HOLDING + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop"
                     + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|batch|quantity"
-                    + "|quantitie|recipe|portion|disc|disk|shot|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
+                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, String> SINGULAR =
             Map.ofEntries(

@@ -38,6 +38,8 @@ public final class QuantityReader {
     private static final Map<String, RationalNumber> SHARES =
             Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
     private static final Pattern OR_SO = Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BETWEEN = Pattern.compile("between\\h+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AND = Pattern.compile("\\h+and\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
@@ -257,16 +259,17 @@ public final class QuantityReader {
 
     private Optional<Amount> amount(Cursor cursor) {
         int start = cursor.at();
+        Pattern to = cursor.skip(BETWEEN) ? AND : TO;
         Optional<RationalNumber> from = number(cursor).filter(QuantityReader::sane);
         if (from.isEmpty()) {
             cursor.backTo(start);
             return Optional.empty();
         }
         int afterFirst = cursor.at();
-        if (cursor.skip(TO)) {
-            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
-            if (to.isPresent()) {
-                return Optional.of(Amount.between(from.get(), to.get()));
+        if (cursor.skip(to)) {
+            Optional<RationalNumber> upper = number(cursor).filter(QuantityReader::sane);
+            if (upper.isPresent()) {
+                return Optional.of(Amount.between(from.get(), upper.get()));
             }
         }
         cursor.backTo(afterFirst);

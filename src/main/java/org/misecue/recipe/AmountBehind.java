@@ -26,7 +26,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */
     private static final Pattern START = Pattern.compile(
-            "(?:\\h*(?:[;,=|–—-]|(?<!\\d):)\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?[\\d½¼¾⅓⅔⅛]|half\\h+an?\\h|" + LOOSE + ")"
+            "(?:\\h*(?:[;,=|–—-]|(?<!\\d):)\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
                     + "|(?:\\h*[:;=|–—]\\h*|,\\h+|\\h-+\\h)(?=(?:" + HEDGE + "\\h+)?" + NUMBER_WORD + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
@@ -43,7 +43,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static final Pattern NOTE = Pattern.compile("[,;(].*");
     /** Notes that follow an amount without a comma. */
     private static final Pattern NOTES =
-            Pattern.compile("\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according)\\b|\\d+\\h?(?:cm|mm|inch)).*", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according|net|gross)\\b|\\d+\\h?(?:cm|mm|inch)).*", Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
@@ -95,7 +95,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
         String words = behind.substring(0, end).strip();
         boolean all = Arrays.stream(words.split("\\h+", -1))
                 .allMatch(word -> SIZES.contains(word.toLowerCase(Locale.ROOT).replaceFirst("\\.$", ""))
-                        || PreparationWords.sort(word) == PreparationWords.Sort.KIND);
+                        || Sides.describes(word));
         return all ? end : 0;
     }
 

@@ -121,7 +121,8 @@ final class DonePhrase {
             case DONE, STATE -> true;
             case SOLD -> behind || inAManner || !PreparationWords.isSoldAs(words.get(at), lower(words.size() - 1));
             case BEHIND -> behind || SOFTENED.contains(lower(words.size() - 1));
-            case MANNER, KIND, OTHER -> false;
+            case KIND -> inAManner && lower(at - 1).equals("freshly");
+            case MANNER, OTHER -> false;
         };
     }
 

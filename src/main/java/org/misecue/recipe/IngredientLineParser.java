@@ -28,6 +28,9 @@ final class IngredientLineParser {
     private static final Pattern FOOTNOTE_MARKS = Pattern.compile("[*†‡¹²³]+(?=$|,)");
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
+    /** "1 packed cup" is a cup of what is packed. */
+    private static final Pattern PACKED_CUP = Pattern.compile(
+            "\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b", Pattern.CASE_INSENSITIVE);
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
     private static final Pattern SHEET =
             Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)", Pattern.CASE_INSENSITIVE);
@@ -55,7 +58,7 @@ final class IngredientLineParser {
                 .replaceAll("")
                 .strip();
         String cells = CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
-        String plain = CUPS.matcher(cells).replaceFirst("$1c");
+        String plain = PACKED_CUP.matcher(CUPS.matcher(cells).replaceFirst("$1c")).replaceFirst(" $2 $1");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);
@@ -125,9 +128,7 @@ final class IngredientLineParser {
 
         /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
         private Optional<IngredientLine> ofPart(FruitPart part) {
-            Optional<WrittenQuantity> written = amount(part.rest());
-            IngredientLine fruit = line(
-                    written, written.map(each -> part.rest().substring(each.end())).orElse(part.rest()));
+            IngredientLine fruit = of(part.rest(), amount(part.rest()));
             List<String> preparation = new ArrayList<>(part.preparation());
             preparation.add(fruit.preparation());
             return fruit.ingredient().isEmpty()

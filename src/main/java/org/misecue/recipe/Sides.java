@@ -91,9 +91,15 @@ record Sides(String name, List<String> others) {
     }
 
     private static boolean isHalf(String word) {
-        return HALF_NAMES.contains(word.toLowerCase(Locale.ROOT))
+        return describes(word)
                 || NamePhrase.ADJECTIVES.contains(word.toLowerCase(Locale.ROOT))
                 || PreparationWords.sort(word) != PreparationWords.Sort.OTHER;
+    }
+
+    /** Whether a word says which sort is meant, and so belongs to a name wherever it stands: "caster", "unsalted". */
+    static boolean describes(String word) {
+        return HALF_NAMES.contains(word.toLowerCase(Locale.ROOT))
+                || PreparationWords.sort(word) == PreparationWords.Sort.KIND;
     }
 
     /** The side with that end of the other which makes it a name of the pantry. */
