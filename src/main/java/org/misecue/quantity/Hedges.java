@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 final class Hedges {
 
     private static final Pattern ARTICLE = Pattern.compile(
-            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)",
+            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,4}(?:gram|ounce|pound|inch|litre)\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern HEDGE = Pattern.compile(
             "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|not\\h+quite|maybe|perhaps|some(?=\\h+\\d)"

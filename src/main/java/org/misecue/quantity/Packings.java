@@ -10,12 +10,12 @@ public final class Packings {
 
     /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
-            + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet";
+            + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
 
     private static final Pattern WORD = Pattern.compile(
             "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
                     + "(" + HOLDING + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop"
-                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|batch|quantity"
+                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
                     + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, String> SINGULAR =
@@ -46,7 +46,7 @@ public final class Packings {
     }
 
     /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
-    static boolean holds(String packing) {
+    public static boolean holds(String packing) {
         return packing.matches(HOLDING);
     }
 

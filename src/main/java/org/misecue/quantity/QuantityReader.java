@@ -94,6 +94,7 @@ public final class QuantityReader {
         boolean times = cursor.skip(TIMES);
         int afterCount = cursor.at();
         boolean bracket = !times && cursor.skip(OPEN);
+        cursor.skip(A_WHOLE);
         cursor.skip(SPACE);
         String inner = Hedges.take(cursor);
         Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE) ? measure(cursor) : Optional.empty();

@@ -33,6 +33,13 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static final Pattern NAMED_BY_NUMBER = Pattern.compile(
             ".*(?:^|\\h)(?:type|typ|tipo|no\\.?|number|grade|size|t|w|mark|e)", Pattern.CASE_INSENSITIVE);
 
+    /** Behind these an amount is not that of the name: "vinegar to make 1 cup". */
+    private static final Pattern LEADS_ON = Pattern.compile(
+            ".*\\h(?:make|makes|into|in|with|for|from|of|to|by|and|plus)", Pattern.CASE_INSENSITIVE);
+    /** Sorts written in two words that are else written in one. */
+    private static final Pattern APART =
+            Pattern.compile("\\b(self|full|fast|semi|free|extra)\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern FILLED =
             Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
     private static final Pattern IN_BRACKETS =
@@ -51,6 +58,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             String before = text.substring(0, start.start());
             String from = text.substring(start.end());
             Optional<WrittenQuantity> written = before.isBlank()
+                            || (start.group().isBlank() && LEADS_ON.matcher(before).matches())
                     ? Optional.empty()
                     : quantities.read(from).filter(found -> measures(found, before));
             if (written.isPresent()) {
@@ -92,7 +100,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     /** Where the words end that say which sort is meant, "2 large", "100 g unsalted"; 0 where other words follow. */
     private static int described(String behind) {
         int end = NOTE.matcher(behind).replaceFirst("").length();
-        String words = behind.substring(0, end).strip();
+        String words = APART.matcher(behind.substring(0, end).strip()).replaceAll("$1-");
         boolean all = Arrays.stream(words.split("\\h+", -1))
                 .allMatch(word -> SIZES.contains(word.toLowerCase(Locale.ROOT).replaceFirst("\\.$", ""))
                         || Sides.describes(word));

@@ -17,12 +17,12 @@ import java.util.regex.Pattern;
  */
 record FruitPart(String part, List<String> preparation, String rest) {
 
-    static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
+    static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|leaves|whites?|yolks?";
 
     private static final String HOW = "(?:(?:\\p{L}+(?:ly|ed)|beaten)\\h+)*+";
     private static final Pattern PATTERN = Pattern.compile(
             "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:" + WORDS
-                    + "))?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
+                    + "))?(?<taken>\\h+\\p{L}+ed)?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
             Pattern.CASE_INSENSITIVE);
     /** "Lemon juice: ½ lemon", "zest – 2 oranges". */
     private static final Pattern PART_FIRST = Pattern.compile(
@@ -61,6 +61,9 @@ record FruitPart(String part, List<String> preparation, String rest) {
             preparation.add((how + " " + part + found.group("second")).strip().toLowerCase(Locale.ROOT));
         } else if (!how.isEmpty()) {
             preparation.add(how);
+        }
+        if (found.group("taken") != null) {
+            preparation.add(found.group("taken").strip());
         }
         preparation.addAll(List.of(rest).subList(1, rest.length));
         return new FruitPart(found.group("second") == null ? part : "", preparation, rest[0]);

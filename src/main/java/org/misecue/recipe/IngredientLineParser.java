@@ -25,7 +25,8 @@ final class IngredientLineParser {
     static final int LONGEST = 400;
 
     private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
-    private static final Pattern FOOTNOTE_MARKS = Pattern.compile("[*†‡¹²³]+(?=$|,)");
+    private static final Pattern FOOTNOTE_MARKS = Pattern.compile(
+            "^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
     /** "1 packed cup" is a cup of what is packed. */
@@ -39,6 +40,9 @@ final class IngredientLineParser {
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
     private static final Pattern SUM_BEHIND =
             Pattern.compile("(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
+    /** Another amount of the same: "1 sachet or 2 tsp dried yeast". */
+    private static final Pattern OR_AMOUNT =
+            Pattern.compile("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)", Pattern.CASE_INSENSITIVE);
     /** What the line is for, before its amount: "egg wash: 1 egg". */
     private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
     /** A packing of which one is meant: "small bunch of mint", "packet of biscuits". */
@@ -146,7 +150,13 @@ final class IngredientLineParser {
                     return line(both, sum.group("name"));
                 }
             }
-            IngredientLine read = line(Optional.of(written), rest);
+            Matcher other = OR_AMOUNT.matcher(rest);
+            Optional<WrittenQuantity> instead = other.matches() ? amount(other.group("other")) : Optional.empty();
+            IngredientLine read = line(
+                    Optional.of(written),
+                    instead.map(second -> other.group("other").substring(second.end()))
+                            .filter(name -> !name.isBlank())
+                            .orElse(rest));
             return read.ingredient().isEmpty() && !read.packing().isEmpty() ? namedByPacking(plain, written) : read;
         }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Packings;
 
 /**
  * What stands behind the amount of an ingredient line.
@@ -28,16 +29,18 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     /** An "or" behind notes offers something else only with an amount of its own. */
     private static final Pattern OR_LATER = Pattern.compile(
             ",\\h*or\\h+(?:use\\h+)?(?=[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|the)\\h)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern EACH = Pattern.compile("^each\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern EACH = Pattern.compile("^each:?\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
     private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
     /** How wide a thing is to be: "9-inch pie crust". */
     private static final Pattern WIDTH = Pattern.compile(
-            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")|\\p{L}+-inch)\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")(?:/\\d+\\h?in(?:ch)?)?|\\p{L}+-inch)\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
     /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some|(?:\\d+|an?|one|two|three)\\h)|(?<!ed\\h{1,9})in\\h+" + SHAPE + ")\\b|[+@]))",
+                    + "|see|each|per|more|extra|not|any|which|that|whatever|whichever|when|before|after|minimum|including|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some|(?:\\d+|an?|one|two|three)\\h)|with\\h+(?:an?|the|their|its|some|skins?|peel|\\d+)|in\\h+" + SHAPE + ")\\b|[+@]))",
             Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern GO_ON = Pattern.compile("(?:with|in|to|from)\\b", Pattern.CASE_INSENSITIVE);
 
     /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
     static final Set<String> ADJECTIVES = Set.of(
@@ -81,8 +84,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             text = text.substring(0, comma).strip();
         }
         text = takeTail(text, preparation, alternatives);
-        boolean loose = packing.isEmpty() || packing.equals("piece");
-        text = takeDone(text, loose, preparation);
+        text = takeDone(text, Packings.holds(packing), preparation);
         if (each) {
             preparation.add(0, "each");
         }
@@ -176,13 +178,25 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         if (!tail.find() || tail.start() == 0) {
             return text;
         }
+        int start = doneBefore(text, tail.start(), tail.end());
         List<String> notes = new ArrayList<>();
-        addPreparation(text.substring(tail.end()).strip(), notes, alternatives);
+        addPreparation(text.substring(start < tail.start() ? start : tail.end()).strip(), notes, alternatives);
         preparation.addAll(0, notes);
-        return text.substring(0, tail.start()).strip();
+        return text.substring(0, start).strip();
     }
 
-    private static String takeDone(String text, boolean before, List<String> preparation) {
+    /** Where the word begins that a tail goes on: the "mixed" of "mixed with 1 tbsp water". */
+    private static int doneBefore(String text, int start, int end) {
+        int word = text.lastIndexOf(' ', start - 1);
+        return word > 0
+                        && GO_ON.matcher(text).region(end, text.length()).lookingAt()
+                        && PreparationWords.sort(text.substring(word, start)) != PreparationWords.Sort.OTHER
+                ? word
+                : start;
+    }
+
+    /** @param packed whether it comes in a pack: what is chopped in a tin was so when it was bought, but not what is cold */
+    private static String takeDone(String text, boolean packed, List<String> preparation) {
         List<String> words = List.of(text.replace(",", " , ").strip().split("\\h+", -1));
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
@@ -190,7 +204,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             preparation.add(0, joined(words.subList(behind, words.size())));
         }
         List<String> kept = words.subList(0, behind);
-        int first = before ? new DonePhrase(kept).before() : 0;
+        boolean bought = packed && PreparationWords.sort(words.get(0)) != PreparationWords.Sort.STATE;
+        int first = bought ? 0 : new DonePhrase(kept).before();
         String doneBefore = joined(kept.subList(0, first)).toLowerCase(Locale.ROOT);
         if (!doneBefore.isEmpty() && !FILLED.contains(doneBefore)) {
             preparation.add(0, doneBefore);

@@ -49,7 +49,7 @@ final class PreparationWords {
         }
         int hyphen = word.lastIndexOf('-');
         Sort last = hyphen < 0 ? Sort.OTHER : TABLE.getOrDefault(word.substring(hyphen + 1), Sort.OTHER);
-        if (last == Sort.DONE || last == Sort.KIND) {
+        if (last == Sort.DONE || last == Sort.KIND || last == Sort.STATE) {
             return last;
         }
         if (PARTICIPLE.matcher(word).matches() && !word.endsWith("seed") && !word.endsWith("weed")) {
