@@ -26,7 +26,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */
     private static final Pattern START = Pattern.compile(
-            "(?:\\h*(?:[;,=|–—-]|(?<!\\d):)\\h*|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
+            "(?:\\h*(?:[;,=|→–—-]|(?<!\\d):)\\h*|\\h+/\\h+|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
                     + "|(?:\\h*[:;=|–—]\\h*|,\\h+|\\h-+\\h)(?=(?:" + HEDGE + "\\h+)?" + NUMBER_WORD + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
@@ -43,7 +43,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static final Pattern FILLED =
             Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
     private static final Pattern IN_BRACKETS =
-            Pattern.compile("(?<name>\\p{L}[^,;()]*)\\h\\((?<amount>[^()\\p{L}]*\\d[^()]*)\\)(?<notes>(?:[,;].*)?)");
+            Pattern.compile("(?<name>\\p{L}[^,;()]*)\\h[(\\[](?<amount>[^()\\p{L}]*\\d[^()\\]]*)[)\\]](?<notes>(?:[,;].*)?)");
     private static final Set<String> SIZES = Set.of(
             "large", "medium", "small", "big", "extra-large", "extra", "med", "lg", "lge", "whole", "ripe", "fresh",
             "free-range", "ground");

@@ -45,6 +45,7 @@ final class IngredientLineParser {
             Pattern.compile("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)", Pattern.CASE_INSENSITIVE);
     /** What the line is for, before its amount: "egg wash: 1 egg". */
     private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
+    private static final Pattern PURPOSE = Pattern.compile("(?:for|to)\\h", Pattern.CASE_INSENSITIVE);
     /** A packing of which one is meant: "small bunch of mint", "packet of biscuits". */
     private static final Pattern ONE_PACKING = Pattern.compile(
             "(?:(?:small|medium|large|big|\\p{L}+-sized?)\\h+\\p{L}+|\\p{L}+\\h+of)\\b.*", Pattern.CASE_INSENSITIVE);
@@ -175,9 +176,13 @@ final class IngredientLineParser {
                 return Optional.empty();
             }
             String label = NamePhrase.tidy(found.group("label"));
-            return amount(found.group("rest"))
-                    .map(written -> amountFirst(found.group("rest"), written))
+            String rest = found.group("rest");
+            return amount(rest)
+                    .map(written -> amountFirst(rest, written))
                     .filter(read -> isKnown(read.ingredient()) || !isKnown(label))
+                    .or(() -> PURPOSE.matcher(label).lookingAt()
+                            ? Optional.of(line(Optional.empty(), rest))
+                            : Optional.empty())
                     .map(read -> renamed(read, read.ingredient(), joined(List.of(read.preparation(), label))));
         }
 

@@ -1,6 +1,7 @@
 package org.misecue.recipe;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -26,9 +27,13 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "(?:\\d|(?:\\p{L}+\\h+){0,2}(?:pieces|cubes|chunks|strips|slices|dice|halves|quarters|segments|wedges))";
     private static final Pattern OR_FIRST = Pattern.compile(
             "^(?:or|alternatively)\\h+(?!" + NO_OTHER + "\\b)(.+)$", Pattern.CASE_INSENSITIVE);
-    /** An "or" behind notes offers something else only with an amount of its own. */
-    private static final Pattern OR_LATER = Pattern.compile(
-            ",\\h*or\\h+(?:use\\h+)?(?=[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|the)\\h)", Pattern.CASE_INSENSITIVE);
+    /** An "or" behind notes offers something else only with an amount of its own or a known name. */
+    private static final Pattern OR_LATER = Pattern.compile(",\\h*or\\h+(?:use\\h+)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AN_AMOUNT =
+            Pattern.compile("[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|the)\\h", Pattern.CASE_INSENSITIVE);
+    /** One or two words that may be a sort of a thing. */
+    private static final Pattern SORT = Pattern.compile(
+            "(?!(?:or|not|but|about|any|see|if|i|from|my|our|the|optional)\\b)[\\p{L}'’-]+(?:\\h[\\p{L}'’-]+)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern EACH = Pattern.compile("^each:?\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
     private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
     /** How wide a thing is to be: "9-inch pie crust". */
@@ -37,7 +42,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
     private static final Pattern TAIL = Pattern.compile(
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|not|any|which|that|whatever|whichever|when|before|after|minimum|including|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|and\\h+(?:a\\h+(?:little|bit)|more|extra|some|(?:\\d+|an?|one|two|three)\\h)|with\\h+(?:an?|the|their|its|some|skins?|peel|\\d+)|in\\h+" + SHAPE + ")\\b|[+@]))",
+                    + "|see|each|per|more|extra|not|any|which|that|whatever|whichever|when|before|after|minimum|including|depending|like|overnight|without|less|or\\h+" + NO_OTHER + "|(?:and|&)\\h+(?:more|extra|some|\\d+|an?|one|two|three)(?=\\h)|with\\h+(?:an?|the|their|its|some|skins?|peel|\\d+)|in\\h+" + SHAPE + ")\\b|@|\\+(?=\\h*(?:[\\d½¼¾⅓⅔⅛]|extra|more|some|an?\\h|for\\h))))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern GO_ON = Pattern.compile("(?:with|in|to|from)\\b", Pattern.CASE_INSENSITIVE);
@@ -107,12 +112,22 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return text.strip();
     }
 
-    /** Whether a bracket gives half of another name for the same: "caster (superfine) sugar". */
+    /** Whether a bracket before the noun gives another name for the same, "caster (superfine) sugar", or a sort of it. */
     private static boolean isWithinName(String before, String inner, String after) {
         String end = after.split("[,;(]", 2)[0].strip();
         return !before.isBlank()
                 && !end.isEmpty()
-                && Pantry.standard().heardAs(inner + " " + end).isPresent();
+                && !TAIL.matcher(" " + end).lookingAt()
+                && (Pantry.standard().heardAs(inner + " " + end).isPresent()
+                        || (SORT.matcher(inner).matches()
+                                && Arrays.stream(inner.split("\\h+", -1)).noneMatch(NamePhrase::isDone)));
+    }
+
+    private static boolean isDone(String word) {
+        return switch (PreparationWords.sort(word)) {
+            case DONE, STATE, BEHIND, MANNER, SOLD -> true;
+            case KIND, OTHER -> false;
+        };
     }
 
     private static String takeWidth(String text, List<String> preparation) {
@@ -131,12 +146,17 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             String[] parts = words.split(",\\h*", 2);
             addPreparation(parts[0], preparation, alternatives);
             addPreparation(parts.length > 1 ? parts[1] : "", preparation, alternatives);
-        } else if (later.find()) {
+        } else if (later.find() && offers(words.substring(later.end()))) {
             addPreparation(words.substring(0, later.start()), preparation, alternatives);
             alternatives.add(words.substring(later.end()).strip());
         } else {
             addPreparation(words, preparation, alternatives);
         }
+    }
+
+    private static boolean offers(String words) {
+        return AN_AMOUNT.matcher(words).lookingAt()
+                || (Pantry.standard().find(words).isPresent() && !DonePhrase.begins(words));
     }
 
     private static void addPreparation(String words, List<String> preparation, List<String> alternatives) {

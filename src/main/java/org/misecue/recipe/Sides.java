@@ -92,6 +92,7 @@ record Sides(String name, List<String> others) {
 
     private static boolean isHalf(String word) {
         return describes(word)
+                || (word.indexOf('-') > 0 && Pantry.standard().find(word).isEmpty())
                 || NamePhrase.ADJECTIVES.contains(word.toLowerCase(Locale.ROOT))
                 || PreparationWords.sort(word) != PreparationWords.Sort.OTHER;
     }
