@@ -34,7 +34,12 @@ record FruitPart(String part, List<String> preparation, String rest) {
             "\\h+(?=(?:and|plus|&|\\+)\\h+(?:the\\h+)?" + HOW + "(?:" + WORDS + ")\\h+(?:of|from)\\b)",
             Pattern.CASE_INSENSITIVE);
 
-    static Optional<FruitPart> in(String text) {
+    /** "Half the zest of a lemon" takes half a lemon. */
+    private static final Pattern HALF_OF_ONE = Pattern.compile(
+            "^half\\h+(?:of\\h+)?(the\\h+\\p{L}.*?\\h(?:of|from)\\h+)(?=an?\\h)", Pattern.CASE_INSENSITIVE);
+
+    static Optional<FruitPart> in(String line) {
+        String text = HALF_OF_ONE.matcher(line).replaceFirst("$1half ");
         Matcher found = PATTERN.matcher(text);
         return found.matches() ? Optional.of(of(found)) : partFirst(text);
     }

@@ -34,7 +34,8 @@ final class IngredientLineParser {
             "\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b", Pattern.CASE_INSENSITIVE);
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
     private static final Pattern SHEET =
-            Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
+                            + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
     /** Any other stroke but one between two measures. */
     private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */

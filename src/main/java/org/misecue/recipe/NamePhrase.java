@@ -31,6 +31,11 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static final Pattern OR_LATER = Pattern.compile(",\\h*or\\h+(?:use\\h+)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern AN_AMOUNT =
             Pattern.compile("[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|the)\\h", Pattern.CASE_INSENSITIVE);
+    /** More of what stands in the list already; "extra" before a word of quality belongs to it. */
+    private static final Pattern EXTRA = Pattern.compile(
+            "^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
+                    + "(?!virgin|large|fine|thick|firm|strong|mature|creamy|ripe|dark|light|lean|dry|sharp)(?=\\p{L})",
+            Pattern.CASE_INSENSITIVE);
     /** One or two words that may be a sort of a thing. */
     private static final Pattern SORT = Pattern.compile(
             "(?!(?:or|not|but|about|any|see|if|i|from|my|our|the|optional)\\b)[\\p{L}'’-]+(?:\\h[\\p{L}'’-]+)?", Pattern.CASE_INSENSITIVE);
@@ -72,7 +77,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     /** How a spoon is filled or an amount is meant, written behind it: no preparation. */
     private static final Set<String> FILLED = Set.of(
             "heaped", "heaping", "rounded", "level", "levelled", "leveled", "scant", "generous", "about", "approx",
-            "approx.", "approximately", "roughly");
+            "approx.", "approximately", "roughly", "ish", "or so", "or thereabouts");
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
@@ -82,7 +87,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         String text = rest.replaceFirst("^[\\h,;:|–—-]+", "");
         boolean each = EACH.matcher(text).find();
         text = takeBrackets(EACH.matcher(text).replaceFirst(""), preparation, alternatives);
-        text = takeWidth(text, preparation);
+        text = takeFirst(WIDTH, takeFirst(EXTRA, text, preparation), preparation);
         int comma = comma(text, each);
         if (comma >= 0) {
             addNotes(text.substring(comma + 1).strip(), preparation, alternatives);
@@ -118,6 +123,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return !before.isBlank()
                 && !end.isEmpty()
                 && !TAIL.matcher(" " + end).lookingAt()
+                && !DonePhrase.begins(end)
                 && (Pantry.standard().heardAs(inner + " " + end).isPresent()
                         || (SORT.matcher(inner).matches()
                                 && Arrays.stream(inner.split("\\h+", -1)).noneMatch(NamePhrase::isDone)));
@@ -130,13 +136,14 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         };
     }
 
-    private static String takeWidth(String text, List<String> preparation) {
-        Matcher width = WIDTH.matcher(text);
-        if (!width.find()) {
+    /** Moves what the pattern finds at the beginning to the preparation. */
+    private static String takeFirst(Pattern pattern, String text, List<String> preparation) {
+        Matcher found = pattern.matcher(text);
+        if (!found.find()) {
             return text;
         }
-        preparation.add(0, width.group(1));
-        return text.substring(width.end());
+        preparation.add(0, found.group(1));
+        return text.substring(found.end());
     }
 
     /** What stands behind the first comma: another ingredient, notes, or one behind the other. */
