@@ -15,15 +15,21 @@ final class LooseAmounts {
     private static final String BITS = "(?:drops|sprigs|leaves|strands|threads|grains)";
     /** A plural without a number before it is a name, "sprinkles"; any words may praise a thing "of" something. */
     private static final Pattern LOOSE = Pattern.compile(
-            "(?!" + THING + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four|(?:an?\\h+)?couple\\h+of|half\\h+an?)\\h+)?"
-                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped|\\p{L}+-sized?)\\h+)*" + THING + "(?:e?s)?\\b"
+            "(?!" + THING
+                    + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four|(?:an?\\h+)?couple\\h+of|half\\h+an?)\\h+)?"
+                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped|\\p{L}+-sized?)\\h+)*" + THING
+                    + "(?:e?s)?\\b"
                     + "|(?:an?|the)\\h+(?:\\p{L}+\\h+){1,2}" + THING + "(?=\\h+of\\b)"
-                    + "|an?\\h+(?:few|little|bit)\\b(?!\\h+(?:over|under|more|less)\\b)|some\\b(?!\\h+\\d)|few\\b(?=\\h+" + BITS + ")"
-                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+" + BITS.replace("sprigs|leaves|", "") + ")|enough\\b|several\\b|plenty\\b"
+                    + "|an?\\h+(?:few|little|bit)\\b(?!\\h+(?:over|under|more|less)\\b)|some\\b(?!\\h+\\d)|few\\b(?=\\h+"
+                    + BITS + ")"
+                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+" + BITS.replace("sprigs|leaves|", "")
+                    + ")|enough\\b|several\\b|plenty\\b"
                     + "|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:of\\h+)?(?:(?:good|generous|large|small|big)\\h+)?(?:" + BITS
-                    + "|" + THING + "e?s|slices|pieces|cloves|pinches|cubes|(?:table|tea)?spoon(?:ful)?s|tbsps?|tsps?)\\b");
+
+    private static final Pattern COUNTED_LOOSELY =
+            Pattern.compile("\\h+(?:of\\h+)?(?:(?:good|generous|large|small|big)\\h+)?(?:" + BITS + "|" + THING
+                    + "e?s|slices|pieces|cloves|pinches|cubes|(?:table|tea)?spoon(?:ful)?s|tbsps?|tsps?)\\b");
 
     private LooseAmounts() {}
 

@@ -41,8 +41,7 @@ final class NumberWords {
             + String.join("|", COUNTED.subList(1, 10)) + "))?|" + BELOW_TWENTY + ")";
     private static final String HUNDREDS =
             "(?:(?:(?:an?|" + BELOW_TWENTY + ")[\\h-])?hundred(?:[\\h-]+and[\\h-]+" + BELOW_HUNDRED + ")?)";
-    private static final String THOUSANDS =
-            "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]thousand(?:\\h+" + HUNDREDS + ")?)";
+    private static final String THOUSANDS = "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]thousand(?:\\h+" + HUNDREDS + ")?)";
     /** Longest first, so that "two hundred" is never read as two. */
     private static final String COUNT = "(?:" + THOUSANDS + "|" + HUNDREDS + "|" + BELOW_HUNDRED + "|an?)";
 

@@ -18,8 +18,7 @@ public final class Packings {
                     + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
                     + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
-    private static final Map<String, String> SINGULAR =
-            Map.ofEntries(
+    private static final Map<String, String> SINGULAR = Map.ofEntries(
             Map.entry("leave", "leaf"),
             Map.entry("loave", "loaf"),
             Map.entry("pkt", "packet"),

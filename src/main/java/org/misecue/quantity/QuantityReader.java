@@ -1,8 +1,6 @@
 package org.misecue.quantity;
 
 import java.util.EnumSet;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -11,13 +9,10 @@ import tech.units.indriya.function.RationalNumber;
 
 /**
  * Reads an amount written at the start of a text: {@code 225 g}, {@code 1½ tsp}, {@code 2–3 tbsp}, {@code 1 x 400 g
- * tin}, {@code 75g/2½oz}, {@code half a} lemon, {@code a pinch of}. Numbers above {@value #MOST} and those that are
+ * tin}, {@code 75g/2½oz}, {@code half a} lemon, {@code a pinch of}. Numbers above {@value Numbers#MOST} and those that are
  * zero, negative or garbled are not read.
  */
 public final class QuantityReader {
-
-    /** Nobody writes more than this of anything into a recipe. */
-    static final int MOST = 100_000;
 
     /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
     private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
@@ -29,15 +24,9 @@ public final class QuantityReader {
     /** The "four-hundred-gram" of "two four-hundred-gram tins". */
     private static final Pattern WORDED_SIZE = Pattern.compile(
             "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
-    private static final String A_SHARE = "\\h+and\\h+an?\\h+(half|quarter|third)\\b";
-    /** The rest of the number "1 and a half". */
-    private static final Pattern AND_HALF = Pattern.compile(A_SHARE, Pattern.CASE_INSENSITIVE);
-    /** The rest of "a cup and a half". */
-    private static final Pattern UNIT_AND_HALF = Pattern.compile(
-            A_SHARE + "(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))", Pattern.CASE_INSENSITIVE);
-    private static final Map<String, RationalNumber> SHARES =
-            Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
-    private static final Pattern OR_SO = Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OR_SO =
+            Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
     private static final Pattern BETWEEN = Pattern.compile("between\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern AND = Pattern.compile("\\h+and\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
@@ -47,7 +36,6 @@ public final class QuantityReader {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BESIDE = Pattern.compile("\\h*[/|]\\h*");
     private static final Pattern GAS = Pattern.compile("gas(?:\\h+mark)?\\h*(?=[\\d½¼])", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DOZEN = Pattern.compile("\\h+dozen\\b(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern A_PINCH =
             Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
     /** The "a" of "½ a lemon". */
@@ -79,7 +67,7 @@ public final class QuantityReader {
     /** "2 x 400 g tins", "1 (14 oz) can", "1 400g tin", "1 sachet (7 g)". */
     private Optional<WrittenQuantity> counted(Cursor cursor, String hedge) {
         int start = cursor.at();
-        Optional<RationalNumber> count = number(cursor).filter(QuantityReader::sane);
+        Optional<RationalNumber> count = Numbers.take(cursor);
         if (count.isPresent()) {
             Optional<WrittenQuantity> found = eachHolding(cursor, count.get(), hedge);
             if (found.isPresent()) {
@@ -97,7 +85,9 @@ public final class QuantityReader {
         cursor.skip(A_WHOLE);
         cursor.skip(SPACE);
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE) ? measure(cursor) : Optional.empty();
+        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE)
+                ? measure(cursor)
+                : Optional.empty();
         if (each.isPresent()) {
             Optional<Quantity> other = beside(cursor, Rationals.ONE).map(quantity -> quantity.times(count));
             if (bracket && !cursor.skip(CLOSE)) {
@@ -209,7 +199,7 @@ public final class QuantityReader {
             if (unit.isPresent()) {
                 Amount upTo = unit.get().unit() == Unit.PINCH
                         ? amount.get()
-                        : upperEnd(cursor, andAHalf(cursor, amount.get()), unit.get());
+                        : upperEnd(cursor, Numbers.andAHalf(cursor, amount.get()), unit.get());
                 return Optional.of(Hedges.on(
                         new Quantity(upTo.times(unit.get().times()), unit.get().unit()),
                         unit.get().unit() == Unit.PINCH ? "" : handling));
@@ -219,24 +209,11 @@ public final class QuantityReader {
         return Optional.empty();
     }
 
-    private static Amount andAHalf(Cursor cursor, Amount amount) {
-        if (!(amount instanceof Amount.Exact whole)) {
-            return amount;
-        }
-        return Amount.of(andAShare(cursor, whole.value(), UNIT_AND_HALF));
-    }
-
-    private static RationalNumber andAShare(Cursor cursor, RationalNumber whole, Pattern share) {
-        return cursor.take(share)
-                .map(found -> whole.add(SHARES.getOrDefault(found.group(1).toLowerCase(Locale.ROOT), Rationals.ZERO)))
-                .orElse(whole);
-    }
-
     /** The "120 g" of "100 g to 120 g". */
     private Amount upperEnd(Cursor cursor, Amount lower, UnitWords.Found unit) {
         int start = cursor.at();
         if (lower instanceof Amount.Exact from && cursor.skip(TO)) {
-            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
+            Optional<RationalNumber> to = Numbers.take(cursor);
             cursor.skip(SPACE);
             Optional<RationalNumber> upper = to.flatMap(value -> UnitWords.take(cursor)
                     .filter(other -> other.unit().dimension() == unit.unit().dimension())
@@ -261,27 +238,20 @@ public final class QuantityReader {
     private Optional<Amount> amount(Cursor cursor) {
         int start = cursor.at();
         Pattern to = cursor.skip(BETWEEN) ? AND : TO;
-        Optional<RationalNumber> from = number(cursor).filter(QuantityReader::sane);
+        Optional<RationalNumber> from = Numbers.take(cursor);
         if (from.isEmpty()) {
             cursor.backTo(start);
             return Optional.empty();
         }
         int afterFirst = cursor.at();
         if (cursor.skip(to)) {
-            Optional<RationalNumber> upper = number(cursor).filter(QuantityReader::sane);
+            Optional<RationalNumber> upper = Numbers.take(cursor);
             if (upper.isPresent()) {
                 return Optional.of(Amount.between(from.get(), upper.get()));
             }
         }
         cursor.backTo(afterFirst);
         return Optional.of(Amount.of(from.get()));
-    }
-
-    private Optional<RationalNumber> number(Cursor cursor) {
-        return NumberReader.take(cursor)
-                .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
-                .map(value -> andAShare(cursor, value, AND_HALF))
-                .or(() -> NumberWords.take(cursor));
     }
 
     /** The other measure in brackets or behind a stroke; "each" multiplies it. */
@@ -308,10 +278,6 @@ public final class QuantityReader {
         }
         cursor.backTo(start);
         return Optional.empty();
-    }
-
-    private static boolean sane(RationalNumber value) {
-        return value.compareTo(Rationals.of(MOST)) <= 0;
     }
 
     private static WrittenQuantity written(

@@ -31,7 +31,8 @@ final class Sums {
                     .in(first.unit(), household)
                     .amount()
                     .least()
-                    .map(more -> minus ? one.value().subtract(more) : one.value().add(more))
+                    .map(more ->
+                            minus ? one.value().subtract(more) : one.value().add(more))
                     .filter(sum -> sum.signum() > 0)
                     .map(sum -> Quantity.of(sum, first.unit()))
                     .orElse(first);

@@ -26,7 +26,8 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */
     private static final Pattern START = Pattern.compile(
-            "(?:\\h*(?:[;,=|→–—-]|(?<!\\d):)\\h*|\\h+/\\h+|\\h+x\\h*|\\h+)(?=(?:" + HEDGE + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
+            "(?:\\h*(?:[;,=|→–—-]|(?<!\\d):)\\h*|\\h+/\\h+|\\h+x\\h*|\\h+)(?=(?:" + HEDGE
+                    + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
                     + "|(?:\\h*[:;=|–—]\\h*|,\\h+|\\h-+\\h)(?=(?:" + HEDGE + "\\h+)?" + NUMBER_WORD + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
@@ -34,23 +35,36 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             ".*(?:^|\\h)(?:type|typ|tipo|no\\.?|number|grade|size|t|w|mark|e)", Pattern.CASE_INSENSITIVE);
 
     /** Behind these an amount is not that of the name: "vinegar to make 1 cup". */
-    private static final Pattern LEADS_ON = Pattern.compile(
-            ".*\\h(?:make|makes|into|in|with|for|from|of|to|by|and|plus)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LEADS_ON =
+            Pattern.compile(".*\\h(?:make|makes|into|in|with|for|from|of|to|by|and|plus)", Pattern.CASE_INSENSITIVE);
     /** Sorts written in two words that are else written in one. */
     private static final Pattern APART =
             Pattern.compile("\\b(self|full|fast|semi|free|extra)\\h+(?=\\p{L})", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern FILLED =
             Pattern.compile("heaped|heaping|level|rounded|scant|generous", Pattern.CASE_INSENSITIVE);
-    private static final Pattern IN_BRACKETS =
-            Pattern.compile("(?<name>\\p{L}[^,;()]*)\\h[(\\[](?<amount>[^()\\p{L}]*\\d[^()\\]]*)[)\\]](?<notes>(?:[,;].*)?)");
+    private static final Pattern IN_BRACKETS = Pattern.compile(
+            "(?<name>\\p{L}[^,;()]*)\\h[(\\[](?<amount>[^()\\p{L}]*\\d[^()\\]]*)[)\\]](?<notes>(?:[,;].*)?)");
     private static final Set<String> SIZES = Set.of(
-            "large", "medium", "small", "big", "extra-large", "extra", "med", "lg", "lge", "whole", "ripe", "fresh",
-            "free-range", "ground");
+            "large",
+            "medium",
+            "small",
+            "big",
+            "extra-large",
+            "extra",
+            "med",
+            "lg",
+            "lge",
+            "whole",
+            "ripe",
+            "fresh",
+            "free-range",
+            "ground");
     private static final Pattern NOTE = Pattern.compile("[,;(].*");
     /** Notes that follow an amount without a comma. */
-    private static final Pattern NOTES =
-            Pattern.compile("\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according|net|gross)\\b|\\d+\\h?(?:cm|mm|inch)).*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOTES = Pattern.compile(
+            "\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according|net|gross)\\b|\\d+\\h?(?:cm|mm|inch)).*",
+            Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {
         Matcher start = START.matcher(text);
@@ -58,7 +72,8 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             String before = text.substring(0, start.start());
             String from = text.substring(start.end());
             Optional<WrittenQuantity> written = before.isBlank()
-                            || (start.group().isBlank() && LEADS_ON.matcher(before).matches())
+                            || (start.group().isBlank()
+                                    && LEADS_ON.matcher(before).matches())
                     ? Optional.empty()
                     : quantities.read(from).filter(found -> measures(found, before));
             if (written.isPresent()) {
@@ -116,12 +131,14 @@ record AmountBehind(WrittenQuantity amount, String rest) {
             return true;
         }
         boolean measured = quantity.dimension() != Dimension.COUNT;
-        return (measured || !plain) && (DonePhrase.begins(behind) || NOTES.matcher(behind).matches());
+        return (measured || !plain)
+                && (DonePhrase.begins(behind) || NOTES.matcher(behind).matches());
     }
 
     private static boolean measures(WrittenQuantity written, String before) {
         return switch (written.quantity().dimension()) {
-            case MASS, VOLUME, SMIDGEN, COUNT -> !NAMED_BY_NUMBER.matcher(before).matches();
+            case MASS, VOLUME, SMIDGEN, COUNT ->
+                !NAMED_BY_NUMBER.matcher(before).matches();
             case LENGTH, TEMPERATURE, DURATION -> false;
         };
     }

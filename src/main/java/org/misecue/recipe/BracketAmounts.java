@@ -33,8 +33,7 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
             Pattern.CASE_INSENSITIVE);
 
     static BracketAmounts in(String line, QuantityReader quantities) {
-        String text = COMMAS
-                .matcher(line)
+        String text = COMMAS.matcher(line)
                 .replaceAll(found -> Matcher.quoteReplacement(
                         amount(found.group(1), quantities).isPresent() ? " (" + found.group(1) + ")" : found.group()));
         List<String> amounts = BRACKET.matcher(text)
@@ -48,7 +47,9 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
         String rest = BRACKET.matcher(text)
                 .replaceAll(bracket -> Matcher.quoteReplacement(without(bracket.group(1), quantities)));
         return new BracketAmounts(
-                amount(amounts.get(0), quantities), OF_EACH.matcher(amounts.get(0)).matches(), rest);
+                amount(amounts.get(0), quantities),
+                OF_EACH.matcher(amounts.get(0)).matches(),
+                rest);
     }
 
     /** What so many packs hold in all, where that is what the bracket says. */

@@ -21,7 +21,8 @@ record FruitPart(String part, List<String> preparation, String rest) {
 
     private static final String HOW = "(?:(?:\\p{L}+(?:ly|ed)|beaten)\\h+)*+";
     private static final Pattern PATTERN = Pattern.compile(
-            "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:" + WORDS
+            "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:"
+                    + WORDS
                     + "))?(?<taken>\\h+\\p{L}+ed)?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
             Pattern.CASE_INSENSITIVE);
     /** "Lemon juice: ½ lemon", "zest – 2 oranges". */

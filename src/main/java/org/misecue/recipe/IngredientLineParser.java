@@ -25,27 +25,29 @@ final class IngredientLineParser {
     static final int LONGEST = 400;
 
     private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
-    private static final Pattern FOOTNOTE_MARKS = Pattern.compile(
-            "^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
+    private static final Pattern FOOTNOTE_MARKS =
+            Pattern.compile("^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
     /** "1 packed cup" is a cup of what is packed. */
     private static final Pattern PACKED_CUP = Pattern.compile(
             "\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b", Pattern.CASE_INSENSITIVE);
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
-    private static final Pattern SHEET =
-            Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
-                            + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SHEET = Pattern.compile(
+            "(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
+                    + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])",
+            Pattern.CASE_INSENSITIVE);
     /** Any other stroke but one between two measures. */
     private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
-    private static final Pattern SUM_BEHIND =
-            Pattern.compile("(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SUM_BEHIND = Pattern.compile(
+            "(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
     /** Another amount of the same: "1 sachet or 2 tsp dried yeast". */
     private static final Pattern OR_AMOUNT =
             Pattern.compile("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)", Pattern.CASE_INSENSITIVE);
     /** What the line is for, before its amount: "egg wash: 1 egg". */
     private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
+
     private static final Pattern PURPOSE = Pattern.compile("(?:for|to)\\h", Pattern.CASE_INSENSITIVE);
     /** A packing of which one is meant: "small bunch of mint", "packet of biscuits". */
     private static final Pattern ONE_PACKING = Pattern.compile(
@@ -63,8 +65,10 @@ final class IngredientLineParser {
                 .matcher(OPTIONAL.matcher(text).replaceAll(" "))
                 .replaceAll("")
                 .strip();
-        String cells = CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
-        String plain = PACKED_CUP.matcher(CUPS.matcher(cells).replaceFirst("$1c")).replaceFirst(" $2 $1");
+        String cells =
+                CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
+        String plain =
+                PACKED_CUP.matcher(CUPS.matcher(cells).replaceFirst("$1c")).replaceFirst(" $2 $1");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);

@@ -16,8 +16,8 @@ import org.misecue.pantry.Pantry;
  */
 record Sides(String name, List<String> others) {
 
-    private static final Pattern OR = Pattern.compile(
-            "\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OR =
+            Pattern.compile("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})", Pattern.CASE_INSENSITIVE);
     private static final Pattern NUMBER = Pattern.compile("^[\\d½¼¾⅓⅔⅛/.]+\\h+");
     /** Words that need the noun of the other side: "vegetable or sunflower oil". */
     private static final Set<String> HALF_NAMES = Set.of(
