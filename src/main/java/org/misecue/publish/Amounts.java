@@ -11,11 +11,4 @@ final class Amounts {
     static String text(Quantity quantity) {
         return QuantityWriter.text(quantity);
     }
-
-    static String plural(String packing) {
-        if (packing.equals("leaf")) {
-            return "leaves";
-        }
-        return packing.endsWith("ch") || packing.endsWith("x") ? packing + "es" : packing + "s";
-    }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.quantity.Packings;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
@@ -48,7 +49,7 @@ record IngredientText(String amount, String rest) {
         if (lead.isEmpty()) {
             return asWritten
                     ? new IngredientText("", SafeText.line(written.text()))
-                    : new IngredientText(writing.text(weighed.get()), SafeText.line(composed(written)));
+                    : unled(written, weighed.get(), writing);
         }
         String head = SafeText.line(written.text().substring(0, lead.get().end()));
         String rest = SafeText.line(written.text().substring(lead.get().end()));
@@ -61,6 +62,14 @@ record IngredientText(String amount, String rest) {
                 : packed(weighed.get(), written.packing(), of, rest);
     }
 
+    /** A line that does not begin with its amount: "juice of 1 lemon", "small bunch of mint". */
+    private static IngredientText unled(IngredientLine written, Quantity weighed, Writing writing) {
+        String rest = SafeText.line(composed(written));
+        return written.packing().isEmpty() || weighed.unit() != Unit.EACH
+                ? new IngredientText(writing.text(weighed), rest)
+                : packed(weighed, written.packing(), "", rest);
+    }
+
     /** "3 cloves of garlic"; what came as "2 x 400 g tins" is weighed, for half a tin is no amount. */
     private static IngredientText packed(Quantity weighed, String packing, String of, String rest) {
         String amount = Amounts.text(weighed);
@@ -68,7 +77,7 @@ record IngredientText(String amount, String rest) {
             return new IngredientText(amount, rest + " (from a " + packing + ")");
         }
         boolean one = weighed.amount().most().stream().allMatch(most -> most.compareTo(Rationals.ONE) <= 0);
-        return new IngredientText(amount + " " + (one ? packing : Amounts.plural(packing)) + of, rest);
+        return new IngredientText(amount + " " + (one ? packing : Packings.plural(packing)) + of, rest);
     }
 
     /** The words of a line whose amount does not lead it: "juice of 1 lemon". */

@@ -7,10 +7,11 @@ import java.util.regex.Pattern;
 final class Hedges {
 
     static final Pattern ARTICLE = Pattern.compile(
-            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,2}(?:gram|ounce|pound|inch|litre)\\b)",
+            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,4}(?:gram|ounce|pound|inch|litre)\\b)",
             Pattern.CASE_INSENSITIVE);
     static final Pattern HEDGE = Pattern.compile(
-            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|just\\h+over|just\\h+under|up\\h+to"
+            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|not\\h+quite|maybe|perhaps|some(?=\\h+\\d)"
+                    + "|(?:(?:just|slightly|an?\\h+(?:little|bit|touch))\\h+)?(?:over|under|more\\h+than|less\\h+than)|up\\h+to"
                     + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
             Pattern.CASE_INSENSITIVE);
     static final Pattern HANDLING = Pattern.compile(
@@ -23,9 +24,6 @@ final class Hedges {
 
     /** The hedge that stands here, in lower case, with its article skipped; empty where there is none. */
     static String take(Cursor cursor) {
-        if (Character.isDigit(cursor.next())) {
-            return "";
-        }
         cursor.skip(ARTICLE);
         return cursor.take(HEDGE)
                 .map(found -> found.group(1).toLowerCase(Locale.ROOT))

@@ -7,13 +7,29 @@ import java.util.regex.Pattern;
 /** Amounts without a measure: "a handful of", "a few", "a knob of". */
 final class LooseAmounts {
 
+    private static final String THING =
+            "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering|dusting"
+                    + "|twist|grind|swirl|spoonful|slug|shake|blob|lick|scraping|trickle|smear|slosh"
+                    + "|(?:nut|lump|chunk|hunk|nugget)(?=s?\\h+of))";
+    /** Small things of which "a few" is no number that anybody would weigh by. */
+    private static final String BITS = "(?:drops|sprigs|leaves|strands|threads|grains)";
+    /** A plural without a number before it is a name, "sprinkles"; any words may praise a thing "of" something. */
     static final Pattern LOOSE = Pattern.compile(
-            "(?:(?:an?|the|\\d{1,2}|one|two|three|four)\\h+)?(?:(?:good|generous|large|small|big|tiny|little|heaped)\\h+)*"
-                    + "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering"
-                    + "|dusting|twist|grind|swirl|smear|slosh)(?:e?s)?\\b|an?\\h+(?:few|little|bit)\\b|some\\b|few\\b(?=\\h+(?:drops|sprigs|leaves|strands))|enough\\b|several\\b|plenty\\b"
+            "(?!" + THING
+                    + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four|(?:an?\\h+)?couple\\h+of|half\\h+an?)\\h+)?"
+                    + "(?:(?:good|generous|large|small|big|tiny|little|heaped|\\p{L}+-sized?)\\h+)*" + THING
+                    + "(?:e?s)?\\b"
+                    + "|(?:an?|the)\\h+(?:\\p{L}+\\h+){1,2}" + THING + "(?=\\h+of\\b)"
+                    + "|an?\\h+(?:few|little|bit)\\b(?!\\h+(?:over|under|more|less)\\b)|some\\b(?!\\h+\\d)|few\\b(?=\\h+"
+                    + BITS + ")"
+                    + "|(?:an?\\h+)?couple(?=\\h+of\\h+" + BITS.replace("sprigs|leaves|", "")
+                    + ")|enough\\b|several\\b|plenty\\b"
                     + "|a\\h+lot\\b|lots\\b",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern COUNTED_LOOSELY = Pattern.compile("\\h+(?:drops|sprigs|leaves|strands)\\b");
+
+    private static final Pattern COUNTED_LOOSELY =
+            Pattern.compile("\\h+(?:of\\h+)?(?:(?:good|generous|large|small|big)\\h+)?(?:" + BITS + "|" + THING
+                    + "e?s|slices|pieces|cloves|pinches|cubes|(?:table|tea)?spoon(?:ful)?s|tbsps?|tsps?)\\b");
 
     private LooseAmounts() {}
 

@@ -15,9 +15,9 @@ final class NumberReader {
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,4})(?:\\h+|\\h*-|\\h+(?:and|&|\\+)\\h+|(?=[" + SIGNS + "⁰¹²³⁴-⁹])))?"
                     + "(?:(?<sign>[" + SIGNS + "])"
-                    + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈]))");
+                    + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈])(?:(?:rd|th)s?\\b)?)");
     private static final Pattern DECIMAL = Pattern.compile(
-            "(?<thousands>\\d{1,3}(?:,\\d{3})+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
+            "(?<thousands>\\d{1,3}(?:[,'’]\\d{3}|\\h000(?!\\d))+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
     /** After a number these would make it another one, or none at all. */
     private static final Pattern UNFINISHED = Pattern.compile(
             "[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
@@ -62,7 +62,7 @@ final class NumberReader {
         return cursor.take(DECIMAL).map(found -> {
             if (found.group(1) != null) {
                 String part = found.group(2) == null ? "" : found.group(2);
-                return Rationals.of(found.group(1).replace(",", "") + part);
+                return Rationals.of(found.group(1).replaceAll("\\D", "") + part);
             }
             if (found.group(4) != null) {
                 return Rationals.of((found.group(3).isEmpty() ? "0" : found.group(3)) + "." + found.group(4));

@@ -43,14 +43,15 @@ final class NumberWords {
     private static final String BELOW_HUNDRED = "(?:(?:" + String.join("|", TENS) + ")(?:[\\h-](?:"
             + String.join("|", COUNTED.subList(1, 10)) + "))?|" + BELOW_TWENTY + ")";
     private static final String HUNDREDS =
-            "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]hundred(?:\\h+and\\h+" + BELOW_HUNDRED + ")?)";
+            "(?:(?:(?:an?|" + BELOW_TWENTY + ")[\\h-])?hundred(?:[\\h-]+and[\\h-]+" + BELOW_HUNDRED + ")?)";
+    private static final String THOUSANDS = "(?:(?:an?|" + BELOW_TWENTY + ")[\\h-]thousand(?:\\h+" + HUNDREDS + ")?)";
     /** Longest first, so that "two hundred" is never read as two. */
-    private static final String COUNT = "(?:" + HUNDREDS + "|" + BELOW_HUNDRED + "|an?)";
+    private static final String COUNT = "(?:" + THOUSANDS + "|" + HUNDREDS + "|" + BELOW_HUNDRED + "|an?)";
 
     private static final String SHARE =
-            "(?:(?:(?:a|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
-    private static final Pattern SETS = word("(?:(" + COUNT + "|half\\h+a)\\h+)(dozen|couple|pair)(?:\\h+of)?");
-    private static final Pattern MIXED = word("(" + COUNT + ")\\h+and\\h+(" + SHARE + ")");
+            "(?:(?:(?:an?|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
+    private static final Pattern SETS = word("(?:(" + COUNT + "|half[\\h-]+a)[\\h-]+)(dozen|couple|pair)(?:\\h+of)?");
+    private static final Pattern MIXED = word("(" + COUNT + ")[\\h-]+and[\\h-]+(" + SHARE + ")");
     private static final Pattern PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
     private static final Pattern WHOLE = word("(" + COUNT + ")");
 
@@ -85,17 +86,21 @@ final class NumberWords {
         if (plain.startsWith("half")) {
             return Rationals.of(1, 2);
         }
+        long thousands = 0;
         long sum = 0;
         for (String word : plain.split("[\\h-]+", -1)) {
             if (word.equals("hundred")) {
                 sum = Math.max(1, sum) * 100;
+            } else if (word.equals("thousand")) {
+                thousands = Math.max(1, sum) * 1000;
+                sum = 0;
             } else if (TENS.contains(word)) {
                 sum += 10L * (TENS.indexOf(word) + 2);
             } else if (!word.equals("and")) {
                 sum += Math.max(1, COUNTED.indexOf(word));
             }
         }
-        return Rationals.of(sum);
+        return Rationals.of(thousands + sum);
     }
 
     private static RationalNumber share(String words) {
@@ -108,7 +113,7 @@ final class NumberWords {
     private static Pattern word(String regex) {
         return Pattern.compile(
                 regex
-                        + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+hundred\\b|\\h+(?:fat|and\\h+half))",
+                        + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+(?:hundred|thousand)\\b|(?<=half)\\h+(?:fat|and\\h+half))",
                 Pattern.CASE_INSENSITIVE);
     }
 }

@@ -5,24 +5,54 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** What is counted instead of weighed: tins, sachets, cloves, slices. */
-final class Packings {
+/** What is counted instead of weighed, tins, sachets, cloves, slices, and how such words are written. */
+public final class Packings {
+
+    /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
+    private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
+            + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
 
     private static final Pattern WORD = Pattern.compile(
-            "((?:small|large|medium|big|heaped|\\p{L}+-sized?)\\h+)?"
-                    + "(tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|bottle|carton|tub|pot|block|bag|box|bar|tube|punnet"
-                    + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop|scoop|ball|roll|cake"
-                    + "|strand|wedge|thumb|length)(?:e?s)?\\.?(?![\\p{L}-])",
+            "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
+                    + "(" + HOLDING + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop"
+                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
+                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
-    private static final Map<String, String> SINGULAR =
-            Map.of("leave", "leaf", "pkt", "packet", "pkg", "packet", "package", "packet", "pack", "packet");
+    private static final Map<String, String> SINGULAR = Map.ofEntries(
+            Map.entry("leave", "leaf"),
+            Map.entry("loave", "loaf"),
+            Map.entry("pkt", "packet"),
+            Map.entry("pkg", "packet"),
+            Map.entry("package", "packet"),
+            Map.entry("pack", "packet"),
+            Map.entry("env", "envelope"),
+            Map.entry("ctn", "carton"),
+            Map.entry("bx", "box"),
+            Map.entry("sq", "square"),
+            Map.entry("quantitie", "quantity"));
 
     private Packings() {}
+
+    /** The packing word for several of them, "leaves". */
+    public static String plural(String packing) {
+        if (packing.endsWith("leaf") || packing.equals("loaf")) {
+            return packing.replaceFirst("f$", "ves");
+        }
+        if (packing.endsWith("quantity")) {
+            return packing.replaceFirst("y$", "ies");
+        }
+        return packing.matches(".*(?:ch|x|s)") ? packing + "es" : packing + "s";
+    }
+
+    /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
+    public static boolean holds(String packing) {
+        return packing.matches(HOLDING);
+    }
 
     /** The packing word in the singular. */
     static Optional<String> take(Cursor cursor) {
         return cursor.take(WORD).map(found -> {
-            String word = found.group(2).toLowerCase(Locale.ROOT);
+            String word = found.group(1).toLowerCase(Locale.ROOT);
             return SINGULAR.getOrDefault(word, word);
         });
     }

@@ -11,13 +11,10 @@ import tech.units.indriya.function.RationalNumber;
 
 /**
  * Reads an amount written at the start of a text: {@code 225 g}, {@code 1½ tsp}, {@code 2–3 tbsp}, {@code 1 x 400 g
- * tin}, {@code 75g/2½oz}, {@code half a} lemon, {@code a pinch of}. Numbers above {@value #MOST} and those that are
+ * tin}, {@code 75g/2½oz}, {@code half a} lemon, {@code a pinch of}. Numbers above {@value Numbers#MOST} and those that are
  * zero, negative or garbled are not read.
  */
 public final class QuantityReader {
-
-    /** Nobody writes more than this of anything into a recipe. */
-    static final int MOST = 100_000;
 
     /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
     private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
@@ -26,14 +23,21 @@ public final class QuantityReader {
     private static final Pattern OF = Pattern.compile("\\h*\\bof\\b\\h*|\\h+");
     private static final Pattern TO =
             Pattern.compile("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+", Pattern.CASE_INSENSITIVE);
+    /** The "four-hundred-gram" of "two four-hundred-gram tins". */
+    private static final Pattern WORDED_SIZE = Pattern.compile(
+            "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OR_SO =
+            Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BETWEEN = Pattern.compile("between\\h+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AND = Pattern.compile("\\h+and\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern OPEN = Pattern.compile("\\h*\\(");
     private static final Pattern CLOSE = Pattern.compile(
-            "(?:\\h*[/,;|]\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
+            "(?:\\h*(?:[/,;|=]|\\bor\\h+(?=[\\d½¼¾⅓⅔⅛]))\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BESIDE = Pattern.compile("\\h*[/|]\\h*");
     private static final Pattern GAS = Pattern.compile("gas(?:\\h+mark)?\\h*(?=[\\d½¼])", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DOZEN = Pattern.compile("\\h+dozen\\b(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern A_PINCH =
             Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
     /** The "a" of "½ a lemon". */
@@ -81,7 +85,7 @@ public final class QuantityReader {
     /** "2 x 400 g tins", "1 (14 oz) can", "1 400g tin", "1 sachet (7 g)". */
     private Optional<WrittenQuantity> counted(Cursor cursor, String hedge) {
         int start = cursor.at();
-        Optional<RationalNumber> count = number(cursor).filter(QuantityReader::sane);
+        Optional<RationalNumber> count = Numbers.take(cursor);
         if (count.isPresent()) {
             Optional<WrittenQuantity> found = eachHolding(cursor, count.get(), hedge);
             if (found.isPresent()) {
@@ -94,10 +98,14 @@ public final class QuantityReader {
 
     private Optional<WrittenQuantity> eachHolding(Cursor cursor, RationalNumber count, String hedge) {
         boolean times = cursor.skip(TIMES);
+        int afterCount = cursor.at();
         boolean bracket = !times && cursor.skip(OPEN);
+        cursor.skip(A_WHOLE);
         cursor.skip(SPACE);
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) ? measure(cursor) : Optional.empty();
+        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE)
+                ? measure(cursor)
+                : Optional.empty();
         if (each.isPresent()) {
             Optional<Quantity> other = beside(cursor, Rationals.ONE).map(quantity -> quantity.times(count));
             if (bracket && !cursor.skip(CLOSE)) {
@@ -105,6 +113,10 @@ public final class QuantityReader {
             }
             cursor.skip(Hedges.HANDLING);
             Optional<String> packing = Packings.take(cursor);
+            if (packing.isEmpty() && each.get().dimension() == Dimension.LENGTH) {
+                cursor.backTo(afterCount);
+                return times ? just(cursor, count, hedge) : Optional.empty();
+            }
             if (packing.isPresent() || times) {
                 Quantity all = Hedges.on(each.get().times(count), inner.isEmpty() ? hedge : inner);
                 Optional<Quantity> alternative = other.or(() -> beside(cursor, count));
@@ -137,6 +149,11 @@ public final class QuantityReader {
         }
         Quantity quantity = Hedges.on(Sums.with(cursor, first.get(), this::measure), hedge);
         Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        Quantity whole = Sums.with(cursor, quantity, this::measure);
+        if (alternative.isPresent() && !whole.equals(quantity)) {
+            beside(cursor, Rationals.ONE);
+            return Optional.of(written(cursor, whole, Optional.empty(), "", Optional.empty()));
+        }
         if (quantity.unit() == Unit.STICK && cursor.sees(NOT_BUTTER)) {
             return Optional.of(written(
                     cursor,
@@ -174,7 +191,12 @@ public final class QuantityReader {
             cursor.backTo(before);
         }
         Quantity quantity = Hedges.on(new Quantity(amount.get(), Unit.EACH), hedge);
-        Optional<Quantity> alternative = beside(cursor, Rationals.ONE);
+        int behind = cursor.at();
+        Optional<Quantity> alternative =
+                beside(cursor, Rationals.ONE).filter(other -> other.dimension() != Dimension.LENGTH);
+        if (alternative.isEmpty()) {
+            cursor.backTo(behind);
+        }
         return Optional.of(written(cursor, quantity, alternative, packing.orElse(""), Optional.empty()));
     }
 
@@ -190,10 +212,12 @@ public final class QuantityReader {
         }
         if (amount.isPresent()) {
             String handling = Hedges.takeHandling(cursor);
+            cursor.skip(A_WHOLE);
             Optional<UnitWords.Found> unit = UnitWords.take(cursor);
             if (unit.isPresent()) {
-                Amount upTo =
-                        unit.get().unit() == Unit.PINCH ? amount.get() : upperEnd(cursor, amount.get(), unit.get());
+                Amount upTo = unit.get().unit() == Unit.PINCH
+                        ? amount.get()
+                        : upperEnd(cursor, Numbers.andAHalf(cursor, amount.get()), unit.get());
                 return Optional.of(Hedges.on(
                         new Quantity(upTo.times(unit.get().times()), unit.get().unit()),
                         unit.get().unit() == Unit.PINCH ? "" : handling));
@@ -207,7 +231,7 @@ public final class QuantityReader {
     private Amount upperEnd(Cursor cursor, Amount lower, UnitWords.Found unit) {
         int start = cursor.at();
         if (lower instanceof Amount.Exact from && cursor.skip(TO)) {
-            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
+            Optional<RationalNumber> to = Numbers.take(cursor);
             cursor.skip(SPACE);
             Optional<RationalNumber> upper = to.flatMap(value -> UnitWords.take(cursor)
                     .filter(other -> other.unit().dimension() == unit.unit().dimension())
@@ -231,26 +255,21 @@ public final class QuantityReader {
 
     private Optional<Amount> amount(Cursor cursor) {
         int start = cursor.at();
-        Optional<RationalNumber> from = number(cursor).filter(QuantityReader::sane);
+        Pattern to = cursor.skip(BETWEEN) ? AND : TO;
+        Optional<RationalNumber> from = Numbers.take(cursor);
         if (from.isEmpty()) {
             cursor.backTo(start);
             return Optional.empty();
         }
         int afterFirst = cursor.at();
-        if (cursor.skip(TO)) {
-            Optional<RationalNumber> to = number(cursor).filter(QuantityReader::sane);
-            if (to.isPresent()) {
-                return Optional.of(Amount.between(from.get(), to.get()));
+        if (cursor.skip(to)) {
+            Optional<RationalNumber> upper = Numbers.take(cursor);
+            if (upper.isPresent()) {
+                return Optional.of(Amount.between(from.get(), upper.get()));
             }
         }
         cursor.backTo(afterFirst);
         return Optional.of(Amount.of(from.get()));
-    }
-
-    private Optional<RationalNumber> number(Cursor cursor) {
-        return NumberReader.take(cursor)
-                .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
-                .or(() -> NumberWords.take(cursor));
     }
 
     /** The other measure in brackets or behind a stroke; "each" multiplies it. */
@@ -259,7 +278,9 @@ public final class QuantityReader {
         boolean bracket = cursor.skip(OPEN);
         if (bracket || cursor.skip(BESIDE)) {
             String hedge = Hedges.take(cursor);
-            Optional<Quantity> other = measure(cursor).map(quantity -> Hedges.on(quantity, hedge));
+            Optional<Quantity> other = measure(cursor)
+                    .filter(quantity -> quantity.dimension() != Dimension.COUNT)
+                    .map(quantity -> Hedges.on(quantity, hedge));
             if (other.isPresent() && !bracket) {
                 while (cursor.skip(BESIDE) && measure(cursor).isPresent()) {
                     start = cursor.at();
@@ -277,17 +298,14 @@ public final class QuantityReader {
         return Optional.empty();
     }
 
-    private static boolean sane(RationalNumber value) {
-        return value.compareTo(Rationals.of(MOST)) <= 0;
-    }
-
     private static WrittenQuantity written(
             Cursor cursor,
             Quantity quantity,
             Optional<Quantity> alternative,
             String packing,
             Optional<RationalNumber> count) {
+        Quantity about = cursor.skip(OR_SO) ? Hedges.on(quantity, "about") : quantity;
         cursor.skip(OF);
-        return new WrittenQuantity(quantity, alternative, packing, count, cursor.at());
+        return new WrittenQuantity(about, alternative, packing, count, cursor.at());
     }
 }

@@ -4,19 +4,21 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** Amounts written in two measures: "1 lb 4 oz", "1 cup plus 2 tbsp". */
+/** Amounts written in two measures: "1 lb 4 oz", "1 cup plus 2 tbsp", "1 cup minus 1 tbsp". */
 final class Sums {
 
     private static final Pattern PLUS =
             Pattern.compile("\\h*(?:\\bplus\\b|\\band\\b|[+&])\\h*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MINUS = Pattern.compile("\\h+(?:minus|less)\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern SPACE = Pattern.compile("\\h*");
 
     private Sums() {}
 
-    /** Adds a second measure of the same dimension that follows at once; the sum is in the first unit. */
+    /** Adds, or takes off, a second measure of the same dimension that follows at once; the sum is in the first unit. */
     static Quantity with(Cursor cursor, Quantity first, Function<Cursor, Optional<Quantity>> measure) {
         int start = cursor.at();
-        boolean plus = cursor.skip(PLUS);
+        boolean minus = cursor.skip(MINUS);
+        boolean plus = minus || cursor.skip(PLUS);
         cursor.skip(SPACE);
         Optional<Quantity> second = measure.apply(cursor)
                 .filter(quantity -> quantity.dimension() == first.dimension())
@@ -29,7 +31,10 @@ final class Sums {
                     .in(first.unit(), household)
                     .amount()
                     .least()
-                    .map(more -> Quantity.of(one.value().add(more), first.unit()))
+                    .map(more ->
+                            minus ? one.value().subtract(more) : one.value().add(more))
+                    .filter(sum -> sum.signum() > 0)
+                    .map(sum -> Quantity.of(sum, first.unit()))
                     .orElse(first);
         }
         cursor.backTo(start);

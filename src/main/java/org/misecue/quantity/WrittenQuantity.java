@@ -13,4 +13,10 @@ import tech.units.indriya.function.RationalNumber;
  * @param end where the rest of the text begins, after any "of"
  */
 public record WrittenQuantity(
-        Quantity quantity, Optional<Quantity> alternative, String packing, Optional<RationalNumber> count, int end) {}
+        Quantity quantity, Optional<Quantity> alternative, String packing, Optional<RationalNumber> count, int end) {
+
+    /** Whether packs are counted that are full of what they are named with, such as tins, and their content is not told yet. */
+    public boolean isPack() {
+        return quantity.unit() == Unit.EACH && Packings.holds(packing);
+    }
+}

@@ -34,7 +34,7 @@ final class BareCount {
     /** Things in the singular which the pantry measures by cup or spoon, and of which it knows no single piece. */
     private static boolean isNeverCounted(String name, Pantry pantry) {
         String last = Nouns.last(name);
-        if (last.matches(IngredientLineParser.FRUIT_PART)) {
+        if (last.matches(FruitPart.WORDS)) {
             return false; // "juice of 1 orange" counts oranges
         }
         Optional<Ingredient> known = pantry.heardAs(name);

@@ -115,13 +115,14 @@ final class DonePhrase {
 
     private boolean isDone(int at, boolean inAManner, boolean behind) {
         if (lower(at).equals("ground")) {
-            return at > 0 && lower(at - 1).equals("freshly");
+            return inAManner;
         }
         return switch (PreparationWords.sort(words.get(at))) {
             case DONE, STATE -> true;
-            case SOLD -> behind || inAManner;
+            case SOLD -> behind || inAManner || !PreparationWords.isSoldAs(words.get(at), lower(words.size() - 1));
             case BEHIND -> behind || SOFTENED.contains(lower(words.size() - 1));
-            case MANNER, KIND, OTHER -> false;
+            case KIND -> inAManner && lower(at - 1).equals("freshly");
+            case MANNER, OTHER -> false;
         };
     }
 
@@ -133,18 +134,21 @@ final class DonePhrase {
 
     /** Whether the last of these words belongs to a name that means another thing: "crushed pineapple". */
     private boolean namesAnother(int end, Pantry pantry) {
-        Optional<Ingredient> with = longest(end - 1, pantry);
-        return with.isPresent() && !with.equals(longest(end, pantry));
+        int with = longest(end - 1, pantry);
+        return with >= longest(end, pantry) && with > end && !named(end - 1, with, pantry).equals(named(end, with, pantry));
     }
 
-    private Optional<Ingredient> longest(int from, Pantry pantry) {
-        for (int to = words.size(); to > from; to--) {
-            Optional<Ingredient> found = pantry.heardAs(String.join(" ", words.subList(from, to)));
-            if (found.isPresent()) {
-                return found;
-            }
+    /** The end of the longest name of the pantry that begins here; the place itself where none does. */
+    private int longest(int from, Pantry pantry) {
+        int to = words.size();
+        while (to > from && named(from, to, pantry).isEmpty()) {
+            to--;
         }
-        return Optional.empty();
+        return to;
+    }
+
+    private Optional<Ingredient> named(int from, int to, Pantry pantry) {
+        return pantry.heardAs(String.join(" ", words.subList(from, to)));
     }
 
     private String lower(int at) {

@@ -2,13 +2,10 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
-import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.WrittenQuantity;
@@ -17,28 +14,44 @@ import org.misecue.recipe.manuscript.Line;
 /** Reads one line of the ingredient list: amount, name, preparation, alternatives. */
 final class IngredientLineParser {
 
+    private static final String OPTIONALLY =
+            "(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
+    /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
     private static final Pattern OPTIONAL = Pattern.compile(
-            "\\h*[,;–-]?\\h*\\(?\\b(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired))\\b:?\\h*\\)?",
+            "\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b" + OPTIONALLY,
             Pattern.CASE_INSENSITIVE);
-    /** What is taken of a fruit or an egg that is counted. */
-    static final String FRUIT_PART = "zest|rind|peel|juice|seeds|pulp|flesh|whites?|yolks?";
-
-    private static final Pattern PART_OF = Pattern.compile(
-            "^(?:the\\h+)?(?<how>(?:(?:finely|coarsely|freshly)\\h+)?(?:(?:grated|pared|squeezed|sieved|strained)\\h+)?)"
-                    + "(?<part>(?:" + FRUIT_PART + ")(?:\\h+(?:and|&)\\h+(?:(?:finely|grated)\\h+)*(?:" + FRUIT_PART
-                    + "))?)\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
 
     /** Nobody says more than this about one ingredient; what is longer is something else. */
     static final int LONGEST = 400;
 
     private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
+    private static final Pattern FOOTNOTE_MARKS =
+            Pattern.compile("^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
     /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
     private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
+    /** "1 packed cup" is a cup of what is packed. */
+    private static final Pattern PACKED_CUP = Pattern.compile(
+            "\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b", Pattern.CASE_INSENSITIVE);
+    /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
+    private static final Pattern SHEET = Pattern.compile(
+            "(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
+                    + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])",
+            Pattern.CASE_INSENSITIVE);
+    /** Any other stroke but one between two measures. */
+    private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
+    /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
+    private static final Pattern SUM_BEHIND = Pattern.compile(
+            "(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
+    /** Another amount of the same: "1 sachet or 2 tsp dried yeast". */
+    private static final Pattern OR_AMOUNT =
+            Pattern.compile("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)", Pattern.CASE_INSENSITIVE);
+    /** What the line is for, before its amount: "egg wash: 1 egg". */
+    private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
 
-    /** The signs of a footnote. */
-    private static final Pattern MARKS = Pattern.compile("[*†‡¹²³]+(?=$|,)");
+    private static final Pattern PURPOSE = Pattern.compile("(?:for|to)\\h", Pattern.CASE_INSENSITIVE);
+    /** A packing of which one is meant: "small bunch of mint", "packet of biscuits". */
+    private static final Pattern ONE_PACKING = Pattern.compile(
+            "(?:(?:small|medium|large|big|\\p{L}+-sized?)\\h+\\p{L}+|\\p{L}+\\h+of)\\b.*", Pattern.CASE_INSENSITIVE);
 
     private final QuantityReader quantities = new QuantityReader();
     private final Pantry pantry;
@@ -54,35 +67,19 @@ final class IngredientLineParser {
         }
         String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
         boolean optional = OPTIONAL.matcher(text).find();
-        String certain = optional ? OPTIONAL.matcher(text).replaceAll(" ") : text;
+        String unmarked = FOOTNOTE_MARKS
+                .matcher(OPTIONAL.matcher(text).replaceAll(" "))
+                .replaceAll("")
+                .strip();
+        String cells =
+                CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
         String plain =
-                CUPS.matcher(MARKS.matcher(certain).replaceAll("").strip()).replaceFirst("$1c");
+                PACKED_CUP.matcher(CUPS.matcher(cells).replaceFirst("$1c")).replaceFirst(" $2 $1");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);
         }
-        Matcher partOf = PART_OF.matcher(plain);
-        if (partOf.matches()) {
-            return ofPart(line, partOf, optional);
-        }
-        Optional<AmountBehind> behind = first.isPresent() ? Optional.empty() : AmountBehind.in(plain, quantities);
-        Optional<WrittenQuantity> written = first.or(() -> behind.map(AmountBehind::amount));
-        String rest = behind.map(AmountBehind::rest)
-                .orElseGet(() -> first.map(each -> plain.substring(each.end())).orElse(plain));
-        Optional<Quantity> alternative =
-                written.flatMap(WrittenQuantity::alternative).or(() -> inBrackets(rest));
-        NamePhrase phrase = NamePhrase.of(
-                withoutAmounts(rest), written.map(WrittenQuantity::packing).orElse(""), pantry);
-        return new IngredientLine(
-                line.text(),
-                line.number(),
-                written.map(WrittenQuantity::quantity),
-                alternative,
-                written.map(WrittenQuantity::packing).orElse(""),
-                phrase.name(),
-                phrase.preparation(),
-                optional,
-                phrase.alternatives());
+        return new Reading(line, optional).of(plain, first);
     }
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
@@ -116,65 +113,138 @@ final class IngredientLineParser {
                 List.of());
     }
 
-    /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
-    private IngredientLine ofPart(Line line, Matcher partOf, boolean optional) {
-        String rest = partOf.group("rest");
-        Optional<WrittenQuantity> written = amount(rest);
-        NamePhrase fruit =
-                NamePhrase.of(written.map(each -> rest.substring(each.end())).orElse(rest), "", pantry);
-        String part = partOf.group("part")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("(?:finely|grated)\\h+", "")
-                .replace("&", "and");
-        List<String> preparation =
-                new ArrayList<>(List.of(partOf.group("how").strip().toLowerCase(Locale.ROOT), fruit.preparation()));
-        preparation.removeIf(String::isEmpty);
-        return new IngredientLine(
-                line.text(),
-                line.number(),
-                written.map(WrittenQuantity::quantity),
-                written.flatMap(WrittenQuantity::alternative),
-                written.map(WrittenQuantity::packing).orElse(""),
-                Nouns.singular(fruit.name()) + " " + part,
-                String.join(", ", preparation),
-                optional,
-                fruit.alternatives());
-    }
-
-    private Optional<Quantity> inBrackets(String rest) {
-        return BRACKET.matcher(rest)
-                .results()
-                .map(MatchResult::group)
-                .map(this::onlyAnAmount)
-                .flatMap(Optional::stream)
-                .findFirst();
-    }
-
-    private String withoutAmounts(String rest) {
-        return BRACKET.matcher(rest)
-                .replaceAll(found ->
-                        onlyAnAmount(found.group()).isPresent() ? "" : Matcher.quoteReplacement(found.group()));
-    }
-
-    /** The quantity of a bracket that holds nothing else, as in "3 eggs (about 150 g)". */
-    private Optional<Quantity> onlyAnAmount(String bracket) {
-        String inner = bracket.strip()
-                .replaceAll("^\\(|\\)$", "")
-                .replaceAll(
-                        "(?i)\\h+(?:in total|total|in all|altogether|(?:(?:un)?peeled|stoned|pitted|prepared|drained|trimmed|shelled|net|total)?\\h*weight)$",
-                        "")
-                .strip();
-        return quantities
-                .read(inner)
-                .filter(written -> written.end() == inner.length())
-                .map(WrittenQuantity::quantity)
-                .filter(quantity -> quantity.dimension() == Dimension.MASS || quantity.dimension() == Dimension.VOLUME);
-    }
-
     private static boolean measuresFood(WrittenQuantity written) {
         return switch (written.quantity().dimension()) {
             case MASS, VOLUME, COUNT, SMIDGEN, LENGTH -> true;
             case TEMPERATURE, DURATION -> false;
         };
+    }
+
+    /** The reading of one line: each way in which people order amount and name is tried in turn. */
+    private final class Reading {
+
+        private final Line line;
+        private final boolean optional;
+
+        private Reading(Line line, boolean optional) {
+            this.line = line;
+            this.optional = optional;
+        }
+
+        IngredientLine of(String plain, Optional<WrittenQuantity> first) {
+            return FruitPart.in(plain)
+                    .flatMap(this::ofPart)
+                    .or(() -> first.map(written -> amountFirst(plain, written)))
+                    .or(() -> AmountBehind.in(plain, quantities)
+                            .map(behind -> line(Optional.of(behind.amount()), behind.rest())))
+                    .or(() -> labelled(plain))
+                    .or(() -> onePacking(plain))
+                    .orElseGet(() -> line(Optional.empty(), plain));
+        }
+
+        /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
+        private Optional<IngredientLine> ofPart(FruitPart part) {
+            IngredientLine fruit = of(part.rest(), amount(part.rest()));
+            List<String> preparation = new ArrayList<>(part.preparation());
+            preparation.add(fruit.preparation());
+            return fruit.ingredient().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(renamed(fruit, part.of(fruit.ingredient()), joined(preparation)));
+        }
+
+        private IngredientLine amountFirst(String plain, WrittenQuantity written) {
+            String rest = plain.substring(written.end());
+            Matcher sum = SUM_BEHIND.matcher(rest);
+            if (sum.matches()) {
+                String amounts = plain.substring(0, written.end()).strip() + " plus " + sum.group("more");
+                Optional<WrittenQuantity> both = amount(amounts).filter(all -> all.end() == amounts.length());
+                if (both.isPresent()) {
+                    return line(both, sum.group("name"));
+                }
+            }
+            Matcher other = OR_AMOUNT.matcher(rest);
+            Optional<WrittenQuantity> instead = other.matches() ? amount(other.group("other")) : Optional.empty();
+            IngredientLine read = line(
+                    Optional.of(written),
+                    instead.map(second -> other.group("other").substring(second.end()))
+                            .filter(name -> !name.isBlank())
+                            .orElse(rest));
+            return read.ingredient().isEmpty() && !read.packing().isEmpty() ? namedByPacking(plain, written) : read;
+        }
+
+        /** "3 cloves": nothing is packed in them. */
+        private IngredientLine namedByPacking(String plain, WrittenQuantity written) {
+            String amount = plain.substring(0, written.end()).strip();
+            String packing = Nouns.last(amount);
+            Optional<WrittenQuantity> count = amount(amount.substring(0, amount.length() - packing.length()));
+            return line(count.isPresent() ? count : Optional.of(written), packing + plain.substring(written.end()));
+        }
+
+        /** What a label is for is told behind the name, unless only the label names a thing: "chocolate: 50 g dark". */
+        private Optional<IngredientLine> labelled(String plain) {
+            Matcher found = LABEL.matcher(plain);
+            if (!found.matches()) {
+                return Optional.empty();
+            }
+            String label = NamePhrase.tidy(found.group("label"));
+            String rest = found.group("rest");
+            return amount(rest)
+                    .map(written -> amountFirst(rest, written))
+                    .filter(read -> isKnown(read.ingredient()) || !isKnown(label))
+                    .or(() -> PURPOSE.matcher(label).lookingAt()
+                            ? Optional.of(line(Optional.empty(), rest))
+                            : Optional.empty())
+                    .map(read -> renamed(read, read.ingredient(), joined(List.of(read.preparation(), label))));
+        }
+
+        private IngredientLine renamed(IngredientLine read, String name, String preparation) {
+            return new IngredientLine(
+                    read.text(),
+                    read.line(),
+                    read.quantity(),
+                    read.alternative(),
+                    read.packing(),
+                    name,
+                    preparation,
+                    optional,
+                    read.alternatives());
+        }
+
+        private boolean isKnown(String name) {
+            return pantry.find(name).isPresent();
+        }
+
+        private Optional<IngredientLine> onePacking(String plain) {
+            return ONE_PACKING.matcher(plain).matches()
+                    ? amount("1 " + plain)
+                            .filter(written -> !written.packing().isEmpty())
+                            .map(written -> amountFirst("1 " + plain, written))
+                    : Optional.empty();
+        }
+
+        private IngredientLine line(Optional<WrittenQuantity> written, String text) {
+            BracketAmounts brackets = written.isPresent()
+                    ? BracketAmounts.in(text, quantities)
+                    : new BracketAmounts(Optional.empty(), false, text);
+            Optional<Quantity> content = written.filter(WrittenQuantity::isPack).flatMap(brackets::content);
+            NamePhrase phrase = NamePhrase.of(
+                    brackets.rest(), written.map(WrittenQuantity::packing).orElse(""), pantry);
+            return new IngredientLine(
+                    line.text(),
+                    line.number(),
+                    content.or(() -> written.map(WrittenQuantity::quantity)),
+                    written.flatMap(WrittenQuantity::alternative)
+                            .or(() -> content.isPresent() ? Optional.empty() : brackets.first()),
+                    written.map(WrittenQuantity::packing).orElse(""),
+                    phrase.name(),
+                    phrase.preparation(),
+                    optional,
+                    phrase.alternatives());
+        }
+
+        private static String joined(List<String> preparation) {
+            return String.join(
+                    ", ", preparation.stream().filter(each -> !each.isEmpty()).toList());
+        }
     }
 }

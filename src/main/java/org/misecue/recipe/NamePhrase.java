@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Packings;
 
 /**
  * What stands behind the amount of an ingredient line.
@@ -19,16 +20,20 @@ import org.misecue.pantry.Pantry;
 record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static final Pattern BRACKET = Pattern.compile("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
-    private static final Pattern OR_FIRST = Pattern.compile("^(?:or|alternatively)\\h+(.+)$", Pattern.CASE_INSENSITIVE);
-    /** Where notes begin that no comma divides: names hold neither "for" nor "to", "if", "at" or "plus". */
-    private static final Pattern TAIL = Pattern.compile(
-            "\\h+(?:[–—-]+\\h+|(?=(?:plus|\\+|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
-                    + "|see|each|per|more|extra|depending|like|overnight)\\b|\\+))",
+    /** More of what stands in the list already; "extra" before a word of quality belongs to it. */
+    private static final Pattern EXTRA = Pattern.compile(
+            "^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
+                    + "(?!virgin|large|fine|thick|firm|strong|mature|creamy|ripe|dark|light|lean|dry|sharp)(?=\\p{L})",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern OR = Pattern.compile("\\h+or\\h+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern EACH = Pattern.compile("^each:?\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
+    /** How wide a thing is to be: "9-inch pie crust". */
+    private static final Pattern WIDTH = Pattern.compile(
+            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")(?:/\\d+\\h?in(?:ch)?)?|\\p{L}+-inch)\\h+(?=\\p{L})",
+            Pattern.CASE_INSENSITIVE);
     /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
-    private static final Set<String> ADJECTIVES = Set.of(
+    static final Set<String> ADJECTIVES = Set.of(
             "large",
             "small",
             "medium",
@@ -49,92 +54,67 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "unwaxed",
             "dry",
             "dried");
-    /** How a spoon is filled, written behind it: no preparation. */
-    private static final Set<String> FILLED = Set.of("heaped", "rounded", "levelled", "leveled");
-    /** Words that need the noun of the other side of an "or": "vegetable or sunflower oil". */
-    private static final Set<String> HALF_NAMES = Set.of(
-            "vegetable",
-            "sunflower",
-            "olive",
-            "rapeseed",
-            "dark",
-            "light",
-            "milk",
-            "white",
-            "black",
-            "plain",
-            "caster",
-            "brown",
-            "salted",
-            "unsalted",
-            "strong",
-            "golden",
-            "whole",
-            "skimmed",
-            "red",
-            "green",
-            "cow's",
-            "oat",
-            "self-raising",
-            "double",
-            "whipping",
-            "granulated",
-            "muscovado",
-            "demerara",
-            "icing",
-            "apple",
-            "cider",
-            "fine",
-            "sea",
-            "almond");
 
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
-    private static final Pattern LEAD = Pattern.compile("(?i)^(?:each\\h+)?(?:(?:of|the)\\h+)?");
+    private static final Pattern FRONT = Pattern.compile("^[\\h,;:|–—-]+");
+    private static final Pattern LEAD = Pattern.compile("(?i)^(?:(?:of|the)\\h+)?");
     private static final Pattern BLANKS = Pattern.compile("\\h{2,}");
     private static final Pattern END = Pattern.compile("(?<![\\s.:;,–-])[\\s.:;,–-]+$");
     private static final Pattern COMMAS = Pattern.compile("^[, ]+|(?<![, ])[, ]+$");
 
     static NamePhrase of(String rest, String packing, Pantry pantry) {
-        List<String> preparation = new ArrayList<>();
-        List<String> alternatives = new ArrayList<>();
-        String text = takeBrackets(rest, preparation, alternatives);
-        int comma = comma(text);
+        Notes notes = new Notes(pantry);
+        String text = FRONT.matcher(rest).replaceFirst("");
+        boolean each = EACH.matcher(text).find();
+        text = takeBrackets(EACH.matcher(text).replaceFirst(""), notes, pantry);
+        text = takeFirst(WIDTH, takeFirst(EXTRA, text, notes), notes);
+        int comma = comma(text, each);
         if (comma >= 0) {
-            addPreparation(text.substring(comma + 1).strip(), preparation, alternatives);
+            notes.addList(text.substring(comma + 1).strip());
             text = text.substring(0, comma).strip();
         }
-        text = takeTail(text, preparation);
-        boolean loose = packing.isEmpty() || packing.equals("piece");
-        text = takeDone(text, loose, preparation, pantry);
-        String name = takeAlternatives(text, alternatives, pantry);
-        return new NamePhrase(tidy(name), String.join(", ", preparation), List.copyOf(alternatives));
+        Optional<Tail> tail = Tail.in(text);
+        tail.ifPresent(found -> notes.addBefore(found.notes()));
+        text = takeDone(tail.map(Tail::before).orElse(text), Packings.holds(packing), notes, pantry);
+        if (each) {
+            notes.addBefore("each");
+        }
+        Sides sides = Sides.of(text, pantry);
+        notes.addAlternativesBefore(sides.others());
+        return new NamePhrase(tidy(sides.name()), notes.preparation(), notes.alternatives());
     }
 
-    private static String takeBrackets(String rest, List<String> preparation, List<String> alternatives) {
+    private static String takeBrackets(String rest, Notes notes, Pantry pantry) {
         Matcher brackets = BRACKET.matcher(rest);
         List<String> inner = new ArrayList<>();
         String text = brackets.replaceAll(found -> {
+            String before = rest.substring(0, found.start());
+            if (InnerBracket.isName(before, found.group(1), rest.substring(found.end()), pantry)) {
+                return Matcher.quoteReplacement(found.group());
+            }
             inner.add(found.group(1).strip());
             return "";
         });
-        inner.stream().filter(each -> !each.isEmpty()).forEach(each -> addPreparation(each, preparation, alternatives));
+        inner.forEach(notes::add);
         return text.strip();
     }
 
-    private static void addPreparation(String words, List<String> preparation, List<String> alternatives) {
-        Matcher or = OR_FIRST.matcher(words);
-        if (or.matches()) {
-            alternatives.add(or.group(1).strip());
-        } else if (!words.isEmpty()) {
-            preparation.add(words);
+    /** Moves what the pattern finds at the beginning to the preparation. */
+    private static String takeFirst(Pattern pattern, String text, Notes notes) {
+        Matcher found = pattern.matcher(text);
+        if (!found.find()) {
+            return text;
         }
+        notes.addBefore(found.group(1));
+        return text.substring(found.end());
     }
 
-    /** The first comma that does not stand between adjectives; −1 where there is none. */
-    private static int comma(String text) {
-        for (int at = 0; at < text.length(); at++) {
+    /** The first comma that stands neither between adjectives nor in a list of which each is meant; −1 where there is none. */
+    private static int comma(String text, boolean each) {
+        Matcher list = LIST.matcher(text);
+        for (int at = each && list.find() ? list.end() : 0; at < text.length(); at++) {
             if (text.charAt(at) == ';') {
                 return at;
             }
@@ -147,88 +127,32 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static boolean onlyAdjectives(String text) {
         for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
-            if (!word.isEmpty() && !ADJECTIVES.contains(word) && !isDone(word)) {
+            if (!word.isEmpty()
+                    && !ADJECTIVES.contains(word)
+                    && PreparationWords.sort(word) == PreparationWords.Sort.OTHER) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean isDone(String word) {
-        return switch (PreparationWords.sort(word)) {
-            case DONE, STATE, MANNER -> true;
-            case BEHIND, KIND, SOLD, OTHER -> false;
-        };
-    }
-
-    private static String takeTail(String text, List<String> preparation) {
-        Matcher tail = TAIL.matcher(text);
-        if (!tail.find() || tail.start() == 0) {
-            return text;
-        }
-        String words = text.substring(tail.end()).strip();
-        if (!words.isEmpty()) {
-            preparation.add(0, words);
-        }
-        return text.substring(0, tail.start()).strip();
-    }
-
-    private static String takeDone(String text, boolean before, List<String> preparation, Pantry pantry) {
+    /** @param packed whether it comes in a pack: what is chopped in a tin was so when it was bought, but not what is cold */
+    private static String takeDone(String text, boolean packed, Notes notes, Pantry pantry) {
         List<String> words = List.of(text.replace(",", " , ").strip().split("\\h+", -1));
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
         if (behind < words.size()) {
-            preparation.add(0, joined(words.subList(behind, words.size())));
+            notes.addBefore(joined(words.subList(behind, words.size())));
         }
         List<String> kept = words.subList(0, behind);
-        int first = before ? new DonePhrase(kept).before(pantry) : 0;
-        String doneBefore = joined(kept.subList(0, first)).toLowerCase(Locale.ROOT);
-        if (!doneBefore.isEmpty() && !FILLED.contains(doneBefore)) {
-            preparation.add(0, doneBefore);
-        }
+        boolean bought = packed && PreparationWords.sort(words.get(0)) != PreparationWords.Sort.STATE;
+        int first = bought ? 0 : new DonePhrase(kept).before(pantry);
+        notes.addBefore(joined(kept.subList(0, first)).toLowerCase(Locale.ROOT));
         return joined(kept.subList(first, kept.size()));
     }
 
     private static String joined(List<String> words) {
         return COMMAS.matcher(String.join(" ", words).replace(" ,", ",")).replaceAll("");
-    }
-
-    private static String takeAlternatives(String text, List<String> alternatives, Pantry pantry) {
-        String[] sides = OR.split(text, -1);
-        if (sides.length == 1) {
-            return text;
-        }
-        String other = sides[sides.length - 1].strip();
-        String noun = other.contains(" ") ? Nouns.last(other) : "";
-        for (int at = 1; at < sides.length; at++) {
-            alternatives.add(at - 1, completed(sides[at], at < sides.length - 1 ? noun : "", other, pantry));
-        }
-        return completed(sides[0], noun, other, pantry);
-    }
-
-    private static String completed(String side, String noun, String other, Pantry pantry) {
-        Optional<String> known = known(side, other, pantry);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        String last = Nouns.last(side).toLowerCase(Locale.ROOT);
-        return !noun.isEmpty() && HALF_NAMES.contains(last) ? side.strip() + " " + noun : side.strip();
-    }
-
-    /** A side that names nothing by itself, with the end of the other side that makes it a name of the pantry. */
-    private static Optional<String> known(String side, String other, Pantry pantry) {
-        String start = side.strip();
-        if (start.equals(other) || pantry.find(start).isPresent()) {
-            return Optional.empty();
-        }
-        String[] words = other.split("\\h+", -1);
-        for (int from = 1; from < words.length; from++) {
-            String name = start + " " + String.join(" ", List.of(words).subList(from, words.length));
-            if (pantry.heardAs(name).isPresent()) {
-                return Optional.of(name);
-            }
-        }
-        return Optional.empty();
     }
 
     /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */

@@ -1,9 +1,10 @@
 package org.misecue.recipe;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Tells the words that say what is done to an ingredient from those that name it. Participles are an open class: a word
@@ -24,7 +25,18 @@ final class PreparationWords {
 
     private static final Pattern PARTICIPLE = Pattern.compile("(?:\\p{L}+-)?\\p{L}{3,}ed");
     private static final Pattern ADVERB = Pattern.compile("\\p{L}{4,}ly");
-    private static final Map<String, Sort> TABLE = load();
+    private static final Map<String, Sort> TABLE = new HashMap<>();
+    private static final Map<String, Set<String>> SOLD_AS = new HashMap<>();
+
+    static {
+        for (String line : TableFile.rows("preparation-words.csv")) {
+            String[] row = line.split("\\|", -1);
+            TABLE.put(row[0], Sort.valueOf(row[1].toUpperCase(Locale.ROOT)));
+            if (row.length > 2) {
+                SOLD_AS.put(row[0], Set.of(row[2].split(" ", -1)));
+            }
+        }
+    }
 
     private PreparationWords() {}
 
@@ -37,7 +49,7 @@ final class PreparationWords {
         }
         int hyphen = word.lastIndexOf('-');
         Sort last = hyphen < 0 ? Sort.OTHER : TABLE.getOrDefault(word.substring(hyphen + 1), Sort.OTHER);
-        if (last == Sort.DONE || last == Sort.KIND) {
+        if (last == Sort.DONE || last == Sort.KIND || last == Sort.STATE) {
             return last;
         }
         if (word.endsWith("ed")
@@ -64,10 +76,9 @@ final class PreparationWords {
         return word.substring(start, end);
     }
 
-    private static Map<String, Sort> load() {
-        return TableFile.rows("preparation-words.csv").stream()
-                .map(line -> line.split("\\|", -1))
-                .collect(Collectors.toUnmodifiableMap(
-                        row -> row[0], row -> Sort.valueOf(row[1].toUpperCase(Locale.ROOT))));
+    /** Whether a thing that ends in this noun is sold like that: shredded coconut, but not shredded courgette. */
+    static boolean isSoldAs(String word, String noun) {
+        Set<String> nouns = SOLD_AS.getOrDefault(word.toLowerCase(Locale.ROOT), Set.of());
+        return nouns.isEmpty() || nouns.contains(noun.toLowerCase(Locale.ROOT));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Packings;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
@@ -79,7 +80,7 @@ final class YieldReader {
         if (!written.packing().isEmpty()) {
             boolean one = Quantity.of(1, Unit.EACH).equals(written.quantity())
                     || written.quantity().unit() != Unit.EACH;
-            return (written.packing() + (one ? " " : "s ") + words).strip();
+            return ((one ? written.packing() : Packings.plural(written.packing())) + " " + words).strip();
         }
         return words.isEmpty() && people ? "servings" : words;
     }
