@@ -61,7 +61,7 @@ final class NumberWords {
                     TENS.stream(),
                     PARTS.keySet().stream(),
                     PARTS.keySet().stream().map(part -> part + "s"),
-                    Stream.of("a", "an"))
+                    Stream.of("a", "an", "hundred"))
             .flatMap(words -> words)
             .collect(Collectors.toUnmodifiableSet());
 

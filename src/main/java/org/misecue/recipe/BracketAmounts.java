@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Packings;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
@@ -41,15 +42,14 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
                 .flatMap(bracket -> Arrays.stream(PIECE.split(bracket.group(1), -1)))
                 .filter(piece -> amount(piece, quantities).isPresent())
                 .toList();
-        if (amounts.isEmpty()) {
-            return new BracketAmounts(Optional.empty(), false, text);
-        }
         String rest = BRACKET.matcher(text)
                 .replaceAll(bracket -> Matcher.quoteReplacement(without(bracket.group(1), quantities)));
-        return new BracketAmounts(
-                amount(amounts.get(0), quantities),
-                OF_EACH.matcher(amounts.get(0)).matches(),
-                rest);
+        return amounts.isEmpty()
+                ? new BracketAmounts(Optional.empty(), false, rest)
+                : new BracketAmounts(
+                        amount(amounts.get(0), quantities),
+                        OF_EACH.matcher(amounts.get(0)).matches(),
+                        rest);
     }
 
     /** What so many packs hold in all, where that is what the bracket says. */
@@ -59,9 +59,18 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
     private static String without(String inner, QuantityReader quantities) {
         List<String> kept = Arrays.stream(PIECE.split(inner, -1))
-                .filter(piece -> amount(piece, quantities).isEmpty())
+                .filter(piece -> amount(piece, quantities).isEmpty() && !isPack(piece, quantities))
                 .toList();
         return kept.isEmpty() ? "" : " (" + String.join(", ", kept) + ")";
+    }
+
+    /** "2¼ tsp (1 packet)": the same in packs, whose size is not said. */
+    private static boolean isPack(String piece, QuantityReader quantities) {
+        String plain = piece.strip();
+        return quantities
+                .read(plain)
+                .filter(written -> written.end() == plain.length() && Packings.holds(written.packing()))
+                .isPresent();
     }
 
     /** The weight or volume that a piece of text is, and nothing else. */

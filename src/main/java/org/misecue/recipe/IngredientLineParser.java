@@ -15,7 +15,7 @@ import org.misecue.recipe.manuscript.Line;
 final class IngredientLineParser {
 
     private static final String OPTIONALLY =
-            "(?:optional|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
+            "(?:optional(?:\\h+but\\b[^,;()]*)?|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
     /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
     private static final Pattern OPTIONAL = Pattern.compile(
             "\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b" + OPTIONALLY,

@@ -84,6 +84,9 @@ record Sides(String name, List<String> others) {
         if (known.isPresent()) {
             return known.get();
         }
+        if (pantry.heardAs(side).isPresent()) {
+            return side; // milk is milk, whatever cream may stand for it
+        }
         int more = side.split("\\h+", -1).length;
         return words.size() > 1 && isHalf(Nouns.last(side), pantry)
                 ? joined(side, words.subList(Math.min(more, words.size() - 1), words.size()))
@@ -108,8 +111,9 @@ record Sides(String name, List<String> others) {
         boolean made = !side.contains(" ")
                 && !side.equalsIgnoreCase("butter")
                 && MADE_OF.contains(other.get(other.size() - 1).toLowerCase(Locale.ROOT));
+        boolean half = !side.contains(" ") && describes(side);
         if (side.equals(String.join(" ", other))
-                || (!made && pantry.find(side).isPresent())) {
+                || (!made && !half && pantry.find(side).isPresent())) {
             return Optional.empty();
         }
         for (int from = 1; from < other.size(); from++) {
