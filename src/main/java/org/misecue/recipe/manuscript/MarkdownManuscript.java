@@ -94,9 +94,9 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         private void addLines(int first, String text, boolean headed) {
             List<String> each = List.of(text.split("\n", -1));
-            List<List<String>> rows = PipeTable.rows(each);
+            List<TableRows.Row> rows = PipeTable.rows(first, each);
             if (!rows.isEmpty()) {
-                TableRows.lines(rows).forEach(row -> addText(first, row, false));
+                lines.addAll(TableRows.lines(rows));
                 return;
             }
             for (int at = 0; at < each.size(); at++) {
