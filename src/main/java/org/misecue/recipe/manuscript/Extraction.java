@@ -11,6 +11,7 @@ import org.apache.tika.metadata.Metadata;
 import org.apache.tika.metadata.TikaCoreProperties;
 import org.apache.tika.parser.AutoDetectParser;
 import org.apache.tika.parser.ParseContext;
+import org.apache.tika.parser.microsoft.OfficeParserConfig;
 import org.apache.tika.sax.ToXMLContentHandler;
 import org.apache.tika.sax.WriteOutContentHandler;
 import org.jsoup.Jsoup;
@@ -41,6 +42,9 @@ final class Extraction {
         metadata.set(TikaCoreProperties.RESOURCE_NAME_KEY, document.name());
         ParseContext context = new ParseContext();
         context.set(EmbeddedDocumentExtractor.class, new NothingEmbedded());
+        OfficeParserConfig office = new OfficeParserConfig();
+        office.setIncludeHeadersAndFooters(false);
+        context.set(OfficeParserConfig.class, office);
         try (TikaInputStream stream = TikaInputStream.get(new ByteArrayInputStream(document.bytes()))) {
             new AutoDetectParser().parse(stream, handler, metadata, context);
         } catch (EncryptedDocumentException e) {

@@ -2,6 +2,8 @@ package org.misecue.recipe.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.Code;
@@ -10,6 +12,7 @@ import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.ListBlock;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -19,6 +22,8 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 
 /** Markdown after the CommonMark specification; source spans give the line numbers. */
 final class MarkdownManuscript implements ManuscriptReader {
@@ -29,6 +34,11 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** Lists within lists within quotes; deeper ones are read as text. */
     private static final int DEEPEST = 100;
 
+    /** Settings for a program that makes pages, between two rules at the very beginning. */
+    private static final Pattern FRONT = Pattern.compile("---\\h*\\R(?:[\\w-]+:.*\\R|[ \\t-].*\\R)+---\\h*(?:\\R|$)");
+
+    private static final Pattern TITLE = Pattern.compile("(?m)^title:\\h*[\"']?(.*?)[\"']?\\h*$");
+
     @Override
     public boolean takes(String type) {
         return type.contains("markdown");
@@ -36,14 +46,23 @@ final class MarkdownManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
+        String text = document.recipeText();
+        Matcher front = FRONT.matcher(text);
+        String title = "";
+        if (front.lookingAt()) {
+            Matcher named = TITLE.matcher(front.group());
+            title = named.find() ? named.group(1) : "";
+            // Empty lines in its place keep the numbers of the lines behind it.
+            text = front.group().replaceAll(".", "") + text.substring(front.end());
+        }
         Node root = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS)
                 .maxOpenBlockParsers(DEEPEST)
                 .build()
-                .parse(document.recipeText());
+                .parse(text);
         Blocks blocks = new Blocks();
         root.accept(blocks);
-        return new Manuscript("", blocks.lines);
+        return new Manuscript(title, blocks.lines);
     }
 
     private static int lineOf(Node node) {
@@ -53,6 +72,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     }
 
     private static final class Blocks extends AbstractVisitor {
+
+        /** A few words without figures above a list of their own name a part. */
+        private static final Pattern PART = Pattern.compile("\\p{L}[^\\d½¼¾⅓⅔.,]{0,40}");
 
         private final List<Line> lines = new ArrayList<>();
 
@@ -80,7 +102,14 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlBlock html) {
-            addText(lineOf(html), html.getLiteral().replaceAll("<[^>]*>", " "), true);
+            int before = lineOf(html) - 1;
+            Element shown = Jsoup.parse(
+                            html.getLiteral(), "", org.jsoup.parser.Parser.htmlParser().setTrackPosition(true))
+                    .body();
+            WebPageManuscript.shown(shown).lines().stream()
+                    .map(line -> new Line(
+                            before + Math.max(line.number(), 1), line.kind(), line.level(), line.text(), line.gap()))
+                    .forEach(lines::add);
         }
 
         @Override
@@ -114,6 +143,10 @@ final class MarkdownManuscript implements ManuscriptReader {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
                 return;
             }
+            if (item.getLastChild() instanceof ListBlock && PART.matcher(oneLine).matches()) {
+                lines.add(Line.heading(lineOf(item), BOLD_LEVEL, oneLine));
+                return;
+            }
             boolean numbered = item.getParent() instanceof OrderedList;
             lines.add(numbered ? Line.numbered(lineOf(item), oneLine) : Line.item(lineOf(item), oneLine));
         }
@@ -141,6 +174,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** The words of a block without emphasis, links and other marks. */
     private static final class Inlines extends AbstractVisitor {
 
+        private static final Pattern EMPHASIS = Pattern.compile(
+                "(?i)</?(?:a|b|i|u|em|strong|span|font|small|mark|sub|sup)(?:\\s[^>]*)?>|<!--.*-->", Pattern.DOTALL);
+
         private final StringBuilder words = new StringBuilder();
 
         static String of(Node block) {
@@ -161,8 +197,9 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlInline html) {
-            // A recipe named <script> is named so: only line breaks are marks here.
-            words.append(html.getLiteral().startsWith("<br") ? "\n" : html.getLiteral());
+            // A recipe named <script> is named so: only line breaks and emphasis are marks here.
+            String tag = html.getLiteral();
+            words.append(tag.startsWith("<br") ? "\n" : EMPHASIS.matcher(tag).matches() ? "" : tag);
         }
 
         @Override

@@ -35,7 +35,7 @@ final class TableRows {
     }
 
     private static void add(List<Line> lines, int number, String text) {
-        Line line = Marks.line(number, text.replaceAll("\\h+", " ").strip(), false);
+        Line line = Marks.line(number, text.replaceAll("\\h+", " ").strip(), true);
         if (!line.text().isBlank()) {
             lines.add(line);
         }
