@@ -41,8 +41,16 @@ final class PdfDocuments {
         pdf.write(50, 740, 22, OatSlice.TITLE);
         pdf.write(50, 705, 11, OatSlice.MAKES);
         pdf.write(50, 680, 11, "Ingredients");
-        pdf.column(50, 655, Stream.concat(Stream.of("For the base:"), OatSlice.BASE.stream()).toList());
-        pdf.column(200, 655, Stream.concat(Stream.of("For the icing:"), OatSlice.ICING.stream()).toList());
+        pdf.column(
+                50,
+                655,
+                Stream.concat(Stream.of("For the base:"), OatSlice.BASE.stream())
+                        .toList());
+        pdf.column(
+                200,
+                655,
+                Stream.concat(Stream.of("For the icing:"), OatSlice.ICING.stream())
+                        .toList());
         pdf.column(50, 560, method(84));
         return pdf.bytes();
     }
@@ -54,7 +62,8 @@ final class PdfDocuments {
         pdf.write(50, 720, 11, "Makes 12 buns");
         pdf.write(50, 700, 11, "Ingredients");
         int y = 680;
-        for (String[] each : new String[][] {{"plain flour", "500 g"}, {"butter", "80 g"}, {"fine salt", "1 tsp"}, {"eggs", "2"}}) {
+        for (String[] each :
+                new String[][] {{"plain flour", "500 g"}, {"butter", "80 g"}, {"fine salt", "1 tsp"}, {"eggs", "2"}}) {
             pdf.write(50, y, 11, each[0] + dots);
             pdf.write(330, y, 11, each[1]);
             y -= PITCH;

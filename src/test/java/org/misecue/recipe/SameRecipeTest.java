@@ -115,7 +115,8 @@ class SameRecipeTest {
     void each_row_of_a_table_keeps_its_own_line_number(String kind) throws IOException {
         Recipe recipe = read("odd." + kind, TextDocuments.tableWithOddRow(kind.equals("html")));
         assertThat(recipe.notes())
-                .anySatisfy(note -> assertThat(note.toString()).contains("0 g sugar").contains("odd." + kind + ":9"));
+                .anySatisfy(note ->
+                        assertThat(note.toString()).contains("0 g sugar").contains("odd." + kind + ":9"));
     }
 
     @Test

@@ -48,8 +48,9 @@ final class TextDocuments {
 
     /** The sugar stands on line 9 and has an amount that cannot be right. */
     static String tableWithOddRow(boolean html) {
-        String markdown = "# Buns\n\n## Ingredients\n\n| Amount | Ingredient |\n|---|---|\n| 200 g | flour |\n| 80 g | butter |\n"
-                + "| 0 g | sugar |\n\n## Method\n\nMix the flour, butter and sugar.\n";
+        String markdown =
+                "# Buns\n\n## Ingredients\n\n| Amount | Ingredient |\n|---|---|\n| 200 g | flour |\n| 80 g | butter |\n"
+                        + "| 0 g | sugar |\n\n## Method\n\nMix the flour, butter and sugar.\n";
         return html
                 ? "<html><body>\n<h1>Buns</h1>\n<h2>Ingredients</h2>\n<table>\n<tr><th>Amount</th><th>Ingredient</th></tr>\n"
                         + "<tr><td>200 g</td><td>flour</td></tr>\n<tr><td>80 g</td><td>butter</td></tr>\n\n"

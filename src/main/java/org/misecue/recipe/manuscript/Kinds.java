@@ -71,10 +71,13 @@ final class Kinds {
 
     /** A mail as programs send it names the version of its form; one that was pasted does not. */
     private static boolean looksLikeMail(String name, byte[] bytes) {
-        String start = new String(bytes, 0, Math.min(bytes.length, 65536), java.nio.charset.StandardCharsets.ISO_8859_1);
+        String start =
+                new String(bytes, 0, Math.min(bytes.length, 65536), java.nio.charset.StandardCharsets.ISO_8859_1);
         return lower(name).endsWith(".eml") && MAIL_FIELD.matcher(start).lookingAt()
                 || MAIL_FIELD.matcher(start).lookingAt()
-                        && HEAD_OF_MAIL.matcher(start.split("\\r?\\n\\r?\\n", 2)[0]).find();
+                        && HEAD_OF_MAIL
+                                .matcher(start.split("\\r?\\n\\r?\\n", 2)[0])
+                                .find();
     }
 
     private static boolean looksLikeMarkup(byte[] bytes) {

@@ -71,8 +71,9 @@ final class MailManuscript implements ManuscriptReader {
         Entity page = parts(mail, 0)
                 .filter(part -> part.getMimeType().equals("text/html"))
                 .findFirst()
-                .orElseThrow(() -> document.refuse(
-                        "there is no text in this mail; save its attachment as a file, or paste the recipe into a text file."));
+                .orElseThrow(
+                        () -> document.refuse(
+                                "there is no text in this mail; save its attachment as a file, or paste the recipe into a text file."));
         return WebPageManuscript.shown(Jsoup.parse(text(document, page)).body()).lines().stream()
                 .takeWhile(line -> !line.text().equals("--"))
                 .toList();
@@ -123,7 +124,8 @@ final class MailManuscript implements ManuscriptReader {
         boolean goesOn = false;
         for (String line : text.lines().toList()) {
             String said = line.replaceFirst("^(?:>\\h?)+", "").replaceFirst("^ (?=\\S)", "");
-            whole.append(goesOn && !said.equals("-- ") ? "" : whole.length() == 0 ? "" : "\n").append(said);
+            whole.append(goesOn && !said.equals("-- ") ? "" : whole.length() == 0 ? "" : "\n")
+                    .append(said);
             goesOn = said.endsWith(" ") && !said.equals("-- ");
         }
         return whole.toString();

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.Code;
+import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
@@ -104,7 +105,9 @@ final class MarkdownManuscript implements ManuscriptReader {
         public void visit(HtmlBlock html) {
             int before = lineOf(html) - 1;
             Element shown = Jsoup.parse(
-                            html.getLiteral(), "", org.jsoup.parser.Parser.htmlParser().setTrackPosition(true))
+                            html.getLiteral(),
+                            "",
+                            org.jsoup.parser.Parser.htmlParser().setTrackPosition(true))
                     .body();
             WebPageManuscript.shown(shown).lines().stream()
                     .map(line -> new Line(
@@ -114,9 +117,18 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(IndentedCodeBlock code) {
-            int number = lineOf(code);
-            for (String each : code.getLiteral().split("\n", -1)) {
-                addText(number, each, false);
+            addCode(lineOf(code), code.getLiteral());
+        }
+
+        @Override
+        public void visit(FencedCodeBlock code) {
+            addCode(lineOf(code) + 1, code.getLiteral());
+        }
+
+        private void addCode(int first, String literal) {
+            int number = first;
+            for (String each : literal.split("\n", -1)) {
+                addText(number, each, number == first);
                 number++;
             }
         }
@@ -143,7 +155,8 @@ final class MarkdownManuscript implements ManuscriptReader {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
                 return;
             }
-            if (item.getLastChild() instanceof ListBlock && PART.matcher(oneLine).matches()) {
+            if (item.getLastChild() instanceof ListBlock
+                    && PART.matcher(oneLine).matches()) {
                 lines.add(Line.heading(lineOf(item), BOLD_LEVEL, oneLine));
                 return;
             }

@@ -29,7 +29,10 @@ final class OfficeManuscript implements ManuscriptReader {
 
     static Manuscript read(Element body) {
         for (Element paragraph : body.select("p")) {
-            paragraph.textNodes().forEach(text -> text.text(FOOTNOTE.matcher(text.getWholeText()).replaceAll("")));
+            paragraph
+                    .textNodes()
+                    .forEach(text ->
+                            text.text(FOOTNOTE.matcher(text.getWholeText()).replaceAll("")));
             List.copyOf(paragraph.textNodes()).forEach(OfficeManuscript::breakLines);
         }
         return WebPageManuscript.shown(body);

@@ -138,8 +138,9 @@ final class PdfColumns {
         List<PdfRow> both = rows.stream()
                 .filter(row -> !row.leftOf(x).isEmpty() && !row.rightOf(x).isEmpty())
                 .toList();
-        long tabular =
-                both.stream().filter(row -> isPair(row.leftOf(x), row.rightOf(x))).count();
+        long tabular = both.stream()
+                .filter(row -> isPair(row.leftOf(x), row.rightOf(x)))
+                .count();
         return tabular > 0 && tabular * 2 >= both.size();
     }
 

@@ -76,8 +76,7 @@ record PdfRow(List<Cell> cells) {
     /** A bullet or a number belongs to the words behind it, however wide the tab is. */
     private static boolean follows(Cell cell, Word word) {
         double gap = word.left() - cell.right();
-        return gap < GAP * word.size()
-                || MARK.matcher(cell.text()).matches() && gap < 5 * word.size();
+        return gap < GAP * word.size() || MARK.matcher(cell.text()).matches() && gap < 5 * word.size();
     }
 
     String text() {

@@ -19,6 +19,7 @@ final class PdfText {
     private static final double INDENT = 0.4;
     /** A page has a line or two above and below its text. */
     private static final int MOST_AT_EDGE = 2;
+
     private static final Pattern PAGE_NUMBER =
             Pattern.compile("(?i)(?:page|[-–])?\\h*\\d{1,3}\\h*(?:(?:of|/)\\h*\\d{1,3}|[-–])?");
 
@@ -80,9 +81,8 @@ final class PdfText {
             if (TableRows.isHead(row.cells().stream().map(Cell::text).toList())) {
                 continue;
             }
-            boolean gap = at == 0
-                    ? !Character.isLowerCase(row.text().codePointAt(0))
-                    : isGap(block, block.get(at - 1), row);
+            boolean gap =
+                    at == 0 ? !Character.isLowerCase(row.text().codePointAt(0)) : isGap(block, block.get(at - 1), row);
             boolean marked = !Marks.line(0, row.text(), gap).is(Line.Kind.TEXT);
             hang = marked ? row.left() + INDENT * row.size() : gap ? Double.MAX_VALUE : hang;
             text.append(gap ? "\n" : "")
@@ -98,11 +98,8 @@ final class PdfText {
         for (int at = 1; at < block.size(); at++) {
             pitches.add(block.get(at).base() - block.get(at - 1).base());
         }
-        double usual = pitches.stream()
-                .sorted()
-                .skip(pitches.size() / 2)
-                .findFirst()
-                .orElse(0.0);
+        double usual =
+                pitches.stream().sorted().skip(pitches.size() / 2).findFirst().orElse(0.0);
         return below.base() - above.base() > GAP * Math.min(usual, WIDEST_PITCH * below.size());
     }
 }

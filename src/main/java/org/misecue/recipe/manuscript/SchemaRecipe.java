@@ -79,7 +79,9 @@ final class SchemaRecipe {
                 list(recipe.has("recipeIngredient") ? recipe.path("recipeIngredient") : recipe.path("ingredients"));
         for (JsonNode ingredient : ingredients) {
             for (String line : written(ingredient, ingredients.size() == 1)) {
-                words(line).ifPresent(text -> lines.add(Line.item(0, Marks.line(0, text, true).text())));
+                words(line)
+                        .ifPresent(text ->
+                                lines.add(Line.item(0, Marks.line(0, text, true).text())));
             }
         }
         lines.add(Line.heading(0, SECTION, "Method"));

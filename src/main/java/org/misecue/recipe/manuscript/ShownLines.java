@@ -99,8 +99,7 @@ final class ShownLines {
 
     private void addTable(Element table) {
         List<TableRows.Row> rows = table.select("tr").stream()
-                .map(row ->
-                        new TableRows.Row(lineOf(row), row.select("td, th").eachText()))
+                .map(row -> new TableRows.Row(lineOf(row), row.select("td, th").eachText()))
                 .toList();
         lines.addAll(TableRows.lines(rows));
     }

@@ -25,8 +25,9 @@ final class WithoutChanges {
 
     private static final Pattern CHANGED = Pattern.compile(
             "<(?:w:(?:del|moveFrom|vanish|commentReference|comment)|text:tracked-changes|office:annotation)\\b");
-    private static final String UNPRINTED = "w|del, w|moveFrom, w|commentReference, w|commentRangeStart, w|commentRangeEnd,"
-            + " w|r:has(> w|rPr > w|vanish), text|tracked-changes, office|annotation";
+    private static final String UNPRINTED =
+            "w|del, w|moveFrom, w|commentReference, w|commentRangeStart, w|commentRangeEnd,"
+                    + " w|r:has(> w|rPr > w|vanish), text|tracked-changes, office|annotation";
 
     /** Where RTF says that the rest of a group is deleted, or no part of the page's text. */
     private static final Pattern RTF =
@@ -39,9 +40,7 @@ final class WithoutChanges {
         if (bytes.length > 4 && bytes[0] == 'P' && bytes[1] == 'K') {
             return new Document(document.name(), document.type(), archive(bytes));
         }
-        return document.type().endsWith("/rtf")
-                ? new Document(document.name(), document.type(), rtf(bytes))
-                : document;
+        return document.type().endsWith("/rtf") ? new Document(document.name(), document.type(), rtf(bytes)) : document;
     }
 
     /** The archive with its text cleaned; as it is where it is damaged, so that its reader says so. */
