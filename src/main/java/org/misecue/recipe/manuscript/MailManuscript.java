@@ -27,6 +27,8 @@ final class MailManuscript implements ManuscriptReader {
     private static final Pattern ANSWERED = Pattern.compile("^(?:(?:Re|Fwd?|AW|WG):\\h*)+", Pattern.CASE_INSENSITIVE);
     /** Mails lie in mails, and parts in parts, when they are forwarded. */
     private static final int DEEPEST = 20;
+    /** A mail has some parts; each takes kilobytes of memory. */
+    private static final int MOST_RULES = 2_000;
 
     @Override
     public boolean takes(String type) {
@@ -50,6 +52,9 @@ final class MailManuscript implements ManuscriptReader {
     }
 
     private static Message parsed(Document document) {
+        if (ruled(document.bytes()) > MOST_RULES) {
+            throw document.tooLong();
+        }
         DefaultMessageBuilder builder = new DefaultMessageBuilder();
         builder.setMimeEntityConfig(
                 MimeConfig.custom().setMaxLineLen(-1).setMaxHeaderLen(100_000).build());
@@ -58,6 +63,15 @@ final class MailManuscript implements ManuscriptReader {
         } catch (IOException | RuntimeException e) {
             throw document.damaged(e);
         }
+    }
+
+    /** How many lines begin as those between the parts of a mail do. */
+    private static int ruled(byte[] bytes) {
+        int rules = 0;
+        for (int at = 0; at + 2 < bytes.length; at++) {
+            rules += bytes[at] == '\n' && bytes[at + 1] == '-' && bytes[at + 2] == '-' ? 1 : 0;
+        }
+        return rules;
     }
 
     private static List<Line> body(Document document, Entity mail) {

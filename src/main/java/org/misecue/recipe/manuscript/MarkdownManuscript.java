@@ -187,15 +187,16 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** The words of a block without emphasis, links and other marks. */
     private static final class Inlines extends AbstractVisitor {
 
+        /** Emphasis from its opening tag to its closing one; a tag alone may be part of a name. */
         private static final Pattern EMPHASIS = Pattern.compile(
-                "(?i)</?(?:a|b|i|u|em|strong|span|font|small|mark|sub|sup)(?:\\s[^>]*)?>|<!--.*-->", Pattern.DOTALL);
+                "(?is)<(b|i|u|em|strong|span|small|mark|sub|sup|a|font)(?:\\s[^<>]*)?>([^<]{0,300})</\\1>");
 
         private final StringBuilder words = new StringBuilder();
 
         static String of(Node block) {
             Inlines inlines = new Inlines();
             inlines.visitChildren(block);
-            return inlines.words.toString().strip();
+            return EMPHASIS.matcher(inlines.words).replaceAll("$2").strip();
         }
 
         @Override
@@ -210,9 +211,8 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlInline html) {
-            // A recipe named <script> is named so: only line breaks and emphasis are marks here.
-            String tag = html.getLiteral();
-            words.append(tag.startsWith("<br") ? "\n" : EMPHASIS.matcher(tag).matches() ? "" : tag);
+            // A recipe named <script> is named so: only line breaks and paired emphasis are marks here.
+            words.append(html.getLiteral().startsWith("<br") ? "\n" : html.getLiteral());
         }
 
         @Override
