@@ -86,6 +86,23 @@ class DocumentKindsTest {
     }
 
     @Test
+    void a_mail_without_words_asks_for_its_attachment() throws IOException {
+        refused(
+                Files.write(folder.resolve("r.eml"), MailDocuments.onlyAttachment()),
+                "there is no text in this mail; save its attachment as a file");
+    }
+
+    @Test
+    void a_mail_in_a_mail_programs_own_format_asks_for_text() throws IOException {
+        byte[] message = java.util.Arrays.copyOf(
+                new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1},
+                4096);
+        refused(
+                Files.write(folder.resolve("r.msg"), message),
+                "this is a message in a mail program's own format; open it there and save it as text or as .eml.");
+    }
+
+    @Test
     void an_empty_file_says_so() throws IOException {
         refused(Files.createFile(folder.resolve("r.md")), "the file is empty");
     }

@@ -21,6 +21,8 @@ class HostileDocumentsTest {
             "there is far more text in it than a recipe has; keep only the recipe in this file.";
     private static final String UNFOLDS =
             "the document unfolds to far more than a recipe has; keep only the recipe in this file.";
+    private static final String TOO_DEEP =
+            "lists, quotes or marks lie too deep within each other; paste the recipe into a plain text file.";
     private static final String DAMAGED =
             "the document is damaged or not what its name says; save it again, or paste the recipe into a text file.";
     private static final String NO_INGREDIENTS =
@@ -41,6 +43,7 @@ class HostileDocumentsTest {
         nests();
         archives();
         pdfs();
+        mails();
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx256m",
@@ -150,6 +153,30 @@ class HostileDocumentsTest {
         expect(HostileDocuments.scan(folder.resolve("scan.pdf")), NO_TEXT);
         expect(HostileDocuments.pages(folder.resolve("pages.pdf"), 5000), NO_TEXT);
         expect(HostileDocuments.loop(folder.resolve("loop.pdf")), NO_TEXT);
+    }
+
+    private void mails() throws IOException {
+        String head = "MIME-Version: 1.0\r\n";
+        String parts = "Content-Type: multipart/mixed; boundary=b\r\n\r\n";
+        expect(
+                Files.writeString(
+                        folder.resolve("many.eml"),
+                        head + parts + "--b\r\nContent-Type: text/plain\r\n\r\n \r\n".repeat(200_000)),
+                TOO_LONG);
+        expect(
+                Files.writeString(
+                        folder.resolve("deep.eml"), head + "Content-Type: message/rfc822\r\n\r\n".repeat(20_000) + "x"),
+                TOO_DEEP);
+        expect(
+                Files.writeString(
+                        folder.resolve("head.eml"), "Subject: " + "a".repeat(3_000_000) + "\r\n" + head + "\r\nx"),
+                DAMAGED);
+        expect(
+                Files.writeString(
+                        folder.resolve("long.eml"),
+                        head + "Content-Type: text/plain; charset=iso-8859-1\r\n\r\n"
+                                + "200 g flour\r\n".repeat(900_000)),
+                TOO_LONG);
     }
 
     private void expect(Path file, String sentence) {

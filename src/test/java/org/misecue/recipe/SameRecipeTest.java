@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.misecue.quantity.QuantityWriter;
 
 /** However a recipe is kept, in whatever kind of document and layout, it reads the same. */
 class SameRecipeTest {
@@ -33,6 +35,12 @@ class SameRecipeTest {
                 kept("Markdown with tables in a file named as text", "txt", TextDocuments.markdownTables()),
                 kept("plain text in a file named as Markdown", "md", TextDocuments.text()),
                 kept("a mail, quoted, broken and signed", "txt", TextDocuments.mail()),
+                kept("a saved mail in UTF-8", "eml", MailDocuments.alternatives("UTF-8")),
+                kept("a saved mail in windows-1252", "eml", MailDocuments.alternatives("windows-1252")),
+                kept("a saved mail in base64 with a picture", "eml", MailDocuments.base64()),
+                kept("a saved mail that is a page", "eml", MailDocuments.page()),
+                kept("a saved mail, flowed, quoted and signed", "eml", MailDocuments.flowed()),
+                kept("a saved mail in a file named as text", "txt", MailDocuments.alternatives("UTF-8")),
                 kept("Word with lists", "docx", WordDocuments.lists()),
                 kept("Word with tables", "docx", WordDocuments.tables()),
                 kept("Word with two columns of ingredients", "docx", WordDocuments.columns()),
@@ -45,6 +53,11 @@ class SameRecipeTest {
                 kept("RTF with tables", "rtf", OtherDocuments.rtf(true)),
                 kept("PDF in one column", "pdf", OtherDocuments.pdf(false)),
                 kept("PDF in two columns", "pdf", OtherDocuments.pdf(true)),
+                kept("PDF in two columns drawn row by row", "pdf", PdfDocuments.besideByRows(0)),
+                kept("PDF in two columns whose lines are not level", "pdf", PdfDocuments.besideByRows(6)),
+                kept("PDF with the parts beside each other", "pdf", PdfDocuments.partsBeside()),
+                kept("PDF with a column of amounts", "pdf", PdfDocuments.amountsLeft()),
+                kept("PDF on two numbered pages", "pdf", PdfDocuments.pages()),
                 kept("a page with a recipe among other data", "html", TextDocuments.jsonLd("\"Recipe\"", true)),
                 kept("a page with a list of data", "html", TextDocuments.jsonLd("[\"Recipe\",\"NewsArticle\"]", false)),
                 kept("a page with marked text", "html", TextDocuments.microdata()),
@@ -83,6 +96,27 @@ class SameRecipeTest {
                 .extracting(IngredientLine::text)
                 .containsExactly("200 g/1½ cups plain flour", "a pinch salt");
         assertThat(recipe.notes()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ............................"})
+    void names_and_amounts_at_the_two_edges_of_a_page_are_rows(String dots) throws IOException {
+        Path file = Files.write(folder.resolve("buns.pdf"), PdfDocuments.amountsRight(dots));
+        Recipe recipe = RecipeReader.read(file, "buns.pdf");
+        assertThat(recipe.lines())
+                .extracting(line -> QuantityWriter.text(line.quantity().orElseThrow()) + " " + line.ingredient())
+                .containsExactly("500 g plain flour", "80 g butter", "1 tsp fine salt", "2 eggs");
+        assertThat(recipe.steps()).extracting(step -> step.uses().size()).containsExactly(4, 0);
+        assertThat(recipe.notes()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"md", "html"})
+    void each_row_of_a_table_keeps_its_own_line_number(String kind) throws IOException {
+        Recipe recipe = read("odd." + kind, TextDocuments.tableWithOddRow(kind.equals("html")));
+        assertThat(recipe.notes())
+                .anySatisfy(note ->
+                        assertThat(note.toString()).contains("0 g sugar").contains("odd." + kind + ":9"));
     }
 
     @Test

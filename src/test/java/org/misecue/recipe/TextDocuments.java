@@ -46,6 +46,18 @@ final class TextDocuments {
                 + " 1½ cups |\n| salt | | a pinch |\n\n## Method\n\nMix the flour and salt.\n";
     }
 
+    /** The sugar stands on line 9 and has an amount that cannot be right. */
+    static String tableWithOddRow(boolean html) {
+        String markdown =
+                "# Buns\n\n## Ingredients\n\n| Amount | Ingredient |\n|---|---|\n| 200 g | flour |\n| 80 g | butter |\n"
+                        + "| 0 g | sugar |\n\n## Method\n\nMix the flour, butter and sugar.\n";
+        return html
+                ? "<html><body>\n<h1>Buns</h1>\n<h2>Ingredients</h2>\n<table>\n<tr><th>Amount</th><th>Ingredient</th></tr>\n"
+                        + "<tr><td>200 g</td><td>flour</td></tr>\n<tr><td>80 g</td><td>butter</td></tr>\n\n"
+                        + "<tr><td>0 g</td><td>sugar</td></tr>\n</table><h2>Method</h2><p>Mix the flour, butter and sugar.</p></body></html>"
+                : markdown;
+    }
+
     /** No headings, lines broken after about seventy letters, a name below. */
     static String bareMail() {
         return "Hi,\n\nthat cake you liked:\n\nLemon drizzle cake\nserves 8\n\n225g unsalted butter, softened - take it out of the"

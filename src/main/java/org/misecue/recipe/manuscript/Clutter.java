@@ -10,7 +10,7 @@ import org.jsoup.nodes.Element;
 final class Clutter {
 
     private static final Pattern NAMES = Pattern.compile(
-            "(?:^|[\\s_-])(?:comments?|respond|cookies?|consent|gdpr|adverts?|advertisement|ads?|sponsor(?:ed)?|newsletter"
+            "(?:^|[\\s_-])(?:comments?|respond|cookies?|consent|gdpr|adsbygoogle|adverts?|advertisement|ads?|sponsor(?:ed)?|newsletter"
                     + "|subscribe|sidebar|related|share|sharing|social|breadcrumbs?|navigation|navbar|nav|popup|modal|promo|skip-link)"
                     + "(?:$|[\\s_-])",
             Pattern.CASE_INSENSITIVE);

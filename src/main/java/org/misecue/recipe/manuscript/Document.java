@@ -23,6 +23,16 @@ record Document(String name, String type, byte[] bytes) {
         return new BadInput(Place.of(name), sentence, cause);
     }
 
+    BadInput locked(Throwable cause) {
+        return refuse("the document is locked with a password; save a copy without one.", cause);
+    }
+
+    BadInput damaged(Throwable cause) {
+        return refuse(
+                "the document is damaged or not what its name says; save it again, or paste the recipe into a text file.",
+                cause);
+    }
+
     BadInput tooLong() {
         return refuse("there is far more text in it than a recipe has; keep only the recipe in this file.");
     }

@@ -9,14 +9,24 @@ final class Kinds {
 
     static final String MARKDOWN = "text/markdown";
     static final String PLAIN = "text/plain";
+    static final String MAIL = "message/rfc822";
+    /** What ends in .msg. */
+    static final String MAILBOX_MESSAGE = "application/vnd.ms-outlook";
 
     private static final Pattern MARKS_OF_MARKDOWN =
             Pattern.compile("(?m)^(?:#{1,6} \\S.*|\\*\\*[^*\n]+\\*\\*:?\\h*|\\|?\\h*:?-{3,}:?\\h*\\|[-:|\\h]*)$");
+
+    private static final Pattern MAIL_FIELD = Pattern.compile("(?:From )?[A-Za-z][A-Za-z-]*(?::|\\h\\S+@)");
+    private static final Pattern HEAD_OF_MAIL =
+            Pattern.compile("(?mi)^(?:MIME-Version:|Content-Type:\\h*(?:text|multipart)/)");
 
     private Kinds() {}
 
     /** The media type: told from the content, and between kinds of text from the name. */
     static String of(String name, byte[] bytes) {
+        if (looksLikeMail(name, bytes)) {
+            return MAIL;
+        }
         String plain = isMarkdownName(name) || looksLikeMarkdown(bytes) ? MARKDOWN : PLAIN;
         // Most recipes are plain files: these are known without waking the detectors.
         if (isPlainName(name) && !new Document(name, plain, bytes).binary() && !looksLikeMarkup(bytes)) {
@@ -57,6 +67,17 @@ final class Kinds {
     private static boolean looksLikeMarkdown(byte[] bytes) {
         String start = new String(bytes, 0, Math.min(bytes.length, 8192), java.nio.charset.StandardCharsets.ISO_8859_1);
         return MARKS_OF_MARKDOWN.matcher(start).find();
+    }
+
+    /** A mail as programs send it names the version of its form; one that was pasted does not. */
+    private static boolean looksLikeMail(String name, byte[] bytes) {
+        String start =
+                new String(bytes, 0, Math.min(bytes.length, 65536), java.nio.charset.StandardCharsets.ISO_8859_1);
+        return lower(name).endsWith(".eml") && MAIL_FIELD.matcher(start).lookingAt()
+                || MAIL_FIELD.matcher(start).lookingAt()
+                        && HEAD_OF_MAIL
+                                .matcher(start.split("\\r?\\n\\r?\\n", 2)[0])
+                                .find();
     }
 
     private static boolean looksLikeMarkup(byte[] bytes) {

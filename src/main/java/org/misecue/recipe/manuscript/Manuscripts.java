@@ -26,6 +26,7 @@ public final class Manuscripts {
             new WebPageManuscript(),
             new PdfManuscript(),
             new OfficeManuscript(),
+            new MailManuscript(),
             new PlainTextManuscript());
 
     private Manuscripts() {}
@@ -53,13 +54,17 @@ public final class Manuscripts {
                 return manuscript;
             }
         }
+        if (document.type().equals(Kinds.MAILBOX_MESSAGE)) {
+            throw document.refuse(
+                    "this is a message in a mail program's own format; open it there and save it as text or as .eml.");
+        }
         throw document.refuse("this is no text but %s; give the recipe as text, Markdown, Word, ODF, RTF, HTML or PDF."
                 .formatted(Kinds.inWords(document.type())));
     }
 
     private static Manuscript read(ManuscriptReader reader, Document document) {
         try {
-            return reader.read(document);
+            return TimeLimit.within(TimeLimit.LONGEST, document, () -> reader.read(document));
         } catch (StackOverflowError e) {
             // The parsers of Markdown and XML walk into lists within lists for as long as there are any.
             throw document.refuse(

@@ -2,14 +2,18 @@ package org.misecue.recipe.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.Code;
+import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.ListBlock;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -19,6 +23,8 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 
 /** Markdown after the CommonMark specification; source spans give the line numbers. */
 final class MarkdownManuscript implements ManuscriptReader {
@@ -29,6 +35,11 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** Lists within lists within quotes; deeper ones are read as text. */
     private static final int DEEPEST = 100;
 
+    /** Settings for a program that makes pages, between two rules at the very beginning. */
+    private static final Pattern FRONT = Pattern.compile("---\\h*\\R(?:[\\w-]+:.*\\R|[ \\t-].*\\R)+---\\h*(?:\\R|$)");
+
+    private static final Pattern TITLE = Pattern.compile("(?m)^title:\\h*[\"']?(.*?)[\"']?\\h*$");
+
     @Override
     public boolean takes(String type) {
         return type.contains("markdown");
@@ -36,14 +47,23 @@ final class MarkdownManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
+        String text = document.recipeText();
+        Matcher front = FRONT.matcher(text);
+        String title = "";
+        if (front.lookingAt()) {
+            Matcher named = TITLE.matcher(front.group());
+            title = named.find() ? named.group(1) : "";
+            // Empty lines in its place keep the numbers of the lines behind it.
+            text = front.group().replaceAll(".", "") + text.substring(front.end());
+        }
         Node root = Parser.builder()
                 .includeSourceSpans(IncludeSourceSpans.BLOCKS)
                 .maxOpenBlockParsers(DEEPEST)
                 .build()
-                .parse(document.recipeText());
+                .parse(text);
         Blocks blocks = new Blocks();
         root.accept(blocks);
-        return new Manuscript("", blocks.lines);
+        return new Manuscript(title, blocks.lines);
     }
 
     private static int lineOf(Node node) {
@@ -53,6 +73,9 @@ final class MarkdownManuscript implements ManuscriptReader {
     }
 
     private static final class Blocks extends AbstractVisitor {
+
+        /** A few words without figures above a list of their own name a part. */
+        private static final Pattern PART = Pattern.compile("\\p{L}[^\\d½¼¾⅓⅔.,]{0,40}");
 
         private final List<Line> lines = new ArrayList<>();
 
@@ -80,23 +103,41 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlBlock html) {
-            addText(lineOf(html), html.getLiteral().replaceAll("<[^>]*>", " "), true);
+            int before = lineOf(html) - 1;
+            Element shown = Jsoup.parse(
+                            html.getLiteral(),
+                            "",
+                            org.jsoup.parser.Parser.htmlParser().setTrackPosition(true))
+                    .body();
+            WebPageManuscript.shown(shown).lines().stream()
+                    .map(line -> new Line(
+                            before + Math.max(line.number(), 1), line.kind(), line.level(), line.text(), line.gap()))
+                    .forEach(lines::add);
         }
 
         @Override
         public void visit(IndentedCodeBlock code) {
-            int number = lineOf(code);
-            for (String each : code.getLiteral().split("\n", -1)) {
-                addText(number, each, false);
+            addCode(lineOf(code), code.getLiteral());
+        }
+
+        @Override
+        public void visit(FencedCodeBlock code) {
+            addCode(lineOf(code) + 1, code.getLiteral());
+        }
+
+        private void addCode(int first, String literal) {
+            int number = first;
+            for (String each : literal.split("\n", -1)) {
+                addText(number, each, number == first);
                 number++;
             }
         }
 
         private void addLines(int first, String text, boolean headed) {
             List<String> each = List.of(text.split("\n", -1));
-            List<List<String>> rows = PipeTable.rows(each);
+            List<TableRows.Row> rows = PipeTable.rows(first, each);
             if (!rows.isEmpty()) {
-                TableRows.lines(rows).forEach(row -> addText(first, row, false));
+                lines.addAll(TableRows.lines(rows));
                 return;
             }
             for (int at = 0; at < each.size(); at++) {
@@ -112,6 +153,11 @@ final class MarkdownManuscript implements ManuscriptReader {
             String oneLine = Marks.unboxed(text.replace('\n', ' '));
             if (item.getFirstChild() != paragraph && !lines.isEmpty()) {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1).with(oneLine));
+                return;
+            }
+            if (item.getLastChild() instanceof ListBlock
+                    && PART.matcher(oneLine).matches()) {
+                lines.add(Line.heading(lineOf(item), BOLD_LEVEL, oneLine));
                 return;
             }
             boolean numbered = item.getParent() instanceof OrderedList;
@@ -141,12 +187,16 @@ final class MarkdownManuscript implements ManuscriptReader {
     /** The words of a block without emphasis, links and other marks. */
     private static final class Inlines extends AbstractVisitor {
 
+        /** Emphasis from its opening tag to its closing one; a tag alone may be part of a name. */
+        private static final Pattern EMPHASIS = Pattern.compile(
+                "(?is)<(b|i|u|em|strong|span|small|mark|sub|sup|a|font)(?:\\s[^<>]*)?>([^<]{0,300})</\\1>");
+
         private final StringBuilder words = new StringBuilder();
 
         static String of(Node block) {
             Inlines inlines = new Inlines();
             inlines.visitChildren(block);
-            return inlines.words.toString().strip();
+            return EMPHASIS.matcher(inlines.words).replaceAll("$2").strip();
         }
 
         @Override
@@ -161,7 +211,7 @@ final class MarkdownManuscript implements ManuscriptReader {
 
         @Override
         public void visit(HtmlInline html) {
-            // A recipe named <script> is named so: only line breaks are marks here.
+            // A recipe named <script> is named so: only line breaks and paired emphasis are marks here.
             words.append(html.getLiteral().startsWith("<br") ? "\n" : html.getLiteral());
         }
 

@@ -1,11 +1,15 @@
 package org.misecue.recipe.manuscript;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 
 /** Documents of word processors: Word, OpenDocument, RTF. */
 final class OfficeManuscript implements ManuscriptReader {
+
+    /** Where a footnote is pointed to; its words stand in a paragraph of their own. */
+    private static final Pattern FOOTNOTE = Pattern.compile("\\[(?:foot|end)noteRef:\\d+]");
 
     @Override
     public boolean takes(String type) {
@@ -20,11 +24,15 @@ final class OfficeManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        return read(Extraction.body(document));
+        return read(Extraction.body(WithoutChanges.of(document)));
     }
 
     static Manuscript read(Element body) {
         for (Element paragraph : body.select("p")) {
+            paragraph
+                    .textNodes()
+                    .forEach(text ->
+                            text.text(FOOTNOTE.matcher(text.getWholeText()).replaceAll("")));
             List.copyOf(paragraph.textNodes()).forEach(OfficeManuscript::breakLines);
         }
         return WebPageManuscript.shown(body);

@@ -1,7 +1,11 @@
 package org.misecue.recipe.manuscript;
 
+import java.io.IOException;
 import java.util.List;
-import org.jsoup.nodes.Element;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.misecue.notice.BadInput;
 
 /** A PDF with text in it, read as plain text: its lines are those of the page, not of a file. */
 final class PdfManuscript implements ManuscriptReader {
@@ -13,7 +17,7 @@ final class PdfManuscript implements ManuscriptReader {
 
     @Override
     public Manuscript read(Document document) {
-        List<Line> lines = lines(Extraction.body(document));
+        List<Line> lines = lines(text(document));
         if (lines.isEmpty()) {
             throw document.refuse(
                     "there is no text in this PDF, it may be a scan; have its text recognised first, or paste the recipe into a text file.");
@@ -21,12 +25,20 @@ final class PdfManuscript implements ManuscriptReader {
         return new Manuscript("", lines);
     }
 
-    static List<Line> lines(Element body) {
-        StringBuilder text = new StringBuilder();
-        for (Element paragraph : body.select("p")) {
-            text.append(paragraph.wholeText()).append("\n\n");
+    private static String text(Document document) {
+        try (PDDocument pdf = Loader.loadPDF(document.bytes())) {
+            return PdfText.of(PdfWords.in(document, pdf));
+        } catch (InvalidPasswordException e) {
+            throw document.locked(e);
+        } catch (BadInput e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw document.damaged(e);
         }
-        return PlainTextManuscript.lines(text.toString()).stream()
+    }
+
+    static List<Line> lines(String text) {
+        return PlainTextManuscript.lines(text).stream()
                 .map(line -> new Line(0, line.kind(), line.level(), line.text(), line.gap()))
                 .toList();
     }

@@ -11,16 +11,16 @@ final class PipeTable {
 
     private PipeTable() {}
 
-    /** The cells, row by row; nothing if the lines are no table. */
-    static List<List<String>> rows(List<String> lines) {
+    /** The rows of a table whose first line has the number {@code first}; nothing if the lines are no table. */
+    static List<TableRows.Row> rows(int first, List<String> lines) {
         boolean table = lines.size() > 2
                 && lines.get(0).contains("|")
                 && lines.get(1).contains("|")
                 && RULE.matcher(lines.get(1)).matches();
-        List<List<String>> rows = new ArrayList<>();
+        List<TableRows.Row> rows = new ArrayList<>();
         for (int at = 0; table && at < lines.size(); at++) {
             if (at != 1) {
-                rows.add(cells(lines.get(at)));
+                rows.add(new TableRows.Row(first + at, cells(lines.get(at))));
             }
         }
         return rows;

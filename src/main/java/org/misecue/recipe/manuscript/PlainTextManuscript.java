@@ -27,7 +27,7 @@ final class PlainTextManuscript implements ManuscriptReader {
 
     @Override
     public boolean takes(String type) {
-        return type.startsWith("text/") || type.equals("message/rfc822");
+        return type.startsWith("text/");
     }
 
     @Override

@@ -29,6 +29,7 @@ final class SchemaRecipe {
             "^\\s*(?://|/\\*)?\\s*(?:<!\\[CDATA\\[|<!--)(?:\\s*\\*/)?|(?://|/\\*)?\\s*(?:]]>|-->)(?:\\s*\\*/)?\\s*;?\\s*$");
 
     private static final Pattern IS_RECIPE = Pattern.compile("\"(?:https?://schema\\.org/|schema:)?Recipe\"");
+    private static final Pattern LINE_END = Pattern.compile("(?i)\\R|<br\\s*/?>|</(?:p|li|div)>");
     private static final Pattern ENTITY = Pattern.compile("&(?:#\\w+|\\w{2,8});");
 
     private final List<Line> lines = new ArrayList<>();
@@ -59,7 +60,7 @@ final class SchemaRecipe {
         }
         if (node.isObject()
                 && IS_RECIPE.matcher(node.path("@type").toString()).find()
-                && node.has("recipeIngredient")) {
+                && (node.has("recipeIngredient") || node.has("ingredients"))) {
             return Optional.of(node);
         }
         for (JsonNode child : node) {
@@ -72,16 +73,30 @@ final class SchemaRecipe {
     }
 
     private Manuscript manuscript(JsonNode recipe) {
-        makes(recipe.path("recipeYield"));
+        makes(recipe.has("recipeYield") ? recipe.path("recipeYield") : recipe.path("yield"));
         lines.add(Line.heading(0, SECTION, "Ingredients"));
-        for (JsonNode ingredient : list(recipe.path("recipeIngredient"))) {
-            words(ingredient).ifPresent(text -> lines.add(Line.item(0, text)));
+        List<JsonNode> ingredients =
+                list(recipe.has("recipeIngredient") ? recipe.path("recipeIngredient") : recipe.path("ingredients"));
+        for (JsonNode ingredient : ingredients) {
+            for (String line : written(ingredient, ingredients.size() == 1)) {
+                words(line)
+                        .ifPresent(text ->
+                                lines.add(Line.item(0, Marks.line(0, text, true).text())));
+            }
         }
         lines.add(Line.heading(0, SECTION, "Method"));
         for (JsonNode instruction : list(recipe.path("recipeInstructions"))) {
             instruction(instruction);
         }
         return new Manuscript(words(recipe.path("name")).orElse(""), lines);
+    }
+
+    /** One ingredient mostly; some pages write several into one string, on lines or behind commas. */
+    private static List<String> written(JsonNode ingredient, boolean alone) {
+        List<String> each = LINE_END.splitAsStream(ingredient.asText()).toList();
+        List<String> listed = List.of(each.get(0).split(",\\s*(?=[\\d½¼¾⅓⅔⅛])", -1));
+        boolean all = listed.stream().allMatch(line -> line.matches("\\s*[\\d½¼¾⅓⅔⅛].*\\p{L}{2,}.*"));
+        return alone && each.size() == 1 && listed.size() > 2 && all ? listed : each;
     }
 
     private void makes(JsonNode yield) {
@@ -107,7 +122,11 @@ final class SchemaRecipe {
                             .ifPresent(text -> lines.add(Line.numbered(0, text))));
             return;
         }
-        if (node.has("itemListElement")) {
+        if (node.path("item").isObject()) {
+            instruction(node.path("item"));
+            return;
+        }
+        if (!node.path("itemListElement").isEmpty()) {
             words(node.path("name")).ifPresent(name -> lines.add(Line.heading(0, PART, name)));
             for (JsonNode step : list(node.path("itemListElement"))) {
                 instruction(step);

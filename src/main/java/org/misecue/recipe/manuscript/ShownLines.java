@@ -98,11 +98,10 @@ final class ShownLines {
     }
 
     private void addTable(Element table) {
-        List<List<String>> rows = table.select("tr").stream()
-                .map(row -> row.select("td, th").eachText())
+        List<TableRows.Row> rows = table.select("tr").stream()
+                .map(row -> new TableRows.Row(lineOf(row), row.select("td, th").eachText()))
                 .toList();
-        int line = lineOf(table);
-        TableRows.lines(rows).forEach(text -> add(Marks.line(line, text, false)));
+        lines.addAll(TableRows.lines(rows));
     }
 
     private void addHeading(Element element, int level) {

@@ -19,22 +19,39 @@ final class TableRows {
 
     private TableRows() {}
 
-    /** The texts of the lines, in reading order; the row that only names the columns is left out. */
-    static List<String> lines(List<List<String>> rows) {
-        List<List<String>> body = rows.stream().filter(row -> !isHead(row)).toList();
-        return isColumns(body) ? byColumn(body) : byRow(body);
+    /** A row of a table; {@code line} is where it stands in the file, from 1, or 0 where the document has no lines. */
+    record Row(int line, List<String> cells) {}
+
+    /** The lines in reading order, each with the number of its row; the row that only names the columns is left out. */
+    static List<Line> lines(List<Row> rows) {
+        List<Row> body = rows.stream().filter(row -> !isHead(row.cells())).toList();
+        List<Line> lines = new ArrayList<>();
+        if (isColumns(body)) {
+            addByColumn(lines, body);
+        } else {
+            body.forEach(row -> add(lines, row.line(), inOrder(row.cells())));
+        }
+        return lines;
     }
 
-    private static boolean isHead(List<String> row) {
+    private static void add(List<Line> lines, int number, String text) {
+        Line line = Marks.line(number, text.replaceAll("\\h+", " ").strip(), true);
+        if (!line.text().isBlank()) {
+            lines.add(line);
+        }
+    }
+
+    /** Whether the row only names the columns. */
+    static boolean isHead(List<String> row) {
         return row.size() > 1
                 && row.stream().allMatch(cell -> HEAD.matcher(cell.strip()).matches());
     }
 
     /** Whether most rows hold a whole ingredient in each of their cells. */
-    private static boolean isColumns(List<List<String>> rows) {
-        long full = rows.stream().filter(row -> row.size() > 1).count();
+    private static boolean isColumns(List<Row> rows) {
+        long full = rows.stream().filter(row -> row.cells().size() > 1).count();
         long twice = rows.stream()
-                .filter(row -> row.stream()
+                .filter(row -> row.cells().stream()
                                 .filter(cell -> AMOUNT_AND_NAME.matcher(cell).matches())
                                 .count()
                         > 1)
@@ -42,13 +59,8 @@ final class TableRows {
         return twice > 0 && twice * 2 >= full;
     }
 
-    private static List<String> byRow(List<List<String>> rows) {
-        return rows.stream()
-                .map(row -> (String.join("/", amountsBehind(row)) + " " + String.join(" ", names(row)))
-                        .replaceAll("\\h+", " ")
-                        .strip())
-                .filter(line -> !line.isEmpty())
-                .toList();
+    private static String inOrder(List<String> row) {
+        return String.join("/", amountsBehind(row)) + " " + String.join(" ", names(row));
     }
 
     /** The amounts of a row that begins with the name: people write them before it. */
@@ -72,16 +84,14 @@ final class TableRows {
                 && !FIGURE.matcher(row.get(0)).matches();
     }
 
-    private static List<String> byColumn(List<List<String>> rows) {
-        List<String> lines = new ArrayList<>();
-        int columns = rows.stream().mapToInt(List::size).max().orElse(0);
+    private static void addByColumn(List<Line> lines, List<Row> rows) {
+        int columns = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
         for (int column = 0; column < columns; column++) {
-            for (List<String> row : rows) {
-                if (column < row.size() && !row.get(column).isBlank()) {
-                    lines.add(row.get(column).strip());
+            for (Row row : rows) {
+                if (column < row.cells().size()) {
+                    add(lines, row.line(), row.cells().get(column));
                 }
             }
         }
-        return lines;
     }
 }

@@ -22,7 +22,8 @@ public final class Opening {
             case "html" ->
                 new WebPageManuscript()
                         .read(new Document("r.html", "text/html", text.getBytes(StandardCharsets.UTF_8)));
-            case "pdf" -> new Manuscript("", PdfManuscript.lines(Extraction.body(text)));
+            case "pdf" ->
+                new Manuscript("", PdfManuscript.lines(Extraction.body(text).wholeText()));
             default -> OfficeManuscript.read(Extraction.body(text));
         };
     }
