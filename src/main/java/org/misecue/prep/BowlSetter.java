@@ -165,6 +165,9 @@ final class BowlSetter {
     private static String name(Portion portion) {
         String words = portion.share().words();
         String ingredient = portion.content().label();
+        if (words.equals(ShareOut.ASIDE)) {
+            return "the reserved " + ingredient;
+        }
         if (words.isEmpty()) {
             return portion.share().fraction().equals(Rationals.ONE) ? ingredient : "some of the " + ingredient;
         }

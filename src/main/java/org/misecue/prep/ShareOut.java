@@ -20,6 +20,11 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class ShareOut {
 
+    /** How a use says that it puts a share by, and that it takes what was put by. */
+    static final String ASIDE = "set aside";
+
+    private static final String RESERVED = "reserved";
+
     /** A use of the line, with the number of the step. */
     record StepUse(int step, Use use) {}
 
@@ -51,6 +56,9 @@ final class ShareOut {
         List<Share> shares = new ArrayList<>();
         List<StepUse> open = new ArrayList<>();
         for (StepUse use : uses) {
+            if (isPutBy(use, shares)) {
+                continue;
+            }
             Optional<RationalNumber> stated = stated(use);
             if (stated.isEmpty()) {
                 open.add(use);
@@ -62,6 +70,21 @@ final class ShareOut {
         }
         finish(shares, open);
         return shares;
+    }
+
+    /** What was put by in an earlier step stands in its bowl until now. */
+    private static boolean isPutBy(StepUse use, List<Share> shares) {
+        for (int at = 0; words(use).equals(RESERVED) && at < shares.size(); at++) {
+            Share share = shares.get(at);
+            if (share.words().equals(ASIDE)) {
+                List<Integer> steps = Stream.concat(share.steps().stream(), Stream.of(use.step()))
+                        .distinct()
+                        .toList();
+                shares.set(at, new Share(share.fraction(), share.words(), steps));
+                return true;
+            }
+        }
+        return false;
     }
 
     private Share take(RationalNumber stated, StepUse use) {

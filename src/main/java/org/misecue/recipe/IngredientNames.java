@@ -141,6 +141,8 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("purée", List.of("puree")),
             Map.entry("egg", List.of("egg white", "egg yolk", "white", "yolk", "egg wash")),
             Map.entry("lemon", List.of("lemon zest", "lemon juice", "zest", "juice", "lemon slice")),
+            Map.entry("espresso powder", List.of("coffee", "espresso", "instant coffee")),
+            Map.entry("espresso", List.of("coffee")),
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
             Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
