@@ -135,7 +135,9 @@ final class DonePhrase {
     /** Whether the last of these words belongs to a name that means another thing: "crushed pineapple". */
     private boolean namesAnother(int end, Pantry pantry) {
         int with = longest(end - 1, pantry);
-        return with >= longest(end, pantry) && with > end && !named(end - 1, with, pantry).equals(named(end, with, pantry));
+        return with >= longest(end, pantry)
+                && with > end
+                && !named(end - 1, with, pantry).equals(named(end, with, pantry));
     }
 
     /** The end of the longest name of the pantry that begins here; the place itself where none does. */

@@ -26,7 +26,9 @@ final class Headings {
                     + "|what\\h+to\\h+do|to\\h+make(?:\\h+it|\\h+them)?|making\\h+(?:it|them)|method\\h+of\\h+preparation");
     private static final Pattern OTHER = words(
             "(?:cook'?’?s?\\h+|recipe\\h+)?(?:notes?|tips?|hints?)|(?:tips?|notes?)\\b.*|storage|storing|to\\h+store|nutrition(?:al)?\\b.*|equipment"
-                    + "|special\\h+equipment|variations?|substitutions?|comments|about\\b.*|allergens?|make\\h+ahead|leftovers");
+                    + "|special\\h+equipment|variations?|substitutions?|comments?|about\\b.*|allergens?|make\\h+ahead|leftovers"
+                    + "|(?:you\\h+(?:may|might|will|'ll|’ll)\\h+(?:also\\h+)?(?:like|love|enjoy)|more\\h+recipes|related|(?:leave|post|add)\\h+a\\h+(?:reply|comment|review)"
+                    + "|share\\h+this|faqs?|frequently\\h+asked|did\\h+you\\h+make|why\\h+you|serving\\h+suggestions?|newsletter|subscribe|sign\\h+up|watch)\\b.*|reviews?|video");
     private static final Pattern FOR = Pattern.compile(
             "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
     private static final Pattern BLANKS = Pattern.compile("\\h+");

@@ -83,8 +83,7 @@ final class MissingCheck implements RecipeCheck {
                         Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
                         !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
-                .filter(each ->
-                        pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }

@@ -83,8 +83,7 @@ final class Notes {
     }
 
     private boolean offers(String words) {
-        return AN_AMOUNT.matcher(words).lookingAt()
-                || (pantry.find(words).isPresent() && !DonePhrase.begins(words));
+        return AN_AMOUNT.matcher(words).lookingAt() || (pantry.find(words).isPresent() && !DonePhrase.begins(words));
     }
 
     void addAlternativesBefore(List<String> others) {

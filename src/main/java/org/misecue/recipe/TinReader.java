@@ -31,7 +31,20 @@ final class TinReader {
                     + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)",
             Pattern.CASE_INSENSITIVE);
     private static final Cues TINS = Cues.of(
-            "tin", "pan", "tray", "dish", "mould", "mold", "ring", "ramekin", "sheet", "skillet", "case", "basin", "bundt", "springform");
+            "tin",
+            "pan",
+            "tray",
+            "dish",
+            "mould",
+            "mold",
+            "ring",
+            "ramekin",
+            "sheet",
+            "skillet",
+            "case",
+            "basin",
+            "bundt",
+            "springform");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern DEEP = Pattern.compile(

@@ -52,7 +52,13 @@ class BowlsTest {
         PrepPlan plan = plan(new TestKitchen("Scones")
                 .component("")
                 .line("300", MILLILITRE, "buttermilk", "")
-                .step("Reserve 50 ml of the buttermilk and stir in the rest.", "stir", 2, 0, "0/0:set aside:50 ml", "0/0:the rest")
+                .step(
+                        "Reserve 50 ml of the buttermilk and stir in the rest.",
+                        "stir",
+                        2,
+                        0,
+                        "0/0:set aside:50 ml",
+                        "0/0:the rest")
                 .step("Brush with the reserved buttermilk.", "brush", 2, 0, "0/0:reserved:50 ml"));
         assertThat(names(plan)).containsExactly("the reserved buttermilk", "the rest of the buttermilk");
         assertThat(amounts(plan)).containsExactly("50 ml", "250 ml");

@@ -2,6 +2,7 @@ package org.misecue.recipe.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 
@@ -22,9 +23,17 @@ final class WebPageManuscript implements ManuscriptReader {
         if (html.chars().filter(each -> each == '<').count() > MOST_TAGS) {
             throw document.tooLong();
         }
-        org.jsoup.nodes.Document page =
-                org.jsoup.Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true));
+        org.jsoup.nodes.Document page = parsed(html);
         return SchemaRecipe.in(page).or(() -> Microdata.in(page)).orElseGet(() -> shown(Clutter.content(page)));
+    }
+
+    /** Places are for the notes only, and the parser loses its way where it keeps them in tags that close nothing. */
+    private static org.jsoup.nodes.Document parsed(String html) {
+        try {
+            return Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true));
+        } catch (NullPointerException e) {
+            return Jsoup.parse(html);
+        }
     }
 
     /** The lines that a body of HTML shows. */
