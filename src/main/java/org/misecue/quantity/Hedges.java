@@ -7,10 +7,10 @@ import java.util.regex.Pattern;
 final class Hedges {
 
     static final Pattern ARTICLE = Pattern.compile(
-            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,4}(?:gram|ounce|pound|inch|litre)\\b)",
+            "(?:an?|the)\\h+(?=[\\d½¼¾⅓⅔]|scant|generous|good|pinch|(?:(?:\\p{L}+)-){1,4}(?:gram|ounce|pound|inch|litre|centimetre|centimeter)\\b)",
             Pattern.CASE_INSENSITIVE);
     static final Pattern HEDGE = Pattern.compile(
-            "(about|approximately|approx\\.?|around|roughly|circa|ca?\\.|~|≈|nearly|almost|not\\h+quite|maybe|perhaps|some(?=\\h+\\d)"
+            "(about|approximately|approx\\.?|around|roughly|circa|abt\\.?|ca?\\.|~|≈|nearly|almost|not\\h+quite|maybe|perhaps|some(?=\\h+\\d)"
                     + "|(?:(?:just|slightly|an?\\h+(?:little|bit|touch))\\h+)?(?:over|under|more\\h+than|less\\h+than)|up\\h+to"
                     + "|at\\h+least|scant|generous|good)\\h*(?=[\\d\\h½¼¾⅓⅔⅛a-z])",
             Pattern.CASE_INSENSITIVE);

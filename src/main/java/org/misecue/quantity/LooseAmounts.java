@@ -10,9 +10,9 @@ final class LooseAmounts {
     private static final String THING =
             "(?:handful|splash|dash|drizzle|glug|knob|sprinkling|sprinkle|grating|touch|squeeze|dollop|scattering|dusting"
                     + "|twist|grind|swirl|spoonful|slug|shake|blob|lick|scraping|trickle|smear|slosh"
-                    + "|(?:nut|lump|chunk|hunk|nugget)(?=s?\\h+of))";
+                    + "|(?:nut|bit|lump|chunk|hunk|nugget)(?=s?\\h+of))";
     /** Small things of which "a few" is no number that anybody would weigh by. */
-    private static final String BITS = "(?:drops|sprigs|leaves|strands|threads|grains)";
+    private static final String BITS = "(?:drops|sprigs|leaves|strands|threads|grains|grates|grinds|twists)";
     /** A plural without a number before it is a name, "sprinkles"; any words may praise a thing "of" something. */
     static final Pattern LOOSE = Pattern.compile(
             "(?!" + THING

@@ -21,7 +21,8 @@ final class Numbers {
 
     private static final Map<String, RationalNumber> SHARES =
             Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
-    private static final Pattern DOZEN = Pattern.compile("\\h+dozen\\b(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DOZEN =
+            Pattern.compile("\\h*(?:dozen|doz)\\b\\.?(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
 
     private Numbers() {}
 

@@ -14,12 +14,14 @@ public final class Packings {
 
     private static final Pattern WORD = Pattern.compile(
             "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
-                    + "(" + HOLDING + "|bunch|clove|slice|sprig|leaf|leave|stalk|sheet|piece|knob|cube|strip|head|drop"
+                    + "(" + HOLDING
+                    + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
                     + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
                     + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
             Pattern.CASE_INSENSITIVE);
     private static final Map<String, String> SINGULAR = Map.ofEntries(
             Map.entry("leave", "leaf"),
+            Map.entry("lv", "leaf"),
             Map.entry("loave", "loaf"),
             Map.entry("pkt", "packet"),
             Map.entry("pkg", "packet"),

@@ -28,7 +28,10 @@ public final class QuantityReader {
             "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern OR_SO =
-            Pattern.compile(",?\\h+or\\h+(?:so|two|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile(",?\\h+or\\h+(?:so|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+    /** "A tablespoon or two". */
+    private static final Pattern OR_TWO = Pattern.compile("\\h+or\\h+two\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern BETWEEN = Pattern.compile("between\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern AND = Pattern.compile("\\h+and\\h+", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
@@ -304,7 +307,11 @@ public final class QuantityReader {
             Optional<Quantity> alternative,
             String packing,
             Optional<RationalNumber> count) {
-        Quantity about = cursor.skip(OR_SO) ? Hedges.on(quantity, "about") : quantity;
+        boolean one = quantity.amount().equals(Amount.of(1));
+        Quantity whole = one && cursor.skip(OR_TWO)
+                ? new Quantity(new Amount.Range(Rationals.ONE, Rationals.of(2)), quantity.unit())
+                : quantity;
+        Quantity about = cursor.skip(OR_SO) ? Hedges.on(whole, "about") : whole;
         cursor.skip(OF);
         return new WrittenQuantity(about, alternative, packing, count, cursor.at());
     }

@@ -19,15 +19,16 @@ import org.misecue.quantity.WrittenQuantity;
  */
 record AmountBehind(WrittenQuantity amount, String rest) {
 
-    private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|ca\\.?|c\\.|~)";
+    private static final String HEDGE = "(?:about|approx(?:\\.|imately)?|around|roughly|circa|abt\\.?|ca\\.?|c\\.|~)";
     private static final String LOOSE =
-            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:(?:table|tea)spoons|drops|strands|sprigs|leaves|threads|grains)|couple\\h+of\\h+(?:drops|strands)|little)\\b";
+            "(?:(?:an?|good|big|large|small|generous|tiny)\\h+){0,2}(?:pinch|handful|splash|dash|drizzle|knob|few\\h+(?:(?:table|tea)spoons|drops|strands|sprigs|leaves|threads|grains|grates|grinds|twists)|couple\\h+of\\h+(?:drops|strands)|little)\\b";
     private static final String NUMBER_WORD =
             "(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|half|quarter)\\h";
     /** What divides name and amount; before an amount in words it must be more than a blank. */
     private static final Pattern START = Pattern.compile(
             "(?:\\h*(?:[;,=|→–—-]|(?<!\\d):)\\h*|\\h+/\\h+|\\h+x\\h*|\\h+)(?=(?:" + HEDGE
-                    + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+an?\\h|" + LOOSE + ")"
+                    + "\\h*)?(?:[\\d½¼¾⅓⅔⅛]|\\.\\d)|half\\h+(?:an?|pt|pint|lb|pound|tsp|tbsp|teaspoon|tablespoon|cup|kilo|litre)\\h|"
+                    + LOOSE + ")"
                     + "|(?:\\h*[:;=|–—]\\h*|,\\h+|\\h-+\\h)(?=(?:" + HEDGE + "\\h+)?" + NUMBER_WORD + ")",
             Pattern.CASE_INSENSITIVE);
     /** Behind these a number is a name: "type 55", "size 3", "No. 1". */
@@ -63,7 +64,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static final Pattern NOTE = Pattern.compile("[,;(].*");
     /** Notes that follow an amount without a comma. */
     private static final Pattern NOTES = Pattern.compile(
-            "\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according|net|gross)\\b|\\d+\\h?(?:cm|mm|inch)).*",
+            "\\h*(?:(?:plus|for|to|at|from|in|as|if|or|each|per|depending|according|net|gross|do(?:n['’]?t|\\h+not))\\b|(?:\\p{L}+\\h+)?only\\b|\\d+\\h?(?:cm|mm|inch)).*",
             Pattern.CASE_INSENSITIVE);
 
     static Optional<AmountBehind> in(String text, QuantityReader quantities) {

@@ -25,7 +25,10 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
     /** Between commas a second amount is as much aside as in brackets: "1 bar of chocolate, about 100 g, chopped". */
     private static final Pattern COMMAS = Pattern.compile(",\\h*([^,;()]*)(?=[,;]|$)");
 
-    private static final Pattern PIECE = Pattern.compile("[;,]\\h+|\\h+or\\h+(?=[\\d½¼¾⅓⅔⅛])");
+    private static final Pattern PIECE =
+            Pattern.compile("[;,]\\h+|\\h+or\\h+(?=[\\d½¼¾⅓⅔⅛])|(?<=\\p{L})\\h*/\\h*(?=\\d)");
+    private static final Pattern FILLED = Pattern.compile(
+            "^(?:heaped|heaping|rounded|level|scant|generous)\\h+(?=[\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_EACH = Pattern.compile(".*\\h(?:each|apiece)\\h*", Pattern.CASE_INSENSITIVE);
     private static final Pattern WEIGHED_HOW = Pattern.compile(
             "\\h+(?:in total|total|in all|altogether|each|apiece|without (?:the )?(?:shells?|stones?|skins?|peel)"
@@ -75,7 +78,8 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
     /** The weight or volume that a piece of text is, and nothing else. */
     private static Optional<Quantity> amount(String piece, QuantityReader quantities) {
-        String plain = WEIGHED_HOW.matcher(piece.strip()).replaceFirst("").strip();
+        String bare = FILLED.matcher(piece.strip()).replaceFirst("");
+        String plain = WEIGHED_HOW.matcher(bare).replaceFirst("").strip();
         return quantities
                 .read(plain)
                 .filter(written -> written.end() == plain.length())

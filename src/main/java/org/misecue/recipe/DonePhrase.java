@@ -14,7 +14,7 @@ import org.misecue.recipe.PreparationWords.Sort;
  */
 final class DonePhrase {
 
-    private static final Set<String> LINKS = Set.of("and", "&", "then", "but", ",", "or");
+    private static final Set<String> LINKS = Set.of("and", "&", "+", "then", "but", ",", "or");
     private static final Set<String> GO_ON = Set.of(
             "into",
             "in",

@@ -18,7 +18,8 @@ final class IngredientLineParser {
             "(?:optional(?:\\h+but\\b[^,;()]*)?|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
     /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
     private static final Pattern OPTIONAL = Pattern.compile(
-            "\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b" + OPTIONALLY,
+            "\\h*\\(opt\\.?\\)|\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b"
+                    + OPTIONALLY,
             Pattern.CASE_INSENSITIVE);
 
     /** Nobody says more than this about one ingredient; what is longer is something else. */
@@ -37,6 +38,20 @@ final class IngredientLineParser {
             "(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
                     + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])",
             Pattern.CASE_INSENSITIVE);
+    /** A baker's percentage between a name and its weight; that of chocolate or cream is part of the name. */
+    private static final Pattern BAKERS_SHARE = Pattern.compile(
+            "^(?<name>(?![^%]*(?:choc|cocoa|couverture|cream|milk|butter|fat|vinegar|alcohol|proof))\\p{L}[^\\d%,;]*?)"
+                    + "\\h*[(\\[]?\\d{1,3}(?:[.,]\\d{1,2})?\\h?%[)\\]]?\\h*[,:=|–—-]*\\h*(?=[\\d½¼¾⅓⅔⅛])",
+            Pattern.CASE_INSENSITIVE);
+    /** What a column of numbers is headed with, wherever it stands: "Vanilla pods qty: 3". */
+    private static final Pattern QUANTITY_HEAD =
+            Pattern.compile("(?<=\\p{L}),?\\h+qty\\b\\.?:?\\h*(?=\\d)", Pattern.CASE_INSENSITIVE);
+    /** "10 ea @ 110 g": what each weighs. */
+    private static final Pattern AT_EACH = Pattern.compile(
+            "\\h*@\\h*(\\d+(?:[.,]\\d+)?\\h?(?:kg|g|ml|l|oz|lb))\\b(?:\\h*(?:each|ea\\.?))?", Pattern.CASE_INSENSITIVE);
+    /** What a hasty hand puts behind a word or an amount. */
+    private static final Pattern FLOURISH =
+            Pattern.compile("(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
     /** Any other stroke but one between two measures. */
     private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
@@ -52,6 +67,9 @@ final class IngredientLineParser {
     /** A packing of which one is meant: "small bunch of mint", "packet of biscuits". */
     private static final Pattern ONE_PACKING = Pattern.compile(
             "(?:(?:small|medium|large|big|\\p{L}+-sized?)\\h+\\p{L}+|\\p{L}+\\h+of)\\b.*", Pattern.CASE_INSENSITIVE);
+
+    /** "Tin of condensed milk (397 g)". */
+    private static final Pattern PACK_OF = Pattern.compile("\\p{L}+\\h+of\\h+[^,;()\\d]*\\([^()]*\\d.*");
 
     private final QuantityReader quantities = new QuantityReader();
     private final Pantry pantry;
@@ -73,8 +91,14 @@ final class IngredientLineParser {
                 .strip();
         String cells =
                 CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
+        String tidy = FLOURISH.matcher(BAKERS_SHARE
+                        .matcher(QUANTITY_HEAD.matcher(cells).replaceFirst(", "))
+                        .replaceFirst("${name} – "))
+                .replaceAll("")
+                .strip();
+        String sheet = AT_EACH.matcher(tidy).replaceFirst(" ($1 each)");
         String plain =
-                PACKED_CUP.matcher(CUPS.matcher(cells).replaceFirst("$1c")).replaceFirst(" $2 $1");
+                PACKED_CUP.matcher(CUPS.matcher(sheet).replaceFirst("$1c")).replaceFirst(" $2 $1");
         Optional<WrittenQuantity> first = amount(plain);
         if (first.isEmpty() && beginsWithFigures(plain)) {
             return unread(line, optional);
@@ -135,6 +159,7 @@ final class IngredientLineParser {
             return FruitPart.in(plain)
                     .flatMap(this::ofPart)
                     .or(() -> first.map(written -> amountFirst(plain, written)))
+                    .or(() -> PACK_OF.matcher(plain).matches() ? onePacking(plain) : Optional.empty())
                     .or(() -> AmountBehind.in(plain, quantities)
                             .map(behind -> line(Optional.of(behind.amount()), behind.rest())))
                     .or(() -> labelled(plain))

@@ -49,17 +49,15 @@ class BowlsTest {
 
     @Test
     void what_is_put_by_stands_in_its_own_bowl_until_it_is_used() {
-        PrepPlan plan = plan(new TestKitchen("Scones")
+        TestKitchen scones = new TestKitchen("Scones")
                 .component("")
                 .line("300", MILLILITRE, "buttermilk", "")
-                .step(
-                        "Reserve 50 ml of the buttermilk and stir in the rest.",
-                        "stir",
-                        2,
-                        0,
-                        "0/0:set aside:50 ml",
-                        "0/0:the rest")
-                .step("Brush with the reserved buttermilk.", "brush", 2, 0, "0/0:reserved:50 ml"));
+                .step("Reserve 50 ml of the buttermilk and stir in the rest.", "stir", 2, 0)
+                .part(0, 0, Quantity.of(50, MILLILITRE), "set aside")
+                .part(0, 0, Quantity.of(250, MILLILITRE), "the rest")
+                .step("Brush with the reserved buttermilk.", "brush", 2, 0)
+                .part(0, 0, Quantity.of(50, MILLILITRE), "reserved");
+        PrepPlan plan = plan(scones);
         assertThat(names(plan)).containsExactly("the reserved buttermilk", "the rest of the buttermilk");
         assertThat(amounts(plan)).containsExactly("50 ml", "250 ml");
         assertThat(plan.bowls().get(0).laterSteps()).containsExactly(2);

@@ -88,6 +88,12 @@ public final class TestKitchen {
         return this;
     }
 
+    /** A part of a line with the words that name it, used by the step last made. */
+    TestKitchen part(int component, int line, Quantity part, String words) {
+        step().uses().add(new Use(component, line, Optional.of(part), words));
+        return this;
+    }
+
     /** A setting of the step last made. */
     public TestKitchen setting(Setting.Kind kind, Quantity quantity, String what, int count) {
         step().settings()

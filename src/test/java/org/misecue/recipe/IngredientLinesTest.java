@@ -26,6 +26,11 @@ class IngredientLinesTest {
     }
 
     @Test
+    void the_lines_that_were_written_to_learn_from_are_read_as_well_as_when_last_measured() throws IOException {
+        assertThat(LinesReport.over(LINES.resolve("more")).whole().rate()).isGreaterThanOrEqualTo(0.97);
+    }
+
+    @Test
     void the_lines_by_the_hand_that_wrote_the_reader_are_read_as_it_meant_them() throws IOException {
         assertThat(LinesReport.over(LINES.resolve("own")).whole().rate()).isGreaterThanOrEqualTo(0.99);
     }
