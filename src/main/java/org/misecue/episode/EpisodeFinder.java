@@ -18,7 +18,7 @@ import org.misecue.notice.Place;
 final class EpisodeFinder {
 
     private static final Set<String> DOCUMENTS =
-            Set.of("md", "markdown", "docx", "odt", "pdf", "html", "htm", "txt", "rtf");
+            Set.of("md", "markdown", "docx", "odt", "pdf", "html", "htm", "txt", "rtf", "eml");
     private static final Set<String> NARRATIONS = Set.of("vtt", "srt", "json", "txt");
     private static final Set<String> FILMS = Set.of("mp4", "mov", "mkv", "m4v", "avi", "webm", "mxf", "mts", "m2ts");
     private static final String PUT_A_RECIPE =

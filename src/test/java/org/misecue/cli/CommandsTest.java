@@ -187,6 +187,18 @@ class CommandsTest {
     }
 
     @Test
+    void a_saved_mail_may_be_the_recipe_of_an_episode() {
+        stage.write(
+                "post/recipe.eml",
+                "From: somebody <a@example.org>\nSubject: Quince crumble\nMIME-Version: 1.0\n"
+                        + "Content-Type: text/plain; charset=utf-8\nContent-Transfer-Encoding: quoted-printable\n\n"
+                        + "Quince crumble\n\nServes 6\n\nIngredients\n150 g plain flour\n=C2=BD tsp cinnamon\n\n"
+                        + "Method\n1. Mix the flour with the cinn=\namon.\n");
+        assertThat(stage.run("read", "post").out())
+                .contains("Quince crumble", "½    tsp  cinnamon", "uses plain flour, cinnamon");
+    }
+
+    @Test
     void out_names_a_file_for_the_result() {
         OnStage.Ran ran = stage.run("prep", "sample-project", "--out", "prep.txt");
         assertThat(ran.out()).isEmpty();
