@@ -5,12 +5,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
+import org.misecue.recipe.BrokenAmounts;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeJson;
 import org.misecue.recipe.RecipeReader;
@@ -27,7 +30,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Shows how a recipe was understood. */
+/** Shows how a recipe was understood; amounts that are none are bad input, whatever else could be read. */
 @Command(name = "read", description = "Show how a recipe was understood, line by line, or the recipe at another size.")
 final class ReadCommand extends MisecueCommand {
 
@@ -64,7 +67,9 @@ final class ReadCommand extends MisecueCommand {
             return sheet.sheet(Scaler.scale(kitchen.recipe, batch, rules, kitchen.pantry), rules, kitchen.pantry);
         });
         hand(to.json ? json(kitchen.recipe, scaled) : text(kitchen.recipe, scaled), to);
-        return ExitCode.OK;
+        List<Note> broken = BrokenAmounts.in(kitchen.recipe);
+        broken.forEach(note -> stage.err().println("misecue: " + note));
+        return broken.isEmpty() ? ExitCode.OK : ExitCode.BAD_INPUT;
     }
 
     private Optional<Batch> batch() {

@@ -12,6 +12,8 @@ public final class Packings {
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
             + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
 
+    private static final Pattern FULL = Pattern.compile(HOLDING);
+
     private static final Pattern WORD = Pattern.compile(
             "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
                     + "(" + HOLDING
@@ -48,7 +50,7 @@ public final class Packings {
 
     /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
     public static boolean holds(String packing) {
-        return packing.matches(HOLDING);
+        return FULL.matcher(packing).matches();
     }
 
     /** The packing word in the singular. */

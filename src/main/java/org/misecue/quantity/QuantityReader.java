@@ -307,8 +307,8 @@ public final class QuantityReader {
             Optional<Quantity> alternative,
             String packing,
             Optional<RationalNumber> count) {
-        boolean one = quantity.amount().equals(Amount.of(1));
-        Quantity whole = one && cursor.skip(OR_TWO)
+        boolean oneOrTwo = cursor.sees(OR_TWO) && quantity.amount().equals(Amount.of(1));
+        Quantity whole = oneOrTwo && cursor.skip(OR_TWO)
                 ? new Quantity(new Amount.Range(Rationals.ONE, Rationals.of(2)), quantity.unit())
                 : quantity;
         Quantity about = cursor.skip(OR_SO) ? Hedges.on(whole, "about") : whole;

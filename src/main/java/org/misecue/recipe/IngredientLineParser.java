@@ -71,7 +71,8 @@ final class IngredientLineParser {
     /** "Tin of condensed milk (397 g)". */
     private static final Pattern PACK_OF = Pattern.compile("\\p{L}+\\h+of\\h+[^,;()\\d]*\\([^()]*\\d.*");
 
-    private final QuantityReader quantities = new QuantityReader();
+    private static final QuantityReader QUANTITIES = new QuantityReader();
+
     private final Pantry pantry;
 
     /** @param pantry whose names tell where a name begins and ends */
@@ -107,7 +108,7 @@ final class IngredientLineParser {
     }
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
-    boolean refuses(IngredientLine line) {
+    static boolean refuses(IngredientLine line) {
         return line.quantity().isEmpty()
                 && line.text().length() <= LONGEST
                 && beginsWithFigures(line.text())
@@ -115,12 +116,12 @@ final class IngredientLineParser {
     }
 
     /** Figures that count or measure; "70% chocolate" and "00 flour" are names. */
-    private boolean beginsWithFigures(String text) {
-        return quantities.beginsWithFigures(text) && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
+    private static boolean beginsWithFigures(String text) {
+        return QUANTITIES.beginsWithFigures(text) && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
     }
 
-    private Optional<WrittenQuantity> amount(String text) {
-        return quantities.read(text).filter(IngredientLineParser::measuresFood);
+    private static Optional<WrittenQuantity> amount(String text) {
+        return QUANTITIES.read(text).filter(IngredientLineParser::measuresFood);
     }
 
     /** A line whose figures make no amount is kept as it stands: no part of it may be taken for a name or an amount. */
@@ -160,7 +161,7 @@ final class IngredientLineParser {
                     .flatMap(this::ofPart)
                     .or(() -> first.map(written -> amountFirst(plain, written)))
                     .or(() -> PACK_OF.matcher(plain).matches() ? onePacking(plain) : Optional.empty())
-                    .or(() -> AmountBehind.in(plain, quantities)
+                    .or(() -> AmountBehind.in(plain, QUANTITIES)
                             .map(behind -> line(Optional.of(behind.amount()), behind.rest())))
                     .or(() -> labelled(plain))
                     .or(() -> onePacking(plain))
@@ -249,7 +250,7 @@ final class IngredientLineParser {
 
         private IngredientLine line(Optional<WrittenQuantity> written, String text) {
             BracketAmounts brackets = written.isPresent()
-                    ? BracketAmounts.in(text, quantities)
+                    ? BracketAmounts.in(text, QUANTITIES)
                     : new BracketAmounts(Optional.empty(), false, text);
             Optional<Quantity> content = written.filter(WrittenQuantity::isPack).flatMap(brackets::content);
             NamePhrase phrase = NamePhrase.of(

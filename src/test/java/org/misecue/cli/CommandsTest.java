@@ -66,6 +66,22 @@ class CommandsTest {
                 .contains("recipe.md:7: the amount in \"17,5,3 g unsalted butter\" cannot be right");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"0 g butter", "-5 g butter", "1e9 g butter", "½½ tsp salt", "1//2 tsp salt", "12..5 g butter"})
+    void reading_an_amount_that_is_none_ends_as_bad_input_with_one_sentence(String line) {
+        stage.write(
+                "bun.md",
+                "# Bun\n\nMakes 1 bun\n\n## Ingredients\n- " + line + "\n- 20 g sugar\n\n## Method\n1. Mix all.\n");
+        OnStage.Ran ran = stage.run("read", "bun.md");
+        assertThat(ran.exit()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ran.err().strip())
+                .startsWith("misecue: bun.md:6: the amount in \"" + line + "\"")
+                .endsWith("write it as 225 g or 1½ tsp.")
+                .doesNotContain("\n");
+        assertThat(ran.out()).contains("sugar", line);
+    }
+
     @Test
     void read_shows_a_recipe_by_file_or_by_episode() throws IOException {
         OnStage.Ran byFile = stage.run("read", "sample-project/recipe.md", "--json");
