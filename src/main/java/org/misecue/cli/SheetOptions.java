@@ -1,6 +1,5 @@
 package org.misecue.cli;
 
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.misecue.notice.BadInput;
@@ -17,13 +16,6 @@ import picocli.CommandLine.Option;
 
 /** How a batch is shown: for how many takes, in which measures. */
 final class SheetOptions {
-
-    private static final Map<String, Household> HOUSEHOLDS = Map.of(
-            "metric", Household.METRIC,
-            "us", Household.US_CUSTOMARY,
-            "us-label", Household.US_LABEL,
-            "uk", Household.IMPERIAL,
-            "australia", Household.AUSTRALIAN);
 
     @Option(
             names = "--takes",
@@ -58,7 +50,7 @@ final class SheetOptions {
         if (spoons == null) {
             return kitchen;
         }
-        return Optional.ofNullable(HOUSEHOLDS.get(spoons))
+        return Household.ofKey(spoons)
                 .map(kitchen::with)
                 .orElseThrow(() -> new BadInput(
                         Place.of("--spoons"),

@@ -7,7 +7,6 @@ import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -33,13 +32,6 @@ final class SettingsForm {
             .withResolverStyle(ResolverStyle.STRICT);
     private static final List<String> PUBLISH =
             List.of("max-length", "household", "first", "case", "method", "film", "batch");
-    private static final Map<String, Household> HOUSEHOLDS = Map.of(
-            "metric", Household.METRIC,
-            "us", Household.US_CUSTOMARY,
-            "us-label", Household.US_LABEL,
-            "uk", Household.IMPERIAL,
-            "australia", Household.AUSTRALIAN);
-
     private final StrictMap top;
 
     SettingsForm(String file, MappingNode root) {
@@ -130,10 +122,7 @@ final class SettingsForm {
     }
 
     private static Household household(StrictMap map, String key, String text) {
-        Household household = HOUSEHOLDS.get(text);
-        if (household == null) {
-            throw map.wrong(key, "one of metric, us, us-label, uk, australia", key + ": us");
-        }
-        return household;
+        return Household.ofKey(text)
+                .orElseThrow(() -> map.wrong(key, "one of metric, us, us-label, uk, australia", key + ": us"));
     }
 }

@@ -17,50 +17,24 @@ import org.misecue.pantry.Pantry;
  */
 final class UseFinder {
 
-    private record Mention(int start, int end, String word, boolean plural, List<LineRef> lines) {}
-
     /** A line taken at a place of the text. */
     private record Taken(int start, LineRef ref, Share share) {}
-
-    private static final Set<String> ALSO_VERBS = Set.of(
-            "cream", "butter", "ice", "flour", "oil", "zest", "salt", "sugar", "juice", "pepper", "water", "spice",
-            "seed", "peel", "half", "toast", "egg");
-    private static final Set<String> OBJECTS =
-            Set.of("the", "it", "them", "this", "your", "a", "an", "two", "three", "four", "both", "each");
-    /** What makes a white that of an egg, where no egg stands beside it: "until almost white" is a colour. */
-    private static final Set<String> OF_EGGS =
-            Set.of("the", "a", "one", "each", "egg", "remaining", "beaten", "whisked");
-
-    private static final Set<String> POURS = Set.of("pour", "poured", "pouring", "add", "stir", "sprinkle", "measure");
-    private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
 
     private static final Pattern PART_OF =
             Pattern.compile("[\\p{L}-]+\\h+(?:from|of)\\h+(?:[\\p{L}½¼¾⅓⅔-]+\\h+){1,3}", Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern GREASING = Pattern.compile(
-            "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust))*)"
-                    + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
-                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b",
-            Pattern.CASE_INSENSITIVE);
-
     /** "The remaining cream and strawberries" are the rest of both. */
     private static final Pattern AND = Pattern.compile("\\h*(?:,|,?\\h+and)\\h+");
-
-    private static final Pattern OPENING =
-            Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
 
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
 
     private final List<Component> components;
     private final Pantry pantry;
-    private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
-    private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
+    private final NamedLines names = new NamedLines();
     private final List<LineRef> all = new ArrayList<>();
     private final Set<LineRef> used = new HashSet<>();
     private final Leftovers leftovers = new Leftovers();
-    private final Set<String> firstWords = new HashSet<>();
-    private int longest = 1;
     private int current;
 
     UseFinder(List<Component> components, Pantry pantry) {
@@ -68,29 +42,11 @@ final class UseFinder {
         this.pantry = pantry;
         for (int part = 0; part < components.size(); part++) {
             for (int at = 0; at < components.get(part).lines().size(); at++) {
-                note(new LineRef(part, at, components.get(part).lines().get(at)));
+                LineRef ref = new LineRef(part, at, components.get(part).lines().get(at));
+                all.add(ref);
+                names.add(ref, pantry);
             }
         }
-    }
-
-    private void note(LineRef ref) {
-        all.add(ref);
-        List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
-        names.addAll(ref.line().alternatives());
-        for (String name : names) {
-            IngredientNames called = IngredientNames.of(name, pantry);
-            called.strong().forEach(each -> add(strong, each, ref));
-            called.weak().forEach(each -> add(weak, each, ref));
-        }
-    }
-
-    private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
-        List<LineRef> refs = names.computeIfAbsent(name, each -> new ArrayList<>());
-        if (!refs.contains(ref)) {
-            refs.add(ref);
-        }
-        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
-        longest = Math.max(longest, name.split(" ").length);
     }
 
     /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
@@ -98,8 +54,8 @@ final class UseFinder {
         List<GroupMention> groups = GroupMention.in(text).stream()
                 .filter(group -> all.stream().anyMatch(group::mayMean))
                 .toList();
-        String plain = withoutGreasing(GroupMention.without(text, groups));
-        List<Mention> mentions = mentions(plain);
+        String plain = NotFood.withoutGreasing(GroupMention.without(text, groups));
+        List<NamedLines.Mention> mentions = names.in(plain);
         int named = PartNames.index(components, part);
         current = named >= 0 ? named : mostLikely(mentions);
         PartNames.Contexts contexts = PartNames.contexts(components, text, current);
@@ -110,17 +66,17 @@ final class UseFinder {
             }
         }
         int restUntil = -1;
-        for (Mention mention : mentions) {
+        for (NamedLines.Mention mention : mentions) {
             boolean joined = restUntil >= 0
-                    && AND.matcher(text.substring(restUntil, mention.start)).matches();
+                    && AND.matcher(text.substring(restUntil, mention.start())).matches();
             boolean rest = false;
-            for (LineRef ref : chosen(mention, contexts.at(mention.start), text)) {
-                Share share = Shares.around(text, mention.start, mention.end, ref.line());
+            for (LineRef ref : chosen(mention, contexts.at(mention.start()), text)) {
+                Share share = Shares.around(text, mention.start(), mention.end(), ref.line());
                 Share whole = joined && share.isAll() ? Share.rest() : share;
                 rest |= whole.words().equals(Share.REST);
-                taken.add(new Taken(mention.start, ref, whole));
+                taken.add(new Taken(mention.start(), ref, whole));
             }
-            restUntil = rest ? mention.end : -1;
+            restUntil = rest ? mention.end() : -1;
         }
         Implied.in(text, all, used, contexts.at(text.length()))
                 .forEach(ref -> taken.add(new Taken(text.length(), ref, Share.ALL)));
@@ -129,17 +85,6 @@ final class UseFinder {
         }
         current = contexts.at(text.length());
         return uses(text, taken);
-    }
-
-    /** "Butter and flour a tin" uses neither from the list; places stay. */
-    private static String withoutGreasing(String text) {
-        StringBuilder plain = new StringBuilder(text);
-        GREASING.matcher(text).results().forEach(verbs -> {
-            for (int at = verbs.start(1); at < verbs.end(1); at++) {
-                plain.setCharAt(at, '.');
-            }
-        });
-        return plain.toString();
     }
 
     private List<Use> uses(String text, List<Taken> taken) {
@@ -194,91 +139,11 @@ final class UseFinder {
                 .map(Taken::ref);
     }
 
-    private List<Mention> mentions(String text) {
-        Words words = Words.of(text);
-        List<Mention> mentions = new ArrayList<>();
-        int at = 0;
-        while (at < words.size()) {
-            boolean begins = firstWords.contains(words.list().get(at).singular());
-            int length = begins ? Math.min(longest, words.size() - at) : 0;
-            while (length > 0 && !known(words, at, length)) {
-                length--;
-            }
-            if (length > 0) {
-                String phrase = words.phrase(at, at + length);
-                boolean plural = words.list().get(at + length - 1).plural();
-                List<LineRef> lines = strong.containsKey(phrase)
-                        ? strong.getOrDefault(phrase, List.of())
-                        : weak.getOrDefault(phrase, List.of());
-                mentions.add(new Mention(
-                        words.list().get(at).start(),
-                        words.list().get(at + length - 1).end(),
-                        phrase,
-                        plural && length == 1,
-                        lines));
-            }
-            at += Math.max(1, length);
-        }
-        return mentions;
-    }
-
-    private boolean known(Words words, int at, int length) {
-        String phrase = words.phrase(at, at + length);
-        if (!strong.containsKey(phrase) && !weak.containsKey(phrase)) {
-            return false;
-        }
-        return !isBath(words, at, at + length - 1) && (length > 1 || (!isVerb(words, at) && !isColour(words, at)));
-    }
-
-    /** "Cream the butter" names no cream. */
-    private static boolean isVerb(Words words, int at) {
-        if (!ALSO_VERBS.contains(words.list().get(at).singular()) || at + 1 == words.size()) {
-            return false;
-        }
-        Words.Word following = words.list().get(at + 1);
-        if (!words.text()
-                .substring(words.list().get(at).end(), following.start())
-                .isBlank()) {
-            return false; // "and eggs. The mixture" orders nobody to egg it
-        }
-        String next = following.singular();
-        boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
-        boolean object = OBJECTS.contains(next) || creaming;
-        boolean opens = at == 0
-                || Back.matches(OPENING, words.text(), words.list().get(at).start());
-        return object && opens;
-    }
-
-    private static boolean isColour(Words words, int at) {
-        Words.Word word = words.list().get(at);
-        return word.singular().equals("white")
-                && !word.plural()
-                && (at == 0 || !OF_EGGS.contains(words.list().get(at - 1).singular()));
-    }
-
-    /** Water that something is warmed over is no ingredient. */
-    private static boolean isBath(Words words, int at, int last) {
-        if (!words.list().get(last).singular().equals("water")) {
-            return false;
-        }
-        for (int before = Math.max(0, at - 4); before < at; before++) {
-            if (POURS.contains(words.list().get(before).singular())) {
-                return false;
-            }
-        }
-        for (int before = Math.max(0, at - 4); before < at; before++) {
-            if (BATHS.contains(words.list().get(before).singular())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /**
      * The part of the dish that most mentions fit. Between equals it is the one that has something of them left to use,
      * then the current one, then the next in the list.
      */
-    private int mostLikely(List<Mention> mentions) {
+    private int mostLikely(List<NamedLines.Mention> mentions) {
         int best = current;
         double bestScore = score(mentions, current) + STAY;
         for (int turn = 1; turn < components.size(); turn++) {
@@ -292,9 +157,9 @@ final class UseFinder {
         return best;
     }
 
-    private double score(List<Mention> mentions, int part) {
+    private double score(List<NamedLines.Mention> mentions, int part) {
         List<List<LineRef>> here = mentions.stream()
-                .map(mention -> mention.lines.stream()
+                .map(mention -> mention.lines().stream()
                         .filter(ref -> ref.component() == part)
                         .toList())
                 .filter(lines -> !lines.isEmpty())
@@ -304,11 +169,11 @@ final class UseFinder {
     }
 
     /** "The flours" are all flours of the part, cornflour too. */
-    private List<LineRef> kinds(Mention mention, List<LineRef> among, int context) {
+    private List<LineRef> kinds(NamedLines.Mention mention, List<LineRef> among, int context) {
         List<LineRef> kinds = new ArrayList<>(among);
         all.stream()
                 .filter(ref -> ref.component() == context && !kinds.contains(ref))
-                .filter(ref -> ref.line().ingredient().endsWith(mention.word))
+                .filter(ref -> ref.line().ingredient().endsWith(mention.word()))
                 .forEach(kinds::add);
         return kinds;
     }
@@ -317,24 +182,25 @@ final class UseFinder {
         return Nouns.singular(ingredient).equals(ingredient);
     }
 
-    private List<LineRef> chosen(Mention mention, int context, String text) {
-        if (mention.lines.size() > 1
+    private List<LineRef> chosen(NamedLines.Mention mention, int context, String text) {
+        if (mention.lines().size() > 1
                 && Shares.around(
                                 text,
-                                mention.start,
-                                mention.end,
-                                mention.lines.get(0).line())
+                                mention.start(),
+                                mention.end(),
+                                mention.lines().get(0).line())
                         .isRest()) {
             List<LineRef> begun =
-                    mention.lines.stream().filter(leftovers::hasSome).toList();
+                    mention.lines().stream().filter(leftovers::hasSome).toList();
             if (begun.size() == 1) {
                 return begun; // "the rest of the sugar" is of the sugar that was begun
             }
         }
-        List<LineRef> here =
-                mention.lines.stream().filter(ref -> ref.component() == context).toList();
-        List<LineRef> among = here.isEmpty() ? mention.lines : here;
-        if (mention.plural
+        List<LineRef> here = mention.lines().stream()
+                .filter(ref -> ref.component() == context)
+                .toList();
+        List<LineRef> among = here.isEmpty() ? mention.lines() : here;
+        if (mention.plural()
                 && among.stream().allMatch(ref -> isMassNoun(ref.line().ingredient()))) {
             return kinds(mention, among, context);
         }

@@ -1,0 +1,84 @@
+package org.misecue.recipe;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.misecue.pantry.Pantry;
+
+/** The lines of the list by every name that a step may call them; of several names the longest counts. */
+final class NamedLines {
+
+    /**
+     * A name in a step.
+     *
+     * @param word the name, in the singular
+     * @param plural whether it is one word in the plural
+     * @param lines that it may mean
+     */
+    record Mention(int start, int end, String word, boolean plural, List<LineRef> lines) {}
+
+    private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
+    private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
+    private final Set<String> firstWords = new HashSet<>();
+    private int longest = 1;
+
+    /** Under its own names and under those that the pantry has for it, and for what may be used instead. */
+    void add(LineRef ref, Pantry pantry) {
+        List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
+        names.addAll(ref.line().alternatives());
+        for (String name : names) {
+            IngredientNames called = IngredientNames.of(name, pantry);
+            called.strong().forEach(each -> add(strong, each, ref));
+            called.weak().forEach(each -> add(weak, each, ref));
+        }
+    }
+
+    private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
+        List<LineRef> refs = names.computeIfAbsent(name, each -> new ArrayList<>());
+        if (!refs.contains(ref)) {
+            refs.add(ref);
+        }
+        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
+        longest = Math.max(longest, name.split(" ").length);
+    }
+
+    /** In the order of the text. */
+    List<Mention> in(String text) {
+        Words words = Words.of(text);
+        List<Mention> mentions = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            boolean begins = firstWords.contains(words.list().get(at).singular());
+            int length = begins ? Math.min(longest, words.size() - at) : 0;
+            while (length > 0 && !known(words, at, length)) {
+                length--;
+            }
+            if (length > 0) {
+                String phrase = words.phrase(at, at + length);
+                boolean plural = words.list().get(at + length - 1).plural();
+                List<LineRef> lines = strong.containsKey(phrase)
+                        ? strong.getOrDefault(phrase, List.of())
+                        : weak.getOrDefault(phrase, List.of());
+                mentions.add(new Mention(
+                        words.list().get(at).start(),
+                        words.list().get(at + length - 1).end(),
+                        phrase,
+                        plural && length == 1,
+                        lines));
+            }
+            at += Math.max(1, length);
+        }
+        return mentions;
+    }
+
+    private boolean known(Words words, int at, int length) {
+        String phrase = words.phrase(at, at + length);
+        if (!strong.containsKey(phrase) && !weak.containsKey(phrase)) {
+            return false;
+        }
+        return NotFood.mayBeNamed(words, at, length);
+    }
+}
