@@ -15,6 +15,7 @@ import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Component;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Step;
+import org.misecue.recipe.Use;
 import org.misecue.scale.ScaledRecipe;
 import org.misecue.scale.WeighedLine;
 import tech.units.indriya.function.RationalNumber;
@@ -165,7 +166,7 @@ final class BowlSetter {
     private static String name(Portion portion) {
         String words = portion.share().words();
         String ingredient = portion.content().label();
-        if (words.equals(ShareOut.ASIDE)) {
+        if (words.equals(Use.SET_ASIDE)) {
             return "the reserved " + ingredient;
         }
         if (words.isEmpty()) {

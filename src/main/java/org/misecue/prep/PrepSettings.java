@@ -23,10 +23,6 @@ public record PrepSettings(Sets sets, Household household, Optional<LocalDateTim
         return new PrepSettings(new Sets(number, sets.spare()), household, firstShot);
     }
 
-    public PrepSettings withSpare(int number) {
-        return new PrepSettings(new Sets(sets.takes(), number), household, firstShot);
-    }
-
     public PrepSettings withHousehold(Household other) {
         return new PrepSettings(sets, other, firstShot);
     }

@@ -20,11 +20,6 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class ShareOut {
 
-    /** How a use says that it puts a share by, and that it takes what was put by. */
-    static final String ASIDE = "set aside";
-
-    private static final String RESERVED = "reserved";
-
     /** A use of the line, with the number of the step. */
     record StepUse(int step, Use use) {}
 
@@ -74,9 +69,9 @@ final class ShareOut {
 
     /** What was put by in an earlier step stands in its bowl until now. */
     private static boolean isPutBy(StepUse use, List<Share> shares) {
-        for (int at = 0; words(use).equals(RESERVED) && at < shares.size(); at++) {
+        for (int at = 0; words(use).equals(Use.RESERVED) && at < shares.size(); at++) {
             Share share = shares.get(at);
-            if (share.words().equals(ASIDE)) {
+            if (share.words().equals(Use.SET_ASIDE)) {
                 List<Integer> steps = Stream.concat(share.steps().stream(), Stream.of(use.step()))
                         .distinct()
                         .toList();

@@ -29,10 +29,6 @@ final class Cursor {
         at = place;
     }
 
-    String rest() {
-        return text.substring(at);
-    }
-
     boolean sees(Pattern pattern) {
         return matcher(pattern).lookingAt();
     }

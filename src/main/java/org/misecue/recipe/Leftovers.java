@@ -24,7 +24,7 @@ final class Leftovers {
 
     /** The share with its figure where what was taken before tells it; what is taken is remembered. */
     Share take(LineRef ref, Share share) {
-        if (share.words().equals(Share.RESERVED)) {
+        if (share.words().equals(Use.RESERVED)) {
             return share.with(Optional.ofNullable(aside.get(ref))); // it was taken when it was put by
         }
         Share known = share.part().isEmpty() && share.isRest() ? share.with(rest(ref, share)) : share;
@@ -36,7 +36,7 @@ final class Leftovers {
         } else {
             unknown.add(ref);
         }
-        if (share.words().equals(Share.ASIDE)) {
+        if (share.words().equals(Use.SET_ASIDE)) {
             known.part().ifPresent(part -> aside.put(ref, part));
         }
         return known;

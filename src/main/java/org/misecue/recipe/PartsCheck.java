@@ -31,7 +31,7 @@ final class PartsCheck implements RecipeCheck {
             Pattern.compile("(?i)\\b(?:plus|extra|more|about|approx|optional|taste|needed|serve)\\b");
 
     /** "Half of the fruit" alone tells what is done to a half, not that the other is left. */
-    private static final Set<String> IN_FIGURES = Set.of("", Share.REST, Share.ASIDE);
+    private static final Set<String> IN_FIGURES = Set.of("", Share.REST, Use.SET_ASIDE);
 
     private record Part(Step step, Use use) {}
 
@@ -40,7 +40,7 @@ final class PartsCheck implements RecipeCheck {
         Map<LineRef, List<Part>> taken = new LinkedHashMap<>();
         for (Step step : recipe.steps()) {
             for (Use use : step.uses()) {
-                if (!use.words().equals(Share.RESERVED)) {
+                if (!use.words().equals(Use.RESERVED)) {
                     taken.computeIfAbsent(
                                     new LineRef(use.component(), use.line(), use.in(recipe)), ref -> new ArrayList<>())
                             .add(new Part(step, use));

@@ -15,8 +15,6 @@ import tech.units.indriya.function.RationalNumber;
 record Share(Optional<Quantity> part, String words, RationalNumber ofTheRest) {
 
     static final String REST = "the rest";
-    static final String RESERVED = "reserved";
-    static final String ASIDE = "set aside";
     static final Share ALL = new Share(Optional.empty(), "");
 
     Share(Optional<Quantity> part, String words) {
@@ -38,7 +36,7 @@ record Share(Optional<Quantity> part, String words, RationalNumber ofTheRest) {
     }
 
     Share setAside() {
-        return new Share(part, part.isPresent() ? ASIDE : words, ofTheRest);
+        return new Share(part, part.isPresent() ? Use.SET_ASIDE : words, ofTheRest);
     }
 
     Share with(Optional<Quantity> known) {

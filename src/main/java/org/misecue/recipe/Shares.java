@@ -119,7 +119,7 @@ final class Shares {
     /** One word for what says the same. */
     static String plain(String said) {
         if (said.matches("(?:the )?reserved")) {
-            return Share.RESERVED;
+            return Use.RESERVED;
         }
         if (said.matches("(?:the )?(?:re.*|last|leftover|other)|all remaining|what.*")) {
             return Share.REST;

@@ -13,6 +13,12 @@ import org.misecue.quantity.Quantity;
  */
 public record Use(int component, int line, Optional<Quantity> part, String words) {
 
+    /** The words of a share that is put by for a later step. */
+    public static final String SET_ASIDE = "set aside";
+
+    /** The words of a use that takes what an earlier step put by. */
+    public static final String RESERVED = "reserved";
+
     public IngredientLine in(Recipe recipe) {
         return recipe.components().get(component).lines().get(line);
     }

@@ -183,18 +183,17 @@ final class UseFinder {
     }
 
     private List<LineRef> chosen(NamedLines.Mention mention, int context, String text) {
-        if (mention.lines().size() > 1
+        List<LineRef> begun = mention.lines().size() > 1
+                ? mention.lines().stream().filter(leftovers::hasSome).toList()
+                : List.of();
+        if (begun.size() == 1
                 && Shares.around(
                                 text,
                                 mention.start(),
                                 mention.end(),
                                 mention.lines().get(0).line())
                         .isRest()) {
-            List<LineRef> begun =
-                    mention.lines().stream().filter(leftovers::hasSome).toList();
-            if (begun.size() == 1) {
-                return begun; // "the rest of the sugar" is of the sugar that was begun
-            }
+            return begun; // "the rest of the sugar" is of the sugar that was begun
         }
         List<LineRef> here = mention.lines().stream()
                 .filter(ref -> ref.component() == context)

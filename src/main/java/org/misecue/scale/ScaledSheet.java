@@ -18,12 +18,6 @@ public record ScaledSheet(
     /** @param household whose cups and spoons these lines are measured by */
     public record Column(ScaledRecipe scaled, Household household) {}
 
-    /** In the recipe's own measures, once. */
-    public static ScaledSheet of(ScaledRecipe scaled, ScaleRules rules) {
-        return new ScaledSheet(
-                new Column(scaled, rules.household()), Optional.empty(), Sets.ONE, rules, Optional.empty());
-    }
-
     public ScaledRecipe scaled() {
         return first.scaled();
     }

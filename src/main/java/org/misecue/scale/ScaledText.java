@@ -31,11 +31,6 @@ public final class ScaledText {
         this.scaled = sheet.scaled();
     }
 
-    /** In the recipe's own measures; ends with a line break. */
-    public static String of(ScaledRecipe scaled, ScaleRules rules) {
-        return of(ScaledSheet.of(scaled, rules));
-    }
-
     /** The text, ending with a line break. */
     public static String of(ScaledSheet sheet) {
         return new ScaledText(sheet).text();

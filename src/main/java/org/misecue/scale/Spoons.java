@@ -2,6 +2,7 @@ package org.misecue.scale;
 
 import java.util.Locale;
 import org.misecue.quantity.Household;
+import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
@@ -34,15 +35,27 @@ public final class Spoons {
         return line.quantity().filter(quantity -> quantity.unit() == unit).isPresent();
     }
 
-    /** "tsp 5 ml, tbsp 20 ml": for the line that tells which were taken. */
+    /** "tsp 5 ml, tbsp 20 ml, cup 250 ml (Australian)": for the line that tells which were taken. */
     static String words(Household household) {
-        return switch (household) {
-            case METRIC -> "tsp 5 ml, tbsp 15 ml, cup 250 ml (metric)";
-            case US_CUSTOMARY -> "tsp 4.9 ml, tbsp 14.8 ml, cup 237 ml (US)";
-            case US_LABEL -> "tsp 5 ml, tbsp 15 ml, cup 240 ml (US labels)";
-            case IMPERIAL -> "tsp 5 ml, tbsp 15 ml, cup 284 ml (imperial)";
-            case AUSTRALIAN -> "tsp 5 ml, tbsp 20 ml, cup 250 ml (Australian)";
-        };
+        String whose =
+                switch (household) {
+                    case METRIC -> "metric";
+                    case US_CUSTOMARY -> "US";
+                    case US_LABEL -> "US labels";
+                    case IMPERIAL -> "imperial";
+                    case AUSTRALIAN -> "Australian";
+                };
+        return "tsp %s ml, tbsp %s ml, cup %s ml (%s)"
+                .formatted(
+                        millilitres(Unit.TEASPOON, 1, household),
+                        millilitres(Unit.TABLESPOON, 1, household),
+                        millilitres(Unit.CUP, 0, household),
+                        whose);
+    }
+
+    private static String millilitres(Unit measure, int places, Household household) {
+        return Rationals.rounded(measure.toBase(Rationals.ONE, household), places)
+                .toPlainString();
     }
 
     /** Whether a list is measured by anything whose size the kitchen's country decides. */

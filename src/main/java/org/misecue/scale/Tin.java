@@ -71,8 +71,8 @@ public record Tin(TinForm form, Optional<Quantity> depth, int count) {
                 : area().flatMap(base -> depth.map(deep -> base.multiply(centimetres(deep))));
     }
 
-    /** The volume, or what such tins usually hold. */
-    private RationalNumber usualVolume() {
+    /** The volume in millilitres, or what such tins usually hold. */
+    RationalNumber taken() {
         return volume().orElseGet(() -> form.usualVolume().multiply(Rationals.of(count)));
     }
 
@@ -82,7 +82,7 @@ public record Tin(TinForm form, Optional<Quantity> depth, int count) {
             case VOLUME -> other.volume().orElseThrow().divide(volume().orElseThrow());
             case AREA -> other.area().orElseThrow().divide(area().orElseThrow());
             case NAME -> other.named().divide(named());
-            case USUAL -> other.usualVolume().divide(usualVolume());
+            case USUAL -> other.taken().divide(taken());
         };
     }
 
@@ -105,11 +105,6 @@ public record Tin(TinForm form, Optional<Quantity> depth, int count) {
     private RationalNumber named() {
         RationalNumber one = form instanceof TinForm.Loaf loaf ? loaf.pounds() : form.usualVolume();
         return one.multiply(Rationals.of(count));
-    }
-
-    /** What a tin without a stated volume is taken to hold, in millilitres. */
-    RationalNumber taken() {
-        return usualVolume();
     }
 
     private static RationalNumber centimetres(Quantity side) {

@@ -25,7 +25,9 @@ public sealed interface TinForm {
     RationalNumber USUAL_DEPTH = Rationals.of(5);
 
     /** The area of the base in square centimetres; empty for what is not sold by its base. */
-    Optional<RationalNumber> area();
+    default Optional<RationalNumber> area() {
+        return Optional.empty();
+    }
 
     /** How much goes in, in millilitres, as far as the form alone tells. */
     default RationalNumber usualVolume() {
@@ -143,11 +145,6 @@ public sealed interface TinForm {
         }
 
         @Override
-        public Optional<RationalNumber> area() {
-            return Optional.empty();
-        }
-
-        @Override
         public RationalNumber usualVolume() {
             return pounds().multiply(ROOM);
         }
@@ -180,11 +177,6 @@ public sealed interface TinForm {
             if (number < 1) {
                 throw new IllegalArgumentException("a tin has one hole at least, not " + number);
             }
-        }
-
-        @Override
-        public Optional<RationalNumber> area() {
-            return Optional.empty();
         }
 
         @Override
@@ -230,11 +222,6 @@ public sealed interface TinForm {
     record Holds(Quantity volume) implements TinForm {
         public Holds {
             above(volume, Dimension.VOLUME);
-        }
-
-        @Override
-        public Optional<RationalNumber> area() {
-            return Optional.empty();
         }
 
         @Override

@@ -215,13 +215,7 @@ final class TinReader {
 
     private static Quantity size(String number, String unit) {
         if (unit.equals("mm")) {
-            return Quantity.of(
-                    number(number, Unit.CENTIMETRE)
-                            .amount()
-                            .least()
-                            .orElseThrow()
-                            .divide(Rationals.of(10)),
-                    Unit.CENTIMETRE);
+            return number(number, Unit.CENTIMETRE).times(Rationals.of(1, 10));
         }
         return number(number, unit.startsWith("c") ? Unit.CENTIMETRE : Unit.INCH);
     }

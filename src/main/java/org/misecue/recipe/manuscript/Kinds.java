@@ -1,5 +1,6 @@
 package org.misecue.recipe.manuscript;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.apache.tika.Tika;
@@ -71,13 +72,12 @@ final class Kinds {
 
     /** A mail as programs send it names the version of its form; one that was pasted does not. */
     private static boolean looksLikeMail(String name, byte[] bytes) {
-        String start =
-                new String(bytes, 0, Math.min(bytes.length, 65536), java.nio.charset.StandardCharsets.ISO_8859_1);
-        return lower(name).endsWith(".eml") && MAIL_FIELD.matcher(start).lookingAt()
-                || MAIL_FIELD.matcher(start).lookingAt()
-                        && HEAD_OF_MAIL
+        String start = new String(bytes, 0, Math.min(bytes.length, 65536), StandardCharsets.ISO_8859_1);
+        return MAIL_FIELD.matcher(start).lookingAt()
+                && (lower(name).endsWith(".eml")
+                        || HEAD_OF_MAIL
                                 .matcher(start.split("\\r?\\n\\r?\\n", 2)[0])
-                                .find();
+                                .find());
     }
 
     private static boolean looksLikeMarkup(byte[] bytes) {

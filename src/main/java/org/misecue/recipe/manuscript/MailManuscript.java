@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -127,9 +128,8 @@ final class MailManuscript implements ManuscriptReader {
     private static String flowed(Entity part, String text) {
         boolean flowed = part.getHeader() != null
                 && Optional.ofNullable(part.getHeader().getField("Content-Type"))
-                        .filter(field -> field.getBody()
-                                .toLowerCase(java.util.Locale.ROOT)
-                                .matches("(?s).*format\\h*=\\h*\"?flowed.*"))
+                        .filter(field ->
+                                field.getBody().toLowerCase(Locale.ROOT).matches("(?s).*format\\h*=\\h*\"?flowed.*"))
                         .isPresent();
         if (!flowed) {
             return text;

@@ -23,8 +23,6 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
-import org.jsoup.Jsoup;
-import org.jsoup.nodes.Element;
 
 /** Markdown after the CommonMark specification; source spans give the line numbers. */
 final class MarkdownManuscript implements ManuscriptReader {
@@ -104,12 +102,7 @@ final class MarkdownManuscript implements ManuscriptReader {
         @Override
         public void visit(HtmlBlock html) {
             int before = lineOf(html) - 1;
-            Element shown = Jsoup.parse(
-                            html.getLiteral(),
-                            "",
-                            org.jsoup.parser.Parser.htmlParser().setTrackPosition(true))
-                    .body();
-            WebPageManuscript.shown(shown).lines().stream()
+            WebPageManuscript.shown(WebPageManuscript.parsed(html.getLiteral()).body()).lines().stream()
                     .map(line -> new Line(
                             before + Math.max(line.number(), 1), line.kind(), line.level(), line.text(), line.gap()))
                     .forEach(lines::add);

@@ -28,7 +28,7 @@ final class WebPageManuscript implements ManuscriptReader {
     }
 
     /** Places are for the notes only, and the parser loses its way where it keeps them in tags that close nothing. */
-    private static org.jsoup.nodes.Document parsed(String html) {
+    static org.jsoup.nodes.Document parsed(String html) {
         try {
             return Jsoup.parse(html, "", Parser.htmlParser().setTrackPosition(true));
         } catch (NullPointerException e) {

@@ -43,28 +43,45 @@ final class WithoutChanges {
         return document.type().endsWith("/rtf") ? new Document(document.name(), document.type(), rtf(bytes)) : document;
     }
 
-    /** The archive with its text cleaned; as it is where it is damaged, so that its reader says so. */
+    /** The archive with its text cleaned; as it is where nothing is to clean, or where it is damaged, so that its reader says so. */
     private static byte[] archive(byte[] bytes) {
+        try {
+            return hasChanges(bytes) ? cleaned(bytes) : bytes;
+        } catch (IOException | IllegalArgumentException e) {
+            return bytes;
+        }
+    }
+
+    private static boolean hasChanges(byte[] bytes) throws IOException {
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            boolean changed = false;
+            for (ZipEntry entry = in.getNextEntry(); entry != null && !changed; entry = in.getNextEntry()) {
+                changed = TEXTS.contains(entry.getName())
+                        && CHANGED.matcher(text(in)).find();
+            }
+            return changed;
+        }
+    }
+
+    private static byte[] cleaned(byte[] bytes) throws IOException {
         ByteArrayOutputStream cleaned = new ByteArrayOutputStream();
-        boolean changed = false;
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes));
                 ZipOutputStream out = new ZipOutputStream(cleaned)) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 out.putNextEntry(new ZipEntry(entry.getName()));
                 if (TEXTS.contains(entry.getName())) {
-                    String xml = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                    boolean has = CHANGED.matcher(xml).find();
-                    changed |= has;
-                    out.write((has ? printed(xml) : xml).getBytes(StandardCharsets.UTF_8));
+                    out.write(printed(text(in)).getBytes(StandardCharsets.UTF_8));
                 } else {
                     in.transferTo(out);
                 }
                 out.closeEntry();
             }
-        } catch (IOException | IllegalArgumentException e) {
-            return bytes;
         }
-        return changed ? cleaned.toByteArray() : bytes;
+        return cleaned.toByteArray();
+    }
+
+    private static String text(ZipInputStream in) throws IOException {
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
 
     private static String printed(String xml) {
