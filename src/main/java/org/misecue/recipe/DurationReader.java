@@ -31,8 +31,13 @@ final class DurationReader {
 
     /** The times of a step, each with the technique nearest to it. */
     static List<Setting> read(Sightings sightings, int step, int line) {
+        return stated(sightings, step, line).stream().map(Stated::setting).toList();
+    }
+
+    /** The same, each with its place in the step. */
+    static List<Stated> stated(Sightings sightings, int step, int line) {
         String text = sightings.text();
-        List<Setting> settings = new ArrayList<>();
+        List<Stated> settings = new ArrayList<>();
         Matcher start = START.matcher(text);
         int from = 0;
         while (from < text.length() && start.find(from)) {
@@ -51,8 +56,9 @@ final class DurationReader {
                     : written.get().quantity();
             if (!Back.matches(NOT_A_SETTING, text, start.start())) {
                 String what = sightings.around(start.start(), end);
-                settings.add(
-                        new Setting(Setting.Kind.DURATION, quantity, Optional.empty(), List.of(), what, 1, step, line));
+                Setting time =
+                        new Setting(Setting.Kind.DURATION, quantity, Optional.empty(), List.of(), what, 1, step, line);
+                settings.add(new Stated(start.start(), end, time));
             }
             from = end;
         }

@@ -53,7 +53,7 @@ record Effort(Duration handsOn, Duration unattended) {
     }
 
     /** Nuts toast by themselves in an oven, and under a watchful eye in a pan. */
-    private static boolean runsAlone(Setting time, String text) {
+    static boolean runsAlone(Setting time, String text) {
         return Techniques.standard().runsAlone(time.what())
                 || (time.what().equals("toast") && OVEN.matcher(text).find());
     }

@@ -149,6 +149,11 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     private static final Pattern BEHIND = Pattern.compile("\\h(?:in|with|from)\\h.*");
     private static final Pattern AND = Pattern.compile("\\h+(?:and|&)\\h+");
 
+    /** Whether a word tells what kind or state a thing is in and never names one: "caster", "toasted". */
+    static boolean isAdjective(String word) {
+        return ADJECTIVES.contains(word) || word.endsWith("ed");
+    }
+
     /** By its own words and by the other names that the pantry has for it. */
     static IngredientNames of(String ingredient, Pantry pantry) {
         Set<String> strong = new LinkedHashSet<>();

@@ -44,7 +44,12 @@ final class OvenReader {
     private OvenReader() {}
 
     static List<Setting> read(String text, int step, int line) {
-        List<Setting> settings = new ArrayList<>();
+        return stated(text, step, line).stream().map(Stated::setting).toList();
+    }
+
+    /** The same, each with its place in the text. */
+    static List<Stated> stated(String text, int step, int line) {
+        List<Stated> settings = new ArrayList<>();
         List<Figure> group = new ArrayList<>();
         for (Figure figure : figures(text)) {
             if (!group.isEmpty()
@@ -115,7 +120,7 @@ final class OvenReader {
         return low < COOLEST_C ? Optional.empty() : Optional.of(new Quantity(amount, unit));
     }
 
-    private static Optional<Setting> setting(String text, List<Figure> group, int step, int line) {
+    private static Optional<Stated> setting(String text, List<Figure> group, int step, int line) {
         if (group.isEmpty()) {
             return Optional.empty();
         }
@@ -138,7 +143,9 @@ final class OvenReader {
                 .map(Figure::quantity)
                 .toList();
         String what = BAKES.matcher(sentence).find() ? "bake" : "heat the oven";
-        return Optional.of(
-                new Setting(Setting.Kind.OVEN_TEMPERATURE, first.quantity(), fan, also, what, 1, step, line));
+        return Optional.of(new Stated(
+                group.get(0).start(),
+                group.get(group.size() - 1).end(),
+                new Setting(Setting.Kind.OVEN_TEMPERATURE, first.quantity(), fan, also, what, 1, step, line)));
     }
 }

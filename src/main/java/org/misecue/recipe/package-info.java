@@ -9,6 +9,9 @@
  * reader for each kind of figure ({@code OvenReader}, {@code DurationReader}, {@code TinReader}, {@code YieldReader}),
  * the table of {@code Techniques}, and {@code UseFinder}, which tells whose butter "the butter" is, with {@code Shares}
  * and {@code Leftovers} for how much of it. What looks wrong is found last, by one {@code RecipeCheck} a rule.
+ *
+ * <p>{@link org.misecue.recipe.MethodOrder} tells planners which work needs which: {@code StretchReader} cuts the steps
+ * where the food waits, {@code WaitReader} says how long and where, and {@code NeedFinder} remembers who has the dough.
  */
 @NullMarked
 package org.misecue.recipe;
