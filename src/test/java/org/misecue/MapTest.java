@@ -30,6 +30,7 @@ class MapTest {
         MAY_USE.put("scale", "notice quantity pantry recipe");
         MAY_USE.put("prep", "notice page quantity pantry recipe scale");
         MAY_USE.put("shots", "notice page quantity pantry recipe scale prep");
+        MAY_USE.put("day", "notice page quantity recipe prep shots");
         MAY_USE.put("narration", "notice");
         MAY_USE.put("footage", "notice narration");
         MAY_USE.put("search", "notice narration");

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 final class CommandTable implements Runnable {
 
     private static final List<String> NAMES =
-            List.of("new", "read", "prep", "shots", "index", "find", "compare", "describe", "make");
+            List.of("new", "read", "prep", "shots", "day", "index", "find", "compare", "describe", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -58,6 +58,7 @@ final class CommandTable implements Runnable {
             case "read" -> new ReadCommand(stage);
             case "prep" -> new PrepCommand(stage);
             case "shots" -> new ShotsCommand(stage);
+            case "day" -> new DayCommand(stage);
             case "index" -> new IndexCommand(stage);
             case "find" -> new FindCommand(stage);
             case "compare" -> new CompareCommand(stage);

@@ -20,6 +20,7 @@ import org.misecue.scale.Sets;
  * @param kitchen what the film kitchen has
  * @param publish how the description is written
  * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
+ * @param day who is there on the filming day and what the clock asks
  */
 public record EpisodeSettings(
         Optional<String> title,
@@ -28,7 +29,8 @@ public record EpisodeSettings(
         Sets sets,
         Kitchen kitchen,
         Publish publish,
-        Optional<LocalDateTime> firstShot) {
+        Optional<LocalDateTime> firstShot,
+        FilmingDay day) {
 
     /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
     public static final EpisodeSettings DEFAULT = new EpisodeSettings(
@@ -38,7 +40,8 @@ public record EpisodeSettings(
             Sets.ONE,
             new Kitchen(1, Quantity.of(1, Unit.GRAM), Optional.empty(), Optional.empty()),
             new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
-            Optional.empty());
+            Optional.empty(),
+            FilmingDay.DEFAULT);
 
     /**
      * @param ovens from 1 to 9

@@ -24,7 +24,7 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 final class SettingsForm {
 
     private static final List<String> KEYS =
-            List.of("title", "language", "batch", "takes", "spare", "kitchen", "publish", "first-shot");
+            List.of("title", "language", "batch", "takes", "spare", "kitchen", "publish", "first-shot", "day");
     private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
     private static final Pattern LITRES = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:l|lit(?:re|er)s?)?");
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
@@ -51,7 +51,8 @@ final class SettingsForm {
                         .map(SettingsForm::kitchen)
                         .orElse(usual.kitchen()),
                 top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
-                firstShot());
+                firstShot(),
+                top.section("day", DayForm.KEYS).map(DayForm::day).orElse(usual.day()));
     }
 
     private Locale language() {

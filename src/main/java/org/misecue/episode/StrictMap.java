@@ -1,5 +1,6 @@
 package org.misecue.episode;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import org.yaml.snakeyaml.nodes.Tag;
 final class StrictMap {
 
     private final String file;
+    private final Place start;
     private final Map<String, Node> values = new LinkedHashMap<>();
 
     /**
@@ -27,6 +29,7 @@ final class StrictMap {
      */
     StrictMap(String file, String where, MappingNode node, List<String> known) {
         this.file = file;
+        this.start = where.isEmpty() ? Place.of(file) : place(node);
         for (NodeTuple tuple : node.getValue()) {
             Place place = place(tuple.getKeyNode());
             String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
@@ -89,9 +92,47 @@ final class StrictMap {
         throw wrong(key, "a block of settings", "indented lines such as “" + known.get(0) + ": …”");
     }
 
+    /** The mappings in the list under a key, each read as strictly; none where the key is left out or left blank. */
+    List<StrictMap> sections(String key, List<String> known) {
+        List<StrictMap> sections = new ArrayList<>();
+        for (Node item : items(key, "- " + known.get(0) + ": …")) {
+            if (!(item instanceof MappingNode mapping)) {
+                throw new BadInput(
+                        place(item),
+                        key + ": each item is a block of settings; write for example “- " + known.get(0) + ": …”.");
+            }
+            sections.add(new StrictMap(file, key + ": ", mapping, known));
+        }
+        return sections;
+    }
+
+    /** The texts in the list under a key; none where the key is left out or left blank. */
+    List<String> texts(String key, String example) {
+        List<String> texts = new ArrayList<>();
+        for (Node item : items(key, key + ": " + example)) {
+            if (!(item instanceof ScalarNode scalar)) {
+                throw new BadInput(
+                        place(item), key + ": each item is one value; write for example " + key + ": " + example + ".");
+            }
+            texts.add(scalar.getValue().strip());
+        }
+        return texts;
+    }
+
+    private List<Node> items(String key, String example) {
+        Node node = values.get(key);
+        if (node == null || node.getTag().equals(Tag.NULL)) {
+            return List.of();
+        }
+        if (node instanceof SequenceNode sequence) {
+            return sequence.getValue();
+        }
+        throw wrong(key, "a list", example);
+    }
+
     Place place(String key) {
         Node node = values.get(key);
-        return node == null ? Place.of(file) : place(node);
+        return node == null ? start : place(node);
     }
 
     boolean has(String key) {
@@ -101,9 +142,11 @@ final class StrictMap {
     /** The error for a value of the wrong kind, at its place. */
     BadInput wrong(String key, String expected, String example) {
         Node node = values.get(key);
-        String found = node instanceof ScalarNode scalar
-                ? "“" + scalar.getValue() + "”"
-                : node instanceof SequenceNode ? "a list" : "a block of settings";
+        String found = node == null
+                ? "left out"
+                : node instanceof ScalarNode scalar
+                        ? "“" + scalar.getValue() + "”"
+                        : node instanceof SequenceNode ? "a list" : "a block of settings";
         return new BadInput(
                 place(key),
                 "“" + key + "” must be " + expected + ", not " + found + "; write for example " + example + ".");

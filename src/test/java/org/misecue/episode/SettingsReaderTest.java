@@ -7,11 +7,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +57,22 @@ class SettingsReaderTest {
                   film: narration/main.vtt
                   batch: {makes: 12}
                 first-shot: 2026-05-04 9:30
+                day:
+                  presenters: 2
+                  cameras: 2
+                  end: 17:30
+                  line-up: 3 min
+                  set-up: 8
+                  shelves: 1
+                  rings: 2
+                  stand-mixer: no
+                  breaks:
+                    - {from: 12:00, to: 14:00, for: 1 h}
+                  daylight: {from: 10:00, to: 15:30, set-ups: [hero table, window]}
+                  appointments:
+                    - {at: 11:00, for: 20 min, who: presenter, what: delivery}
+                    - {at: 15:00, shot: 22}
+                  after: ["7: 1, 6", "8:"]
                 """);
         assertThat(settings)
                 .isEqualTo(new EpisodeSettings(
@@ -73,7 +93,23 @@ class SettingsReaderTest {
                                 false,
                                 Optional.of("narration/main.vtt"),
                                 new Batch.Makes(Rationals.of(12), "")),
-                        Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30))));
+                        Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30)),
+                        new FilmingDay(
+                                2,
+                                2,
+                                Optional.of(LocalTime.of(17, 30)),
+                                3,
+                                8,
+                                1,
+                                2,
+                                false,
+                                List.of(new FilmingDay.Break(LocalTime.of(12, 0), LocalTime.of(14, 0), 60)),
+                                Optional.of(new FilmingDay.Daylight(
+                                        LocalTime.of(10, 0), LocalTime.of(15, 30), List.of("hero table", "window"))),
+                                List.of(
+                                        new FilmingDay.Appointment(LocalTime.of(11, 0), 20, "presenter", 0, "delivery"),
+                                        new FilmingDay.Appointment(LocalTime.of(15, 0), 0, "", 22, "")),
+                                Map.of(7, Set.of(1, 6), 8, Set.of()))));
     }
 
     @Test

@@ -1,0 +1,176 @@
+package org.misecue.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.misecue.day.DayPlan;
+import org.misecue.day.DayPlanner;
+import org.misecue.day.DaySettings;
+import org.misecue.day.Standing;
+import org.misecue.episode.EpisodeSettings;
+import org.misecue.episode.FilmingDay;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+
+/** Plans an episode's day from its settings, and keeps the plan, so that a late day can be held against it. */
+final class FilmingDays {
+
+    private static final String KEPT = "day.json";
+    private static final String FIRST = "first";
+    private static final String LAST = "last";
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    /** Where no day is named. */
+    private static final LocalDateTime SOME_MORNING = LocalDate.EPOCH.atTime(9, 0);
+
+    private final Worktop worktop;
+    private final Consumer<String> progress;
+
+    FilmingDays(Worktop worktop, Consumer<String> progress) {
+        this.worktop = worktop;
+        this.progress = progress;
+    }
+
+    DayPlan plan() {
+        return planner().plan();
+    }
+
+    DayPlan replan(Standing standing) {
+        return planner().replan(standing);
+    }
+
+    private DayPlanner planner() {
+        return new DayPlanner(worktop.recipe(), worktop.prep(), worktop.shots(), settings(), progress);
+    }
+
+    /**
+     * How far the day has come, held against the plans that were kept.
+     *
+     * @throws BadInput if a row is named that the plan does not have
+     */
+    Standing standing(LocalTime now, Set<Integer> done) {
+        Path file = worktop.episode().state().path(KEPT);
+        if (!Files.exists(file)) {
+            keep(plan());
+        }
+        JsonNode root = read(file);
+        Map<Integer, LocalDateTime> planned = rows(root.path(LAST));
+        for (int row : done) {
+            if (!planned.containsKey(row)) {
+                throw new BadInput(
+                        Place.of("--done"),
+                        "the plan has no row " + row + "; look the numbers up on the call sheet (misecue day).");
+            }
+        }
+        return new Standing(settings().firstShot().toLocalDate().atTime(now), done, planned, rows(root.path(FIRST)));
+    }
+
+    /** Keeps a plan made before the day as what was promised, too. */
+    void keep(DayPlan plan) {
+        ObjectNode root = MAPPER.createObjectNode();
+        root.set(FIRST, beginnings(plan));
+        root.set(LAST, beginnings(plan));
+        write(root);
+    }
+
+    /** Keeps a plan of a late day beside what was promised. */
+    void keepLate(DayPlan plan) {
+        ObjectNode root = MAPPER.createObjectNode();
+        root.set(FIRST, read(worktop.episode().state().path(KEPT)).path(FIRST));
+        root.set(LAST, beginnings(plan));
+        write(root);
+    }
+
+    private static ObjectNode beginnings(DayPlan plan) {
+        ObjectNode rows = MAPPER.createObjectNode();
+        plan.entries()
+                .forEach(entry ->
+                        rows.put(String.valueOf(entry.id()), entry.start().toString()));
+        return rows;
+    }
+
+    private JsonNode read(Path file) {
+        try {
+            return MAPPER.readTree(Files.readAllBytes(file));
+        } catch (JsonProcessingException e) {
+            throw damaged(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Map<Integer, LocalDateTime> rows(JsonNode rows) {
+        Map<Integer, LocalDateTime> planned = new HashMap<>();
+        try {
+            for (Map.Entry<String, JsonNode> row : rows.properties()) {
+                planned.put(
+                        Integer.parseInt(row.getKey()),
+                        LocalDateTime.parse(row.getValue().asText()));
+            }
+        } catch (DateTimeException | NumberFormatException e) {
+            throw damaged(e);
+        }
+        return planned;
+    }
+
+    private BadInput damaged(Exception e) {
+        return new BadInput(
+                Place.of(worktop.episode().state().name(KEPT)),
+                "the kept plan is damaged; delete the file and plan the day anew.",
+                e);
+    }
+
+    private void write(ObjectNode root) {
+        try {
+            byte[] bytes = (MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n").getBytes(UTF_8);
+            worktop.episode().state().write(KEPT, bytes);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private DaySettings settings() {
+        EpisodeSettings episode = worktop.settings();
+        FilmingDay day = episode.day();
+        return new DaySettings(
+                day.presenters(),
+                day.cameras(),
+                episode.kitchen().ovens(),
+                day.shelves(),
+                day.rings(),
+                day.standMixer(),
+                episode.firstShot().orElse(SOME_MORNING),
+                day.end(),
+                day.lineUp(),
+                day.setUp(),
+                day.breaks().stream()
+                        .map(pause -> new DaySettings.Break(pause.from(), pause.to(), pause.minutes()))
+                        .toList(),
+                day.daylight().map(light -> new DaySettings.Daylight(light.from(), light.to(), light.setUps())),
+                day.appointments().stream().map(FilmingDays::appointment).toList(),
+                Set.of(),
+                day.after());
+    }
+
+    private static DaySettings.Appointment appointment(FilmingDay.Appointment appointment) {
+        return appointment.shot() > 0
+                ? new DaySettings.Appointment.OfShot(appointment.at(), appointment.shot())
+                : new DaySettings.Appointment.Away(
+                        appointment.at(), appointment.minutes(), appointment.who(), appointment.what());
+    }
+}

@@ -1,0 +1,5 @@
+/** Being written. */
+@NullMarked
+package org.misecue.day;
+
+import org.jspecify.annotations.NullMarked;
