@@ -44,7 +44,7 @@ final class CommandTable implements Runnable {
         line.setUsageHelpAutoWidth(false);
         try {
             return line.execute(args);
-        } catch (StackOverflowError | OutOfMemoryError e) {
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
             return faults.ours(e, line);
         } finally {
             stage.out().flush();

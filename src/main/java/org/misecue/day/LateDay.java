@@ -55,10 +55,9 @@ final class LateDay {
             Task task = day.tasks().get(at);
             LocalDateTime was = standing.promised().get(task.id());
             LocalDateTime is = zero.plusMinutes(schedule.starts().get(at));
-            boolean listed = was != null
-                    && !begun.containsKey(at)
-                    && day.project().works().get(at).minutes() > 0;
-            if (listed && Duration.between(was, is).toMinutes() >= WORTH_TELLING) {
+            boolean listed =
+                    !begun.containsKey(at) && day.project().works().get(at).minutes() > 0;
+            if (was != null && listed && Duration.between(was, is).toMinutes() >= WORTH_TELLING) {
                 slips.add(new DayPlan.Slip(task.id(), task.what(), was, is));
             }
         }

@@ -11,7 +11,6 @@ import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -322,15 +321,15 @@ final class ProjectModel {
     List<BoolVar> changes() {
         List<BoolVar> changes = new ArrayList<>();
         CircuitConstraint way = model.addCircuit();
-        Map<Integer, Integer> nodes = new HashMap<>();
-        filmed.forEach(work -> nodes.put(work, nodes.size() + 1));
-        for (int work : filmed) {
-            way.addArc(0, nodes.get(work), model.newBoolVar("first"));
-            way.addArc(nodes.get(work), 0, model.newBoolVar("last"));
-            for (int next : filmed) {
+        for (int at = 0; at < filmed.size(); at++) {
+            int work = filmed.get(at);
+            way.addArc(0, at + 1, model.newBoolVar("first"));
+            way.addArc(at + 1, 0, model.newBoolVar("last"));
+            for (int to = 0; to < filmed.size(); to++) {
+                int next = filmed.get(to);
                 if (work != next && order.mayBeNext(work, next, filmed)) {
                     BoolVar taken = model.newBoolVar("from " + work + " to " + next);
-                    way.addArc(nodes.get(work), nodes.get(next), taken);
+                    way.addArc(at + 1, to + 1, taken);
                     model.addGreaterOrEqual(starts.get(next), endOf(work)).onlyEnforceIf(taken);
                     if (isElsewhere(work, next)) {
                         changes.add(taken);

@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,8 @@ record Clause(int start, int end) {
     private static final Pattern CUT =
             Pattern.compile("(?<=[.!?;])\\s+|(?:,|;)?\\h+(?:and\\h+)?(?=then\\b)", Pattern.CASE_INSENSITIVE);
     private static final int FEW_WORDS = 2;
+    private static final Set<String> NO_ORDER = Set.of(
+            "the", "a", "an", "it", "they", "this", "these", "do", "don't", "you", "your", "there", "if", "until");
 
     static List<Clause> in(String text) {
         List<Clause> clauses = new ArrayList<>();
@@ -32,8 +35,17 @@ record Clause(int start, int end) {
         return place >= start && place < end;
     }
 
-    /** Whether it has words enough to ask for something. */
-    boolean says(String text) {
-        return Words.of(text.substring(start, end)).size() > FEW_WORDS;
+    /** Whether it asks for something: "then turn out", but not "the layers should show" or "cover it if it browns". */
+    boolean asks(String text) {
+        List<Words.Word> words = Words.of(text.substring(start, end)).list();
+        if (words.size() <= FEW_WORDS) {
+            return false;
+        }
+        String first = words.get(0).singular().equals("then")
+                        || words.get(0).singular().equals("and")
+                ? words.get(1).singular()
+                : words.get(0).singular();
+        return !NO_ORDER.contains(first)
+                && words.stream().noneMatch(word -> word.singular().equals("if"));
     }
 }

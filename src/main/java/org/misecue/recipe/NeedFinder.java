@@ -83,8 +83,11 @@ final class NeedFinder {
         if (lastWork != NOBODY && (talk.goesOn() || speaksOfNone && fresh.isEmpty())) {
             before.add(lastWork);
         }
-        if (talk.strangers().stream().anyMatch(phrase -> phrase.stream().noneMatch(this::isKnown))) {
-            before.addAll(openEnds);
+        for (List<String> phrase : talk.strangers()) {
+            phrase.stream().map(holders::get).filter(Objects::nonNull).forEach(before::add);
+            if (phrase.stream().noneMatch(this::isKnown)) {
+                before.addAll(openEnds);
+            }
         }
         boolean alone = lastWork == NOBODY || !speaksOfNone || standsAlone(fresh, talk);
         int workBefore = lastWork;

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -24,6 +25,7 @@ record StepTalk(
 
     private static final Set<String> DEFINITE =
             Set.of("the", "your", "this", "that", "these", "those", "its", "their", "each", "both", "every", "all");
+    private static final Set<String> POINTING = Set.of("the", "these", "those");
     private static final Set<String> INDEFINITE =
             Set.of("a", "an", "another", "into", "some", "form", "forming", "make", "makes", "become", "resemble");
     private static final Set<String> SMALL = Set.of(
@@ -66,17 +68,16 @@ record StepTalk(
 
     /** @param fresh words of the ingredients that go in with this step */
     static StepTalk of(String text, Set<String> fresh) {
-        String plain = NotFood.withoutGreasing(text);
+        Matcher beside = BESIDE.matcher(NotFood.withoutGreasing(text));
+        boolean isBeside = beside.find();
+        // "While the dough rests" tells the time and takes no dough.
+        String plain = beside.replaceAll(words -> ".".repeat(words.group().length()));
         String opening = OPENING.matcher(plain).replaceFirst("");
         Reader reader = new Reader(Words.of(plain), fresh);
         reader.read();
         boolean goesOn = reader.pronounFirst || GOES_ON.matcher(opening).find();
         return new StepTalk(
-                List.copyOf(reader.mentions),
-                Set.copyOf(reader.made),
-                goesOn,
-                BESIDE.matcher(plain).find(),
-                List.copyOf(reader.strangers));
+                List.copyOf(reader.mentions), Set.copyOf(reader.made), goesOn, isBeside, List.copyOf(reader.strangers));
     }
 
     /** One way through the words of a step. */
@@ -103,7 +104,9 @@ record StepTalk(
                 } else if (PRONOUNS.contains(word)) {
                     pronounFirst |= spokenOf.isEmpty();
                 } else if (DEFINITE.contains(word)) {
-                    stranger(at);
+                    if (POINTING.contains(word)) {
+                        stranger(at);
+                    }
                 } else if (isNoun(at, word)) {
                     noun(at, word);
                 }
@@ -123,7 +126,7 @@ record StepTalk(
                 return false;
             }
             String next = words.list().get(at + 1).singular();
-            return MethodWords.isOfKitchen(next)
+            return (MethodWords.isOfKitchen(next) && !SMALL.contains(next))
                     || (fresh.contains(next)
                             && !fresh.contains(words.list().get(at).singular()));
         }

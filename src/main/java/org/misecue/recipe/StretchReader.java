@@ -42,7 +42,7 @@ final class StretchReader {
             List<Sightings.Sighting> hands = waits.hands(clause);
             Piece last = pieces.isEmpty() ? null : pieces.get(pieces.size() - 1);
             boolean onlyWaits = !waiting.isEmpty() && hands.isEmpty();
-            if (last == null || (!last.waits.isEmpty() && !onlyWaits && clause.says(step.text()))) {
+            if (last == null || (!last.waits.isEmpty() && !onlyWaits && clause.asks(step.text()))) {
                 last = new Piece();
                 last.start = clause.start();
                 pieces.add(last);

@@ -25,7 +25,8 @@ final class WaitReader {
     private static final Pattern FREEZER = Pattern.compile("\\bfree(?:ze|zing|zer)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern FRIDGE = Pattern.compile(
             "\\b(?:fridge|refrigerat(?:e|ed|or|ing)|chill(?:ed|ing)?|cold place)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern OVEN = Pattern.compile("\\boven\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OVEN =
+            Pattern.compile("(?<!\\b(?:from|out of|off) the )\\boven\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern PREHEATS =
             Pattern.compile("\\b(?:pre-?heat|heat|turn|set)\\b[^.;]*\\boven\\b", Pattern.CASE_INSENSITIVE);
     private static final Set<String> IN_OVEN = Set.of("bake", "toast");
