@@ -100,7 +100,7 @@ final class DayForm {
         for (String row : map.texts("after", "[\"7: 1, 6\"]")) {
             Matcher matcher = AFTER.matcher(row);
             if (!matcher.matches()) {
-                throw map.wrong("after", "a list of steps with those before them", "after: [\"7: 1, 6\"]");
+                throw map.wrongItem("after", row, "a step and those before it", "after: [\"7: 1, 6\"]");
             }
             int step = Integer.parseInt(matcher.group(1));
             String before = Optional.ofNullable(matcher.group(2)).orElse("");
@@ -109,7 +109,7 @@ final class DayForm {
                     .map(Integer::parseInt)
                     .collect(Collectors.toCollection(TreeSet::new));
             if (steps.stream().anyMatch(other -> other >= step)) {
-                throw map.wrong("after", "for each step only steps before it", "after: [\"7: 1, 6\"]");
+                throw map.wrongItem("after", row, "a step and only steps before it", "after: [\"7: 1, 6\"]");
             }
             after.put(step, steps);
         }

@@ -152,6 +152,19 @@ final class StrictMap {
                 "“" + key + "” must be " + expected + ", not " + found + "; write for example " + example + ".");
     }
 
+    /** The error for one value of a list, at its place. */
+    BadInput wrongItem(String key, String item, String expected, String example) {
+        Place at = items(key, example).stream()
+                .filter(node -> node instanceof ScalarNode scalar
+                        && scalar.getValue().strip().equals(item))
+                .findFirst()
+                .map(this::place)
+                .orElse(place(key));
+        return new BadInput(
+                at,
+                key + ": each item must be " + expected + ", not “" + item + "”; write for example " + example + ".");
+    }
+
     private Place place(Node node) {
         Mark mark = node.getStartMark();
         return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);

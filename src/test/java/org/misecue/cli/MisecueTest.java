@@ -28,13 +28,13 @@ class MisecueTest {
     void lists_all_commands_and_only_those_that_work() {
         assertThat(run("--help").exit()).isZero();
         assertThat(run("--help").out())
-                .contains("  new ", "  read ", "  prep ", "  shots ", "  index ", "  find ", "  compare ")
+                .contains("  new ", "  read ", "  prep ", "  shots ", "  day ", "  index ", "  find ", "  compare ")
                 .contains("  describe ", "  make ")
-                .doesNotContain("  day ", "  desk ");
+                .doesNotContain("  desk ");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"new", "read", "prep", "shots", "index", "find", "compare", "describe", "make"})
+    @ValueSource(strings = {"new", "read", "prep", "shots", "day", "index", "find", "compare", "describe", "make"})
     void every_command_explains_itself(String command) {
         OnStage.Ran ran = run(command, "--help");
         assertThat(ran.exit()).isZero();
