@@ -16,11 +16,13 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.misecue.day.DayPlan;
 import org.misecue.day.DayPlanner;
 import org.misecue.day.DaySettings;
+import org.misecue.day.Entry;
 import org.misecue.day.Standing;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.FilmingDay;
@@ -33,6 +35,8 @@ final class FilmingDays {
     private static final String KEPT = "day.json";
     private static final String FIRST = "first";
     private static final String LAST = "last";
+    private static final String END = "end";
+    private static final String OVENS = "ovens";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /** Where no day is named. */
@@ -77,7 +81,13 @@ final class FilmingDays {
                         "the plan has no row " + row + "; look the numbers up on the call sheet (misecue day).");
             }
         }
-        return new Standing(settings().firstShot().toLocalDate().atTime(now), done, planned, rows(root.path(FIRST)));
+        return new Standing(
+                settings().firstShot().toLocalDate().atTime(now),
+                done,
+                planned,
+                ovens(root.path(OVENS)),
+                rows(root.path(FIRST)),
+                promisedEnd(root.path(END)));
     }
 
     /** Keeps a plan made before the day as what was promised, too. */
@@ -85,14 +95,19 @@ final class FilmingDays {
         ObjectNode root = MAPPER.createObjectNode();
         root.set(FIRST, beginnings(plan));
         root.set(LAST, beginnings(plan));
+        root.set(OVENS, ovens(plan));
+        root.put(END, plan.end().toString());
         write(root);
     }
 
     /** Keeps a plan of a late day beside what was promised. */
     void keepLate(DayPlan plan) {
         ObjectNode root = MAPPER.createObjectNode();
-        root.set(FIRST, read(worktop.episode().state().path(KEPT)).path(FIRST));
+        JsonNode kept = read(worktop.episode().state().path(KEPT));
+        root.set(FIRST, kept.path(FIRST));
+        root.set(END, kept.path(END));
         root.set(LAST, beginnings(plan));
+        root.set(OVENS, ovens(plan));
         write(root);
     }
 
@@ -104,6 +119,32 @@ final class FilmingDays {
         return rows;
     }
 
+    /** Which oven each bake stands in, so that what bakes stays where it is when the day is planned again. */
+    private static ObjectNode ovens(DayPlan plan) {
+        ObjectNode rows = MAPPER.createObjectNode();
+        plan.entries().stream()
+                .filter(entry -> entry.kind() == Entry.Kind.WAIT && entry.oven().isPresent())
+                .forEach(entry ->
+                        rows.put(String.valueOf(entry.id()), entry.oven().getAsInt()));
+        return rows;
+    }
+
+    private Map<Integer, Integer> ovens(JsonNode rows) {
+        Map<Integer, Integer> ovens = new HashMap<>();
+        try {
+            for (Map.Entry<String, JsonNode> row : rows.properties()) {
+                int oven = row.getValue().asInt(-1);
+                if (oven < 0 || oven >= settings().ovens()) {
+                    throw damaged(new IllegalArgumentException("oven " + row.getValue()));
+                }
+                ovens.put(Integer.parseInt(row.getKey()), oven);
+            }
+        } catch (NumberFormatException e) {
+            throw damaged(e);
+        }
+        return ovens;
+    }
+
     private JsonNode read(Path file) {
         try {
             return MAPPER.readTree(Files.readAllBytes(file));
@@ -111,6 +152,14 @@ final class FilmingDays {
             throw damaged(e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private Optional<LocalDateTime> promisedEnd(JsonNode end) {
+        try {
+            return end.isTextual() ? Optional.of(LocalDateTime.parse(end.asText())) : Optional.empty();
+        } catch (DateTimeException e) {
+            throw damaged(e);
         }
     }
 
@@ -155,6 +204,7 @@ final class FilmingDays {
                 day.rings(),
                 day.standMixer(),
                 episode.firstShot().orElse(SOME_MORNING),
+                episode.firstShot().isPresent(),
                 day.end(),
                 day.lineUp(),
                 day.setUp(),

@@ -6,17 +6,29 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Says which presenter and which camera does what, where there are several: whoever has been free longest. */
 final class Crew {
 
-    private final Project project;
-    private final Schedule schedule;
+    private final Timed timed;
     private final Map<Integer, List<String>> people = new HashMap<>();
 
-    Crew(Project project, Schedule schedule) {
-        this.project = project;
-        this.schedule = schedule;
+    /** A stretch of time that one of them is taken; of nobody's work where the place is below 0. */
+    private record Taken(int work, int from, int to) {}
+
+    Crew(Timed timed) {
+        this.timed = timed;
+    }
+
+    /** "presenter", or "presenter 1", "presenter 2". */
+    static List<String> names(String means, Project project) {
+        int number = project.means().getOrDefault(means, 1);
+        return number == 1
+                ? List.of(means)
+                : IntStream.rangeClosed(1, number)
+                        .mapToObj(one -> means + " " + one)
+                        .toList();
     }
 
     /** By the places of the works. */
@@ -27,24 +39,34 @@ final class Crew {
     }
 
     private void assign(String means) {
-        int number = project.means().getOrDefault(means, 1);
-        int[] free = new int[number];
-        List<Integer> works = IntStream.range(0, project.works().size())
-                .filter(at -> project.works().get(at).takes().containsKey(means))
-                .boxed()
-                .sorted(Comparator.comparing((Integer at) -> schedule.starts().get(at))
-                        .thenComparing(at -> at))
+        List<String> names = names(means, timed.day().project());
+        int[] free = new int[names.size()];
+        List<Taken> taken = Stream.concat(works(means), away(means))
+                .sorted(Comparator.comparing(Taken::from).thenComparing(Taken::work))
                 .toList();
-        for (int work : works) {
+        for (Taken next : taken) {
             int one = 0;
-            for (int other = 1; other < number; other++) {
+            for (int other = 1; other < free.length; other++) {
                 if (free[other] < free[one]) {
                     one = other;
                 }
             }
-            free[one] = schedule.starts().get(work) + project.works().get(work).minutes();
-            String name = number == 1 ? means : means + " " + (one + 1);
-            people.computeIfAbsent(work, any -> new ArrayList<>()).add(name);
+            free[one] = next.to();
+            if (next.work() >= 0) {
+                people.computeIfAbsent(next.work(), any -> new ArrayList<>()).add(names.get(one));
+            }
         }
+    }
+
+    private Stream<Taken> works(String means) {
+        return timed.taking(means).stream().map(at -> new Taken(at, timed.start(at), timed.end(at)));
+    }
+
+    private Stream<Taken> away(String means) {
+        return timed.day().project().limits().stream()
+                .filter(Limit.Away.class::isInstance)
+                .map(Limit.Away.class::cast)
+                .filter(away -> away.means().equals(means))
+                .map(away -> new Taken(-1, away.from(), away.to()));
     }
 }

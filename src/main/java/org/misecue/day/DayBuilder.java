@@ -60,9 +60,6 @@ final class DayBuilder {
         this.shots = new ShotsOfStretches(order, plan);
     }
 
-    /** What the planner works on. */
-    record Day(Project project, List<Task> tasks) {}
-
     Day build() {
         List<Integer> openers = shots.before().isEmpty() ? List.of() : film(shots.before(), 0, "Opening", 0);
         for (int at = 0; at < order.stretches().size(); at++) {

@@ -9,8 +9,8 @@ import java.time.LocalDateTime;
 import java.util.Locale;
 
 /**
- * The day as the JSON document of {@code day --json}: times as ISO local times, with the date beside them where it is not
- * that of the first shot. Keys may be added to it, never changed.
+ * The day as the JSON document of {@code day --json}: times as ISO local times, with “day” beside them (−1 for the day
+ * before) where they are not on that of the first shot. Keys may be added to it, never changed.
  */
 public final class DayJson {
 
@@ -22,7 +22,7 @@ public final class DayJson {
     public static String of(DayPlan plan) {
         ObjectNode root = MAPPER.createObjectNode();
         root.put("title", plan.title());
-        root.put("date", plan.firstShot().toLocalDate().toString());
+        root.put("date", plan.dated() ? plan.firstShot().toLocalDate().toString() : null);
         ArrayNode tasks = root.putArray("tasks");
         plan.entries().forEach(entry -> write(entry, tasks.addObject(), plan));
         root.put("begin", time(plan.begin()));
@@ -37,6 +37,7 @@ public final class DayJson {
         plan.standIns().forEach(standIn -> standIns.addObject()
                 .put("step", standIn.step())
                 .put("savesMinutes", standIn.saves().toMinutes()));
+        root.put("promisedEnd", plan.promised().map(DayJson::time).orElse(null));
         ArrayNode slips = root.putArray("slips");
         plan.slips().forEach(slip -> slips.addObject()
                 .put("id", slip.id())
@@ -58,8 +59,8 @@ public final class DayJson {
         out.put("step", entry.step());
         out.put("start", time(entry.start()));
         out.put("end", time(entry.end()));
-        if (!entry.start().toLocalDate().equals(plan.firstShot().toLocalDate())) {
-            out.put("date", entry.start().toLocalDate().toString());
+        if (plan.isOtherDay(entry.start())) {
+            out.put("day", DayWords.daysOff(entry.start(), plan));
         }
         ArrayNode who = out.putArray("who");
         entry.who().forEach(who::add);
@@ -70,6 +71,7 @@ public final class DayJson {
         entry.shots().forEach(shots::add);
         out.put("setUp", entry.setUp());
         out.put("critical", entry.critical());
+        out.put("done", entry.done());
     }
 
     private static String time(LocalDateTime time) {

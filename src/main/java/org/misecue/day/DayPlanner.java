@@ -43,12 +43,24 @@ public final class DayPlanner {
      * @param recipe the recipe of the bowls and shots
      * @param settings who is there and what the clock asks
      * @param progress is told what goes on, for a person who waits
+     * @throws BadInput if the settings name a step that the method does not have
      */
     public DayPlanner(Recipe recipe, PrepPlan prep, ShotPlan shots, DaySettings settings, Consumer<String> progress) {
         this.recipe = recipe;
         this.prep = prep;
         this.shots = shots;
+        knownSteps(recipe, settings.madeEarlier(), "made-earlier");
+        settings.after().forEach((step, before) -> {
+            knownSteps(recipe, Set.of(step), "day: after");
+            knownSteps(recipe, before, "day: after");
+        });
         this.settings = withLongWaits(recipe, settings);
+        if (!settings.dated()) {
+            notes.add(new Note(
+                    Place.of("episode.yaml"),
+                    "no day is named, so the first shot was taken to be at %s; write for example first-shot: 2026-05-04 10:00."
+                            .formatted(settings.firstShot().toLocalTime())));
+        }
         this.progress = progress;
     }
 
@@ -59,19 +71,19 @@ public final class DayPlanner {
      * @throws BadInput if the wishes of the settings cannot all be met; it names those that conflict
      */
     public DayPlan plan() {
-        DayBuilder.Day day = new DayBuilder(recipe, shots, settings).build();
+        Day day = new DayBuilder(recipe, shots, settings).build();
         Schedule schedule = found(tried(day.project()));
         progress.accept("Comparing with the order of the recipe");
         Optional<LocalDateTime> naive = naiveEnd(day.project());
         List<DayPlan.StandIn> standIns = standIns(schedule.end());
-        return sheet(day, schedule).plan(naive, standIns, List.of(), notes);
+        return sheet(day, schedule, CriticalPath.of(day.project(), schedule)).plan(naive, standIns, notes);
     }
 
     /**
      * What is left of a day that has come so far. A wish that it is too late for is given up, the end of the day first, and a note says so.
      */
     public DayPlan replan(Standing standing) {
-        DayBuilder.Day day = new DayBuilder(recipe, shots, settings).build();
+        Day day = new DayBuilder(recipe, shots, settings).build();
         LateDay late = new LateDay(day, standing, settings.firstShot());
         notes.addAll(late.notes(recipe.source()));
         Project rest = late.project();
@@ -83,12 +95,13 @@ public final class DayPlanner {
             outcome = tried(rest);
         }
         Schedule schedule = found(outcome);
-        return sheet(new DayBuilder.Day(rest, day.tasks()), schedule)
-                .plan(Optional.empty(), List.of(), late.slips(schedule), notes);
+        DayPlan plan = sheet(late.shown(rest), schedule, CriticalPath.of(rest, schedule))
+                .plan(Optional.empty(), List.of(), notes);
+        return new LateRows(day, late, standing).mark(plan);
     }
 
-    private CallSheet sheet(DayBuilder.Day day, Schedule schedule) {
-        return new CallSheet(recipe.title(), day, schedule, settings, prep);
+    private CallSheet sheet(Day day, Schedule schedule, Set<Integer> critical) {
+        return new CallSheet(recipe.title(), new Timed(day, schedule, settings.firstShot()), settings, prep, critical);
     }
 
     /** People go home late rather than that the food spoils. */
@@ -159,6 +172,17 @@ public final class DayPlanner {
         }
         standIns.sort(Comparator.comparing(DayPlan.StandIn::saves).reversed().thenComparing(DayPlan.StandIn::step));
         return standIns;
+    }
+
+    private static void knownSteps(Recipe recipe, Set<Integer> steps, String key) {
+        for (int step : steps) {
+            if (recipe.steps().stream().noneMatch(known -> known.number() == step)) {
+                throw new BadInput(
+                        Place.of("episode.yaml"),
+                        "%s: the method has no step %d; it has steps 1 to %d."
+                                .formatted(key, step, recipe.steps().size()));
+            }
+        }
     }
 
     private DaySettings withLongWaits(Recipe written, DaySettings given) {

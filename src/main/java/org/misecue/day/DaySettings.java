@@ -17,6 +17,7 @@ import java.util.Set;
  * @param rings of the hob
  * @param mixer whether there is a stand mixer; without one creaming, whipping and kneading take longer
  * @param firstShot when the camera may roll first
+ * @param dated whether the day of the first shot was named; else only its hours mean something
  * @param end when all must have gone home
  * @param lineUp minutes to frame, focus and slate a shot
  * @param change minutes to move camera and lights to another set-up
@@ -34,6 +35,7 @@ public record DaySettings(
         int rings,
         boolean mixer,
         LocalDateTime firstShot,
+        boolean dated,
         Optional<LocalTime> end,
         int lineUp,
         int change,
@@ -72,6 +74,7 @@ public record DaySettings(
                 4,
                 true,
                 firstShot,
+                true,
                 Optional.empty(),
                 2,
                 5,
@@ -91,6 +94,7 @@ public record DaySettings(
                 rings,
                 mixer,
                 firstShot,
+                dated,
                 end,
                 lineUp,
                 change,

@@ -9,7 +9,8 @@ public final class DayText {
 
     public static String of(DayPlan plan) {
         StringBuilder out = new StringBuilder();
-        line(out, plan.title() + ": call sheet for " + plan.firstShot().toLocalDate());
+        line(out, plan.title());
+        line(out, DayWords.heading(plan));
         DayWords.summary(plan).forEach(sentence -> line(out, sentence));
         line(out, "");
         for (Entry entry : plan.entries()) {
@@ -19,7 +20,7 @@ public final class DayText {
                             .formatted(
                                     entry.start().toLocalTime(),
                                     entry.end().toLocalTime(),
-                                    entry.critical() ? "!" : " ",
+                                    entry.done() ? "✓" : entry.critical() ? "!" : " ",
                                     entry.id(),
                                     entry.what(),
                                     entry.step() == 0 ? "" : " (step " + entry.step() + ")"));
@@ -30,6 +31,9 @@ public final class DayText {
         }
         line(out, "");
         line(out, "! The day ends later if this begins later.");
+        if (plan.entries().stream().anyMatch(Entry::done)) {
+            line(out, "✓ Done.");
+        }
         if (!plan.slips().isEmpty()) {
             line(out, "");
             line(out, "What slips");
@@ -46,8 +50,8 @@ public final class DayText {
 
     private static String beside(Entry entry, DayPlan plan) {
         StringBuilder words = new StringBuilder();
-        if (!entry.start().toLocalDate().equals(plan.firstShot().toLocalDate())) {
-            words.append("on ").append(entry.start().toLocalDate());
+        if (plan.isOtherDay(entry.start())) {
+            words.append("begins ").append(DayWords.time(entry.start(), plan));
         }
         for (String each : new String[] {DayWords.shots(entry), entry.setUp(), DayWords.busy(entry)}) {
             if (!each.isEmpty()) {

@@ -1,7 +1,10 @@
 package org.misecue.day;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -12,10 +15,30 @@ public final class DayWords {
 
     private DayWords() {}
 
-    /** "10:05", or with the date where it is another day. */
+    /** "10:05", or with its day where it is another. */
     public static String time(LocalDateTime time, DayPlan plan) {
         String clock = time.toLocalTime().toString();
-        return time.toLocalDate().equals(plan.firstShot().toLocalDate()) ? clock : clock + " on " + time.toLocalDate();
+        if (!plan.isOtherDay(time)) {
+            return clock;
+        }
+        return switch (daysOff(time, plan)) {
+            case -1 -> clock + " the day before";
+            case 1 -> clock + " the next day";
+            default ->
+                daysOff(time, plan) < 0
+                        ? clock + " " + -daysOff(time, plan) + " days before"
+                        : clock + " " + daysOff(time, plan) + " days later";
+        };
+    }
+
+    /** Days after the one of the first shot; below 0 before it. */
+    static int daysOff(LocalDateTime time, DayPlan plan) {
+        return (int) ChronoUnit.DAYS.between(plan.firstShot().toLocalDate(), time.toLocalDate());
+    }
+
+    /** "Call sheet for Monday 4 May 2026". */
+    public static String heading(DayPlan plan) {
+        return plan.day().map(day -> "Call sheet for " + day).orElse("Call sheet");
     }
 
     /** "shots 3 and 4", or nothing. */
@@ -37,6 +60,7 @@ public final class DayWords {
         List<String> lines = new ArrayList<>();
         lines.add("First hand at %s, first shot at %s, done at %s."
                 .formatted(time(plan.begin(), plan), time(plan.firstShot(), plan), time(plan.end(), plan)));
+        plan.promised().ifPresent(promised -> lines.add(late(plan, promised)));
         if (plan.naiveEnd().isPresent()) {
             LocalDateTime naive = plan.naiveEnd().get();
             lines.add(
@@ -52,6 +76,27 @@ public final class DayWords {
                         ? "No shorter day exists with these times, people and equipment."
                         : "A shorter day may exist; none was found in the time given.");
         return lines;
+    }
+
+    private static String late(DayPlan plan, LocalDateTime promised) {
+        Duration later = Duration.between(promised, plan.end());
+        String end = later.isZero()
+                ? "The day still ends as first planned"
+                : later.isNegative()
+                        ? "The day ends %s sooner than first planned".formatted(Wording.duration(later.negated()))
+                        : "The day ends %s later than first planned, at %s instead of %s"
+                                .formatted(Wording.duration(later), time(plan.end(), plan), time(promised, plan));
+        Duration most = plan.slips().stream()
+                .map(slip -> Duration.between(slip.was(), slip.is()))
+                .max(Comparator.naturalOrder())
+                .orElse(Duration.ZERO);
+        return switch (plan.slips().size()) {
+            case 0 -> end + ".";
+            case 1 -> "%s; 1 row begins %s later than it was to.".formatted(end, Wording.duration(most));
+            default ->
+                "%s; %d rows begin later than they were to, by up to %s."
+                        .formatted(end, plan.slips().size(), Wording.duration(most));
+        };
     }
 
     /** "With one made earlier up to step 8 the day would end 55 min sooner." */

@@ -1,7 +1,9 @@
 package org.misecue.day;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * One row of the call sheet.
@@ -17,6 +19,7 @@ import java.util.List;
  * @param shots numbers of the shots filmed in it
  * @param setUp the camera set-up; empty where nothing is filmed
  * @param critical whether the day ends later if this begins later
+ * @param done whether it is finished, on a day that has begun
  */
 public record Entry(
         int id,
@@ -29,7 +32,37 @@ public record Entry(
         List<String> with,
         List<Integer> shots,
         String setUp,
-        boolean critical) {
+        boolean critical,
+        boolean done) {
+
+    /** Which oven it keeps busy, from 0. */
+    public OptionalInt oven() {
+        return with.stream()
+                .filter(name -> name.startsWith(DayBuilder.OVEN))
+                .mapToInt(name -> name.equals(DayBuilder.OVEN)
+                        ? 0
+                        : Integer.parseInt(
+                                        name.substring(DayBuilder.OVEN.length()).strip())
+                                - 1)
+                .findFirst();
+    }
+
+    /** The same at another time, just as long. */
+    Entry with(LocalDateTime otherStart, boolean isDone) {
+        return new Entry(
+                id,
+                kind,
+                what,
+                step,
+                otherStart,
+                otherStart.plus(Duration.between(start, end)),
+                who,
+                with,
+                shots,
+                setUp,
+                critical && !isDone,
+                isDone);
+    }
 
     /** The sorts of work, for a legend. */
     public enum Kind {

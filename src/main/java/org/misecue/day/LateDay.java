@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -17,19 +19,19 @@ import org.misecue.notice.Place;
 /** What is left of a day: what is done stays where it was, what bakes goes on, all else begins from now on. */
 final class LateDay {
 
-    /** Smaller slips are not worth a word. */
-    private static final int WORTH_TELLING = 5;
+    /** A break that is overdue begins within so many minutes; common practice, no source. */
+    private static final int OVERDUE = 30;
 
-    private final DayBuilder.Day day;
+    private final Day day;
     private final Standing standing;
     private final LocalDateTime zero;
     private final int now;
     private final Map<Integer, Integer> begun = new HashMap<>();
     private final Set<Integer> over = new HashSet<>();
-    private final List<String> late = new ArrayList<>();
+    private final List<String> told = new ArrayList<>();
     private final Project project;
 
-    LateDay(DayBuilder.Day day, Standing standing, LocalDateTime firstShot) {
+    LateDay(Day day, Standing standing, LocalDateTime firstShot) {
         this.day = day;
         this.standing = standing;
         this.zero = firstShot;
@@ -39,49 +41,77 @@ final class LateDay {
         this.project = rest();
     }
 
+    /** What is still to be planned: what is done keeps nobody busy. */
     Project project() {
         return project;
     }
 
-    /** What could not be kept because it is too late. */
-    List<Note> notes(String file) {
-        return late.stream().map(words -> new Note(Place.of(file), words)).toList();
+    /** The day as it was planned from what is left, with those who did what is done. */
+    Day shown(Project planned) {
+        List<Work> works = new ArrayList<>();
+        for (int at = 0; at < day.tasks().size(); at++) {
+            Work work = day.project().works().get(at);
+            works.add(new Work(project.works().get(at).minutes(), work.takes(), work.heat(), work.setUp()));
+        }
+        return new Day(planned.with(works, planned.lags(), planned.limits()), day.tasks());
     }
 
-    /** The rows that begin later than planned. */
-    List<DayPlan.Slip> slips(Schedule schedule) {
-        List<DayPlan.Slip> slips = new ArrayList<>();
-        for (int at = 0; at < day.tasks().size(); at++) {
-            Task task = day.tasks().get(at);
-            LocalDateTime was = standing.promised().get(task.id());
-            LocalDateTime is = zero.plusMinutes(schedule.starts().get(at));
-            boolean listed =
-                    !begun.containsKey(at) && day.project().works().get(at).minutes() > 0;
-            if (was != null && listed && Duration.between(was, is).toMinutes() >= WORTH_TELLING) {
-                slips.add(new DayPlan.Slip(task.id(), task.what(), was, is));
-            }
-        }
-        return slips;
+    /** What could not be kept because it is too late, and what was taken as done. */
+    List<Note> notes(String file) {
+        return told.stream().map(words -> new Note(Place.of(file), words)).toList();
+    }
+
+    /** Whether a task is finished. */
+    boolean isOver(int at) {
+        return over.contains(at);
+    }
+
+    /** Whether a task has begun by itself or is finished. */
+    boolean isBegun(int at) {
+        return begun.containsKey(at);
     }
 
     private int minute(LocalDateTime time) {
         return (int) Duration.between(zero, time).toMinutes();
     }
 
-    /** What is done began when it was to, but has ended by now. */
+    /** What is done, and what it needed, began when it was to, but has ended by now. */
     private void done() {
         for (int at = 0; at < day.tasks().size(); at++) {
-            Task task = day.tasks().get(at);
-            if (standing.done().contains(task.id())) {
-                int planned = planned(task).orElse(now);
-                begun.put(at, Math.max(0, Math.min(planned, now)));
+            if (standing.done().contains(day.tasks().get(at).id())) {
                 over.add(at);
             }
         }
+        Set<Integer> silent = new TreeSet<>();
+        Set<Integer> open = new HashSet<>(over);
+        while (!open.isEmpty()) {
+            Set<Integer> needed = day.project().lags().stream()
+                    .filter(lag -> open.contains(lag.after()))
+                    .map(Lag::before)
+                    .filter(over::add)
+                    .collect(Collectors.toSet());
+            silent.addAll(needed);
+            open.clear();
+            open.addAll(needed);
+        }
+        over.forEach(at -> begun.put(at, begin(at)));
+        String rows = silent.stream()
+                .filter(at -> day.project().works().get(at).minutes() > 0)
+                .map(at -> String.valueOf(day.tasks().get(at).id()))
+                .collect(Collectors.joining(", "));
+        if (!rows.isEmpty()) {
+            told.add("what is done needs these rows, so they were taken as done too: " + rows + ".");
+        }
     }
 
-    private OptionalInt planned(Task task) {
-        LocalDateTime time = standing.planned().get(task.id());
+    private int begin(int at) {
+        int minutes = day.project().works().get(at).minutes();
+        int planned = planned(day.tasks().get(at).id()).orElse(now);
+        return planned + minutes <= now ? Math.max(0, planned) : Math.max(0, Math.min(planned, now - minutes));
+    }
+
+    private OptionalInt planned(int id) {
+        LocalDateTime time = standing.planned().get(id);
         return time == null ? OptionalInt.empty() : OptionalInt.of(minute(time));
     }
 
@@ -112,16 +142,48 @@ final class LateDay {
             Integer start = begun.get(at);
             if (start == null) {
                 works.add(work);
-                limits.add(new Limit.NotBefore(at, now));
+                limits.add(new Limit.NotBefore(at, earliest(at, work)));
             } else {
-                boolean ended = over.contains(at);
-                works.add(ended ? new Work(ended(at) - start, Map.of(), Optional.empty(), Optional.empty()) : work);
-                limits.add(new Limit.Begun(at, start));
+                works.add(
+                        over.contains(at)
+                                ? new Work(ended(at) - start, Map.of(), Optional.empty(), Optional.empty())
+                                : work);
+                limits.add(new Limit.Begun(at, start, oven(at)));
             }
         }
-        day.project().limits().stream().filter(this::isAhead).forEach(limits::add);
+        limits.addAll(limits());
         return day.project()
                 .with(works, day.project().lags().stream().flatMap(this::still).toList(), limits);
+    }
+
+    /** An oven that was not to be hot by now takes its time, but no longer than planned. */
+    private int earliest(int at, Work work) {
+        int heating = work.heat().map(Work.Heat::heating).orElse(0);
+        int ready = planned(day.tasks().get(at).id()).orElse(now + heating);
+        return heating == 0 ? now : Math.max(now, Math.min(now + heating, ready));
+    }
+
+    private OptionalInt oven(int at) {
+        Integer oven = standing.ovens().get(day.tasks().get(at).id());
+        boolean bakes = day.project().works().get(at).heat().isPresent() && !over.contains(at);
+        return oven == null || !bakes ? OptionalInt.empty() : OptionalInt.of(oven);
+    }
+
+    /** Wishes about what has not begun; a break keeps its place if it was held, and is due now if it was missed. */
+    private List<Limit> limits() {
+        List<Limit> limits = new ArrayList<>();
+        int rest = day.firstRest();
+        for (Limit limit : day.project().limits()) {
+            if (limit instanceof Limit.Pause pause) {
+                limits.add(still(pause, rest++));
+            } else if (limit instanceof Limit.Away) {
+                limits.add(limit);
+                rest++;
+            } else {
+                still(limit).ifPresent(limits::add);
+            }
+        }
+        return limits;
     }
 
     /** What lies behind asks nothing any more; a bound that is missed is said once. */
@@ -142,18 +204,31 @@ final class LateDay {
         }
         lag.wish()
                 .ifPresent(wish ->
-                        late.add("it is too late by %d min for this: %s; look at it now.".formatted(missed, wish)));
+                        told.add("it is too late by %d min for this: %s; look at it now.".formatted(missed, wish)));
         return Stream.of(new Lag(lag.before(), lag.after(), lag.least(), OptionalInt.empty(), Optional.empty()));
     }
 
-    /** Whether a wish still lies ahead, and is about something that has not begun. */
-    private boolean isAhead(Limit limit) {
-        if (limit instanceof Limit.At at) {
-            return !begun.containsKey(at.work()) && at.minute() >= now;
+    private Optional<Limit> still(Limit limit) {
+        if (limit instanceof Limit.Window window) {
+            Set<Integer> ahead = window.works().stream()
+                    .filter(work -> !begun.containsKey(work))
+                    .collect(Collectors.toSet());
+            return Optional.of(new Limit.Window(ahead, window.from(), window.to(), window.wish()));
         }
-        if (limit instanceof Limit.Away away) {
-            return away.to() > now;
+        if (limit instanceof Limit.At at && !begun.containsKey(at.work()) && at.minute() < now) {
+            told.add("it is too late for this: " + at.wish() + ".");
+            return Optional.empty();
         }
-        return !(limit instanceof Limit.Pause pause) || pause.latest() >= now;
+        return limit instanceof Limit.At at && begun.containsKey(at.work()) ? Optional.empty() : Optional.of(limit);
+    }
+
+    private Limit.Pause still(Limit.Pause pause, int id) {
+        if (standing.done().contains(id)) {
+            int held = Math.max(0, Math.min(now, planned(id).orElse(now)));
+            return new Limit.Pause(held, held, Math.max(0, Math.min(pause.minutes(), now - held)), pause.wish());
+        }
+        int earliest = Math.max(now, pause.earliest());
+        int latest = pause.latest() >= now ? pause.latest() : now + OVERDUE;
+        return new Limit.Pause(earliest, latest, pause.minutes(), pause.wish());
     }
 }

@@ -1,5 +1,6 @@
 package org.misecue.day;
 
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** What the clock asks of a project; minutes count from its start. A wish can be told and given up; facts cannot. */
@@ -18,13 +19,17 @@ sealed interface Limit {
     record Away(String means, int from, int to, String wish) implements Limit {}
 
     /** All hands rest for so many minutes, beginning between two minutes, unless the day is over by the later. */
-    record Pause(int earliest, int latest, int minutes, String wish) implements Limit {}
+    record Pause(int earliest, int latest, int minutes, String wish) implements Limit {
+
+        /** One that has been given up. */
+        static final Pause NONE = new Pause(0, 0, 0, "");
+    }
 
     /** All works are done by a minute. */
     record DayEnd(int minute, String wish) implements Limit {}
 
-    /** A work has begun already. */
-    record Begun(int work, int minute) implements Limit {
+    /** A work has begun already, a bake in its oven. */
+    record Begun(int work, int minute, OptionalInt oven) implements Limit {
         @Override
         public String wish() {
             return "";

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
 
 /** The wishes of a day's settings as limits of its project. */
 final class Limits {
+
+    private static final String SETTINGS = "episode.yaml";
 
     private final DaySettings settings;
     private final List<Task> tasks;
@@ -59,6 +63,18 @@ final class Limits {
     }
 
     private Set<Integer> filmedIn(List<String> setUps) {
+        List<String> known = tasks.stream()
+                .map(Task::setUp)
+                .filter(setUp -> !setUp.isEmpty())
+                .distinct()
+                .sorted()
+                .toList();
+        setUps.stream().filter(setUp -> !known.contains(setUp)).findFirst().ifPresent(unknown -> {
+            throw new BadInput(
+                    Place.of(SETTINGS),
+                    "day: daylight: no shot is filmed in “%s”; the set-ups are %s."
+                            .formatted(unknown, String.join(", ", known)));
+        });
         return IntStream.range(0, tasks.size())
                 .filter(at -> setUps.contains(tasks.get(at).setUp()))
                 .boxed()
@@ -69,7 +85,15 @@ final class Limits {
         return IntStream.range(0, tasks.size())
                 .filter(at -> tasks.get(at).shots().contains(shot))
                 .findFirst()
-                .orElse(0);
+                .orElseThrow(() -> new BadInput(
+                        Place.of(SETTINGS),
+                        "day: appointments: there is no shot %d; the shot list ends with shot %d."
+                                .formatted(
+                                        shot,
+                                        tasks.stream()
+                                                .flatMap(task -> task.shots().stream())
+                                                .max(Integer::compare)
+                                                .orElse(0))));
     }
 
     private int minute(LocalTime time) {

@@ -40,7 +40,7 @@ record Project(
         return new Project(otherWorks, otherLags, means, ovens, shelves, change, otherLimits);
     }
 
-    /** The same without a wish; a bound of a lag falls away with its wish. */
+    /** The same without a wish: a bound of a lag falls away with it, and a break keeps its place in the list. */
     Project without(String wish) {
         return with(
                 works,
@@ -49,7 +49,11 @@ record Project(
                                 ? new Lag(lag.before(), lag.after(), lag.least(), OptionalInt.empty(), Optional.empty())
                                 : lag)
                         .toList(),
-                limits.stream().filter(limit -> !limit.wish().equals(wish)).toList());
+                limits.stream()
+                        .map(limit ->
+                                limit instanceof Limit.Pause && limit.wish().equals(wish) ? Limit.Pause.NONE : limit)
+                        .filter(limit -> !limit.wish().equals(wish))
+                        .toList());
     }
 
     boolean needsHands(int work) {

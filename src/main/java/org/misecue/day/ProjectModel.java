@@ -39,7 +39,7 @@ final class ProjectModel {
     private final IntVar end;
 
     /** A pause in the model: when, and whether it takes place. */
-    record Pause(IntVar start, BoolVar held) {}
+    record Pause(IntVar start, Literal held) {}
 
     /** @param kept which wishes are to be met; the others are left out */
     ProjectModel(Project project, Predicate<String> kept) {
@@ -247,12 +247,19 @@ final class ProjectModel {
             pause(pause);
         } else if (limit instanceof Limit.Begun begun) {
             model.addEquality(starts.get(begun.work()), begun.minute());
+            begun.oven()
+                    .ifPresent(
+                            oven -> model.addEquality(inOven.get(begun.work()).get(oven), 1));
         } else if (limit instanceof Limit.NotBefore notBefore) {
             model.addGreaterOrEqual(starts.get(notBefore.work()), notBefore.minute());
         }
     }
 
     private void pause(Limit.Pause pause) {
+        if (pause.minutes() == 0) {
+            pauses.add(new Pause(model.newConstant(pause.earliest()), model.falseLiteral()));
+            return;
+        }
         IntVar start = model.newIntVar(pause.earliest(), pause.latest(), pause.wish());
         BoolVar held = model.newBoolVar("held");
         IntervalVar rest = model.newOptionalFixedSizeIntervalVar(start, pause.minutes(), held, pause.wish());

@@ -51,7 +51,7 @@ final class Subjects {
                 };
         String heat =
                 wait.oven().map(oven -> " at " + QuantityWriter.text(oven)).orElse("");
-        return named(stretch, verb + heat + (wait.stated() ? "" : " (about: the recipe gives no time)"));
+        return named(stretch, verb + heat + (wait.stated() ? "" : ", about: no time is given"));
     }
 
     /** "cake out of the oven". */

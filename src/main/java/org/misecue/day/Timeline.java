@@ -4,11 +4,13 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Draws the day: a row for everybody and everything that can be busy, time from left to right. SVG 1.1, nothing fetched. */
 public final class Timeline {
@@ -85,8 +87,10 @@ public final class Timeline {
 
     /** People first, then equipment, then what waits without any. */
     private Map<String, List<Entry>> rows() {
-        Map<String, List<Entry>> people = new java.util.TreeMap<>(java.util.Comparator.reverseOrder());
-        Map<String, List<Entry>> things = new java.util.TreeMap<>();
+        Map<String, List<Entry>> people =
+                new TreeMap<>(Comparator.comparing((String who) -> who.startsWith(Project.PRESENTER) ? 0 : 1)
+                        .thenComparing(who -> who));
+        Map<String, List<Entry>> things = new TreeMap<>();
         List<Entry> jobs = new ArrayList<>();
         List<Entry> aside = new ArrayList<>();
         for (Entry entry : plan.entries()) {
@@ -155,8 +159,11 @@ public final class Timeline {
         double width =
                 Math.max(3, WIDTH * Duration.between(entry.start(), entry.end()).toMinutes() / minutes);
         put(
-                "<g><title>%s–%s %d %s</title>",
-                entry.start().toLocalTime(), entry.end().toLocalTime(), entry.id(), text(entry.what()));
+                entry.done() ? "<g opacity=\"0.45\"><title>done: %s–%s %d %s</title>" : "<g><title>%s–%s %d %s</title>",
+                entry.start().toLocalTime(),
+                entry.end().toLocalTime(),
+                entry.id(),
+                text(entry.what()));
         put(
                 "<rect x=\"%s\" y=\"%d\" width=\"%s\" height=\"%d\" rx=\"3\" fill=\"%s\" stroke=\"#22201c\" stroke-width=\"%s\"/>",
                 x(entry.start()), y, number(width), BAR, fill(entry), entry.critical() ? "2.6" : "0.7");
