@@ -142,6 +142,7 @@ final class ProjectModel {
     private void means(String name, int number) {
         List<Integer> users = IntStream.range(0, starts.size())
                 .filter(at -> project.works().get(at).takes().getOrDefault(name, 0) > 0)
+                .filter(at -> project.works().get(at).minutes() > 0)
                 .boxed()
                 .toList();
         if (number == 1 && away(name).isEmpty()) {

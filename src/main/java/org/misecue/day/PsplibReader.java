@@ -19,6 +19,10 @@ final class PsplibReader {
     private final String file;
     private final List<String> lines;
 
+    /** The figures of a line. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Row(int line, int[] figures) {}
+
     private PsplibReader(String file, String text) {
         this.file = file;
         this.lines = text.lines().toList();
@@ -30,12 +34,12 @@ final class PsplibReader {
     }
 
     private Project project() {
-        List<int[]> precedence = rows("PRECEDENCE RELATIONS:", 1, 3);
-        List<int[]> requests = rows("REQUESTS/DURATIONS:", 2, 3);
-        int[] available = rows("RESOURCEAVAILABILITIES:", 1, 1).get(0);
+        List<Row> precedence = rows("PRECEDENCE RELATIONS:", 1, 3);
+        List<Row> requests = rows("REQUESTS/DURATIONS:", 2, 3);
+        int[] available = rows("RESOURCEAVAILABILITIES:", 1, 1).get(0).figures();
         int number = precedence.size();
         if (requests.size() != number) {
-            throw wrong(1, "as many rows of durations as of jobs, " + number);
+            throw wrong(requests.get(0).line(), "as many rows of durations as of jobs, " + number);
         }
         Map<String, Integer> means = new HashMap<>();
         for (int at = 0; at < available.length; at++) {
@@ -44,12 +48,13 @@ final class PsplibReader {
         List<Work> works = requests.stream().map(row -> work(row, available)).toList();
         List<Lag> lags = new ArrayList<>();
         for (int job = 0; job < number; job++) {
-            int[] row = precedence.get(job);
-            for (int at = 3; at < row.length; at++) {
-                if (row[at] < 1 || row[at] > number) {
-                    throw wrong(1, "successors from 1 to " + number);
+            Row row = precedence.get(job);
+            for (int at = 3; at < row.figures().length; at++) {
+                int successor = row.figures()[at];
+                if (successor < 1 || successor > number) {
+                    throw wrong(row.line(), "successors from 1 to " + number);
                 }
-                lags.add(Lag.then(job, row[at] - 1));
+                lags.add(Lag.then(job, successor - 1));
             }
         }
         Project project = Project.plain(works, lags, means);
@@ -62,11 +67,12 @@ final class PsplibReader {
         return project;
     }
 
-    private Work work(int[] row, int[] available) {
+    private Work work(Row request, int[] available) {
+        int[] row = request.figures();
         Map<String, Integer> takes = new HashMap<>();
         for (int at = 3; at < row.length && at - 3 < available.length; at++) {
             if (row[at] > available[at - 3]) {
-                throw wrong(1, "no more of R " + (at - 2) + " than there is");
+                throw wrong(request.line(), "no more of R " + (at - 2) + " than there is");
             }
             if (row[at] > 0) {
                 takes.put("R " + (at - 2), row[at]);
@@ -76,18 +82,18 @@ final class PsplibReader {
     }
 
     /** The rows of figures under a heading, after so many lines that begin with letters or strokes. */
-    private List<int[]> rows(String heading, int skipped, int least) {
+    private List<Row> rows(String heading, int skipped, int least) {
         int at = lines.indexOf(heading);
         if (at < 0) {
             throw wrong(1, "a line \"" + heading + "\"");
         }
-        List<int[]> rows = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         for (int line = at + 1 + skipped; line < lines.size(); line++) {
             String text = lines.get(line).strip();
             if (text.startsWith("*")) {
                 break;
             }
-            rows.add(figures(text, line + 1, least));
+            rows.add(new Row(line + 1, figures(text, line + 1, least)));
         }
         if (rows.isEmpty() || rows.size() > MOST_JOBS) {
             throw wrong(at + 1, "1 to " + MOST_JOBS + " rows of figures under \"" + heading + "\"");
