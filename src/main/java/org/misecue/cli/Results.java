@@ -16,6 +16,7 @@ import org.misecue.prep.LabelPage;
 import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepText;
 import org.misecue.publish.SchemaOrg;
+import org.misecue.shots.ShotOrder;
 import org.misecue.shots.ShotsCsv;
 import org.misecue.shots.ShotsPage;
 import org.misecue.shots.ShotsText;
@@ -44,9 +45,9 @@ final class Results {
     }
 
     void addShots() {
-        add("shots.html", ShotsPage.html(worktop.shots()));
-        add("shots.csv", ShotsCsv.of(worktop.shots()));
-        add("shots.txt", ShotsText.of(worktop.shots()));
+        add("shots.html", ShotsPage.html(worktop.shots(), ShotOrder.STORY));
+        add("shots.csv", ShotsCsv.of(worktop.shots(), ShotOrder.STORY));
+        add("shots.txt", ShotsText.of(worktop.shots(), ShotOrder.STORY));
         row("shot list", "shots.html, shots.csv, shots.txt");
     }
 

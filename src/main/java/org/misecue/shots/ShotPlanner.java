@@ -1,31 +1,31 @@
 package org.misecue.shots;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.prep.Bowl;
 import org.misecue.prep.PrepPlan;
 import org.misecue.prep.ToHand;
-import org.misecue.prep.Wording;
+import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
 import org.misecue.recipe.Step;
 import org.misecue.scale.ScaledRecipe;
 
 /**
- * Makes the shot list: the ingredients first, then every action of every step by its template, the reveal last. The way
- * into this package.
+ * Makes the shot list: kitchen, welcome and ingredients first, then every action of every step by its template, the
+ * reveal last. The way into this package.
  */
 public final class ShotPlanner {
 
-    /** What stands for the ingredients where a step names none. */
-    private static final String EVERYTHING = "the mixture";
-
+    private final Recipe recipe;
     private final PrepPlan prep;
     private final ShotTemplates templates;
-    private final List<Shot> shots = new ArrayList<>();
+    private final Mixture mixture = new Mixture();
+    private final Story story = new Story();
 
-    private ShotPlanner(PrepPlan prep, ShotTemplates templates) {
+    private ShotPlanner(Recipe recipe, PrepPlan prep, ShotTemplates templates) {
+        this.recipe = recipe;
         this.prep = prep;
         this.templates = templates;
     }
@@ -36,27 +36,61 @@ public final class ShotPlanner {
      * @param prep the mise en place of the same recipe, whose bowl numbers the shots name
      */
     public static ShotPlan plan(ScaledRecipe scaled, PrepPlan prep, ShotTemplates templates) {
-        ShotPlanner planner = new ShotPlanner(prep, templates);
-        planner.lineUp(scaled);
-        scaled.recipe().steps().forEach(planner::step);
-        planner.film(0, new StepActions.Action(templates.of(ShotTemplates.REVEAL), List.of(), List.of(), List.of()));
-        return new ShotPlan(
-                scaled.recipe().title(),
-                IntStream.range(0, planner.shots.size())
-                        .mapToObj(i -> planner.shots.get(i).numbered(i + 1))
-                        .toList());
+        ShotPlanner planner = new ShotPlanner(scaled.recipe(), prep, templates);
+        planner.opening();
+        planner.recipe.steps().forEach(planner::step);
+        planner.film(ShotTemplates.REVEAL, List.of(), List.of());
+        Map<Integer, String> method =
+                planner.recipe.steps().stream().collect(Collectors.toMap(Step::number, Step::text));
+        return new ShotPlan(planner.recipe.title(), planner.story.shots(), method);
     }
 
-    private void lineUp(ScaledRecipe scaled) {
-        List<Setting> tins = scaled.recipe().settings().stream()
-                .filter(setting -> setting.kind() == Setting.Kind.PAN)
-                .toList();
-        ShotTemplate template = templates.of(ShotTemplates.LINE_UP);
+    private void opening() {
+        film(ShotTemplates.KITCHEN, List.of(), List.of());
+        List<Saying> yields = Sayings.settings(settings(Setting.Kind.YIELD), "");
+        film(
+                ShotTemplates.WELCOME,
+                Stream.concat(Stream.of(new Saying("", recipe.title(), "")), yields.stream())
+                        .toList(),
+                List.of());
         List<Integer> all = prep.bowlsOf(1).stream().map(Bowl::number).toList();
-        for (int i = 0; i < template.coverage().size(); i++) {
-            Coverage coverage = template.coverage().get(i);
-            String say = i == 0 ? Sayings.settings(tins) : "";
-            shots.add(shot(0, template, coverage, all, say, "", ""));
+        film(ShotTemplates.LINE_UP, Sayings.settings(settings(Setting.Kind.PAN), ""), all);
+    }
+
+    /** Figures of the recipe as a whole. */
+    private List<Setting> settings(Setting.Kind kind) {
+        return recipe.settings().stream()
+                .filter(setting -> setting.kind() == kind)
+                .toList();
+    }
+
+    /** The shots of a template that belongs to no step; what is to be said is said in the first. */
+    private void film(String technique, List<Saying> sayings, List<Integer> bowls) {
+        ShotTemplate template = templates.of(technique);
+        Blanks blanks = new Blanks(Map.of(
+                Blanks.DISH,
+                recipe.title(),
+                Blanks.YIELD,
+                Sayings.writtenSettings(settings(Setting.Kind.YIELD)),
+                Blanks.SETTINGS,
+                Sayings.writtenSettings(settings(Setting.Kind.PAN))));
+        List<Hazard> hazards =
+                template.hazards().stream().map(HazardRule::hazard).toList();
+        for (Coverage coverage : template.coverage()) {
+            boolean first = coverage.equals(template.coverage().get(0));
+            story.add(new Draft(
+                    0,
+                    List.of(),
+                    template,
+                    coverage,
+                    blanks.fill(coverage.see()),
+                    blanks.fill(coverage.hands()),
+                    bowls,
+                    first ? sayings : List.of(),
+                    coverage.lowerThird().map(blanks::title).orElse(""),
+                    coverage.oneChance() ? prep.takes() : coverage.takes(),
+                    hazards,
+                    !bowls.isEmpty()));
         }
     }
 
@@ -68,99 +102,20 @@ public final class ShotPlanner {
         List<ToHand> loose = prep.toHand().stream()
                 .filter(thing -> thing.steps().contains(step.number()))
                 .toList();
-        StepActions.of(step, bowls, loose, templates).forEach(action -> film(step.number(), action));
-    }
-
-    /** All shots of an action; what must be said is said in the first. */
-    private void film(int step, StepActions.Action action) {
-        List<Integer> numbers = action.bowls().stream().map(Bowl::number).toList();
-        List<String> names = Stream.concat(
-                        action.bowls().stream().map(Bowl::name),
-                        action.loose().stream().map(thing -> thing.line().ingredient()))
-                .toList();
-        String ingredients = Wording.list(names);
-        List<Bowl> firstUsed =
-                action.bowls().stream().filter(bowl -> bowl.step() == step).toList();
-        String say = said(firstUsed, action.settings());
-        String amounts = Sayings.writtenAmounts(firstUsed);
-        for (Coverage coverage : action.template().coverage()) {
-            boolean first = action.template().coverage().indexOf(coverage) == 0;
-            add(shot(step, action.template(), coverage, numbers, first ? say : "", ingredients, amounts));
-        }
-    }
-
-    /** An amount is said at its first use only. */
-    private static String said(List<Bowl> firstUsed, List<Setting> settings) {
-        return Stream.of(Sayings.amounts(firstUsed), Sayings.settings(settings))
-                .filter(words -> !words.isEmpty())
-                .reduce((amounts, figures) -> amounts + "; " + figures)
-                .orElse("");
-    }
-
-    private Shot shot(
-            int step,
-            ShotTemplate template,
-            Coverage coverage,
-            List<Integer> bowls,
-            String say,
-            String ingredients,
-            String amounts) {
-        boolean usesFood = (!bowls.isEmpty() && step > 0) || coverage.oneChance();
-        return new Shot(
-                0,
-                step,
-                List.of(),
-                template.technique(),
-                coverage.setup(),
-                coverage.camera(),
-                seen(coverage, template, ingredients, amounts),
-                coverage.hands(),
-                bowls,
-                coverage.sound(),
-                say,
-                title(coverage, ingredients, amounts),
-                usesFood ? prep.takes() : coverage.takes(),
-                coverage.oneChance(),
-                template.hazards());
-    }
-
-    /** What goes in is always named in the first shot of its action, whether or not the template asks for it. */
-    private static String seen(Coverage coverage, ShotTemplate template, String ingredients, String amounts) {
-        boolean first = template.coverage().indexOf(coverage) == 0;
-        boolean named = template.coverage().stream()
-                .anyMatch(
-                        any -> any.see().contains("{ingredients}") || any.see().contains("{amounts}"));
-        String see = filled(coverage.see(), ingredients, amounts);
-        return first && !named && !ingredients.isEmpty() ? see + "; with " + ingredients : see;
-    }
-
-    /** No title where there is nothing to name. */
-    private static String title(Coverage coverage, String ingredients, String amounts) {
-        String wish = coverage.lowerThird().orElse("");
-        boolean nothing = ingredients.isEmpty() && wish.contains("{ingredients}");
-        return nothing ? "" : filled(wish, ingredients, amounts);
-    }
-
-    private static String filled(String text, String ingredients, String amounts) {
-        return text.replace("{amounts}", amounts)
-                .replace("{ingredients}", ingredients.isEmpty() ? EVERYTHING : ingredients);
-    }
-
-    /** Two steps that show the very same thing one after the other are filmed once. */
-    private void add(Shot shot) {
-        int last = shots.size() - 1;
-        if (last >= 0
-                && shot.step() > 0
-                && shots.get(last).step() > 0
-                && shots.get(last).shows(shot)) {
-            Shot before = shots.get(last);
-            List<Integer> later = Stream.concat(before.laterSteps().stream(), Stream.of(shot.step()))
-                    .distinct()
-                    .filter(step -> step != before.step())
-                    .toList();
-            shots.set(last, before.covering(later));
-        } else {
-            shots.add(shot);
+        mixture.begin(step, bowls);
+        List<Step> earlier = recipe.steps().subList(0, recipe.steps().indexOf(step));
+        ActionShots shots = new ActionShots(step, earlier, prep.takes());
+        List<Action> actions = StepActions.of(step, bowls, loose, templates);
+        for (int i = 0; i < actions.size(); i++) {
+            Action action = actions.get(i);
+            int end = i + 1 < actions.size()
+                    ? actions.get(i + 1).place()
+                    : step.text().length();
+            mixture.add(action);
+            story.add(shots.of(action, end, mixture));
+            if (action.template().cooks()) {
+                mixture.cook();
+            }
         }
     }
 }

@@ -6,11 +6,16 @@ import java.util.List;
  * How one technique is filmed.
  *
  * @param technique the key that steps carry: "cream"
- * @param words how a method says it, in beginnings of words, so that each ingredient is given to the action it is added
- *     in
- * @param adds whether ingredients go in during this action, so that their bowls must stand ready
+ * @param words how a method says it, for techniques that the reading of recipes does not list itself
+ * @param adds which ingredients go in during this action, so that their bowls must stand ready
+ * @param cooks whether what is raw is cooked afterwards
  * @param coverage the shots, in the order they are filmed; at least one
  * @param hazards reminders for the people on set
  */
-public record ShotTemplate(
-        String technique, List<String> words, boolean adds, List<Coverage> coverage, List<String> hazards) {}
+record ShotTemplate(
+        String technique,
+        List<MethodPhrase> words,
+        Adds adds,
+        boolean cooks,
+        List<Coverage> coverage,
+        List<HazardRule> hazards) {}

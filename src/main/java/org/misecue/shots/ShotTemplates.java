@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -23,13 +24,21 @@ import org.misecue.notice.Place;
  */
 public final class ShotTemplates {
 
-    /** The first shot of every list. */
+    /** The first shots of every list. */
+    static final String KITCHEN = "kitchen";
+
+    static final String WELCOME = "welcome";
     static final String LINE_UP = "ingredients-line-up";
 
     /** The last shots of every list. */
     static final String REVEAL = "reveal";
 
-    private static final String DEFAULT = "default";
+    /** Stands in for every technique without a template. */
+    static final String DEFAULT = "default";
+
+    /** Those of the program that have words; a test holds this against the files. */
+    private static final List<String> WITH_WORDS = List.of("arrange", "fill-tin", "pour");
+
     private static final long LARGEST_FILE = 64 * 1024;
 
     private final Map<String, ShotTemplate> own;
@@ -65,7 +74,7 @@ public final class ShotTemplates {
                 if (other != null) {
                     throw new BadInput(
                             Place.of(name),
-                            "\"" + template.technique() + "\" has a template in " + other + " already; keep one.");
+                            "“" + template.technique() + "” has a template in " + other + " already; keep one.");
                 }
             }
         } catch (IOException e) {
@@ -83,6 +92,15 @@ public final class ShotTemplates {
     /** Whether the technique has a template of its own. */
     public boolean has(String technique) {
         return find(technique).isPresent();
+    }
+
+    /** Those that are found by their words, because the reading of recipes does not list their technique. */
+    List<ShotTemplate> toldByWords() {
+        return Stream.concat(WITH_WORDS.stream(), own.keySet().stream().sorted())
+                .distinct()
+                .map(this::of)
+                .filter(template -> !template.words().isEmpty())
+                .toList();
     }
 
     private Optional<ShotTemplate> find(String technique) {

@@ -16,9 +16,9 @@ public final class ShotsCsv {
 
     private ShotsCsv() {}
 
-    public static String of(ShotPlan plan) {
+    public static String of(ShotPlan plan, ShotOrder order) {
         List<Map<String, String>> rows =
-                plan.shots().stream().map(ShotsCsv::row).toList();
+                plan.in(order).stream().map(ShotsCsv::row).toList();
         CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true);
         rows.stream().limit(1).flatMap(row -> row.keySet().stream()).forEach(schema::addColumn);
         try {
@@ -32,6 +32,8 @@ public final class ShotsCsv {
         Map<String, String> row = new LinkedHashMap<>();
         row.put("number", String.valueOf(shot.number()));
         row.put("step", shot.step() == 0 ? "" : ShotWords.stepNumbers(shot));
+        row.put("kind", shot.kind().code());
+        row.put("technique", shot.technique());
         row.put("setup", text(shot.setup()));
         row.put("camera", text(shot.camera()));
         row.put("see", text(shot.see()));
@@ -42,7 +44,9 @@ public final class ShotsCsv {
         row.put("lower third", text(shot.lowerThird()));
         row.put("takes", String.valueOf(shot.takes()));
         row.put("one chance", shot.oneChance() ? "yes" : "");
-        row.put("hazards", text(String.join(" ", shot.hazards())));
+        row.put("hazards", text(shot.hazards().stream().map(Hazard::toString).collect(Collectors.joining(" "))));
+        row.put("slates", String.join(", ", shot.slates()));
+        row.put("after", shot.after().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         row.put("done", "");
         return row;
     }

@@ -1,113 +1,126 @@
 package org.misecue.shots;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.misecue.prep.Bowl;
 import org.misecue.prep.StepWords;
 import org.misecue.prep.ToHand;
-import org.misecue.recipe.Setting;
 import org.misecue.recipe.Step;
 
 /**
  * The actions of one step: each with its template and what goes in. "Cream the butter and sugar, then beat in the eggs":
- * an ingredient goes in during the last adding action named before it, or the first one where none stands before.
+ * an ingredient goes in during the last adding action before its name in the sentence, or else in the next one that
+ * gathers what was named. What no such action takes is filmed by the default template. Ovens, tins and racks take
+ * nothing.
  */
 final class StepActions {
 
-    /** One action with what it needs. */
-    record Action(ShotTemplate template, List<Bowl> bowls, List<ToHand> loose, List<Setting> settings) {
-
-        private static Action of(ShotTemplate template) {
-            return new Action(template, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        }
-    }
-
-    private static final String UNNAMED = "";
-
     private final Step step;
-    private final Map<String, Action> actions = new LinkedHashMap<>();
-    private final Map<String, Integer> places = new LinkedHashMap<>();
+    private final ShotTemplates templates;
+    private final List<Action> actions;
 
     private StepActions(Step step, ShotTemplates templates) {
         this.step = step;
-        List<String> techniques = step.techniques().isEmpty() ? List.of(UNNAMED) : step.techniques();
-        int last = 0;
-        for (String technique : techniques) {
-            ShotTemplate template = templates.of(technique);
-            last = place(template).orElse(last);
-            actions.putIfAbsent(technique, Action.of(template));
-            places.putIfAbsent(technique, last);
-        }
+        this.templates = templates;
+        this.actions = new ArrayList<>(ActionFinder.find(step, templates));
     }
 
     /** @param bowls those of one take that this step uses */
     static List<Action> of(Step step, List<Bowl> bowls, List<ToHand> loose, ShotTemplates templates) {
         StepActions made = new StepActions(step, templates);
         for (Bowl bowl : bowls) {
-            made.actionFor(bowl.contents().get(0).ingredient()).bowls().add(bowl);
+            made.actionFor(made.placeOf(bowl)).bowls().add(bowl);
         }
         for (ToHand thing : loose) {
             made.actionFor(thing).loose().add(thing);
         }
-        for (Setting setting : step.settings()) {
-            made.actionFor(setting).settings().add(setting);
+        made.dropRepeated();
+        SettingPlaces.share(step, made.actions, templates);
+        if (made.actions.isEmpty()) {
+            made.actions.add(Action.of(templates.of(ShotTemplates.DEFAULT), 0, 0));
         }
-        return List.copyOf(made.actions.values());
+        return List.copyOf(made.actions);
     }
 
-    private OptionalInt place(ShotTemplate template) {
-        return place(template, step.text());
-    }
-
-    private static OptionalInt place(ShotTemplate template, String words) {
-        String text = words.toLowerCase(Locale.ROOT);
-        return template.words().stream()
-                .map(word -> Pattern.compile("\\b" + Pattern.quote(word)).matcher(text))
-                .filter(Matcher::find)
-                .mapToInt(Matcher::start)
-                .min();
+    private OptionalInt placeOf(Bowl bowl) {
+        return bowl.contents().stream()
+                .map(content -> StepWords.whereNamed(step.text(), content.ingredient()))
+                .flatMapToInt(OptionalInt::stream)
+                .findFirst();
     }
 
     /** "Butter, for greasing" goes with the greasing, whatever the step says. */
     private Action actionFor(ToHand thing) {
-        return actions.values().stream()
+        String purpose = thing.line().preparation().toLowerCase(Locale.ROOT);
+        return actions.stream()
                 .filter(action ->
-                        place(action.template(), thing.line().preparation()).isPresent())
+                        purpose.contains("for " + stem(action.template().technique())))
                 .findFirst()
-                .orElseGet(() -> actionFor(thing.line().ingredient()));
+                .orElseGet(() ->
+                        actionFor(StepWords.whereNamed(step.text(), thing.line().ingredient())));
     }
 
-    private Action actionFor(String ingredient) {
-        int named = StepWords.whereNamed(step.text(), ingredient).orElse(Integer.MAX_VALUE);
-        Action chosen = null;
-        for (Map.Entry<String, Action> entry : actions.entrySet()) {
-            boolean before = places.getOrDefault(entry.getKey(), 0) <= named;
-            if (entry.getValue().template().adds() && (chosen == null || before)) {
-                chosen = entry.getValue();
+    /** "greas", "roll", "lin": what the words for a technique begin with. */
+    private static String stem(String technique) {
+        String word = technique.split("-")[0];
+        return word.endsWith("e") ? word.substring(0, word.length() - 1) : word;
+    }
+
+    private Action actionFor(OptionalInt named) {
+        if (named.isEmpty()) {
+            return first(action -> takes(action, Adds.AROUND)).orElseGet(() -> plainly(0));
+        }
+        int place = named.getAsInt();
+        Clause clause = Clause.around(step.text(), place);
+        List<Action> near =
+                actions.stream().filter(action -> clause.holds(action.place())).toList();
+        return near.stream()
+                .filter(action -> takes(action, Adds.AFTER, Adds.AROUND) && action.place() <= place)
+                .reduce((earlier, later) -> later)
+                .or(() -> near.stream()
+                        .filter(action -> takes(action, Adds.AROUND) && action.place() > place)
+                        .findFirst())
+                .orElseGet(() -> plainly(clause.start()));
+    }
+
+    private static boolean takes(Action action, Adds... any) {
+        return Stream.of(any).anyMatch(adds -> adds == action.template().adds());
+    }
+
+    private Optional<Action> first(Predicate<Action> wanted) {
+        return actions.stream().filter(wanted).findFirst();
+    }
+
+    /** The shot of a sentence that no template knows. */
+    private Action plainly(int place) {
+        ShotTemplate plain = templates.of(ShotTemplates.DEFAULT);
+        return first(action -> action.place() == place && action.template().equals(plain))
+                .orElseGet(() -> {
+                    Action action = Action.of(plain, place, place);
+                    actions.add(action);
+                    actions.sort(Comparator.comparingInt(Action::place));
+                    return action;
+                });
+    }
+
+    /** "Simmer, stirring, then simmer again" is one shot; so is what has none that fits. */
+    private void dropRepeated() {
+        List<Action> kept = new ArrayList<>();
+        for (Action action : actions) {
+            boolean again = kept.stream().anyMatch(other -> other.template()
+                    .technique()
+                    .equals(action.template().technique()));
+            if (!action.coverage().isEmpty() && (action.isFed() || !again)) {
+                kept.add(action);
             }
         }
-        return chosen != null ? chosen : actions.values().iterator().next();
-    }
-
-    /** A setting is said at the action it belongs to; where that is not filmed, at the first. */
-    private Action actionFor(Setting setting) {
-        List<String> keys =
-                switch (setting.kind()) {
-                    case OVEN_TEMPERATURE -> List.of("heat-oven", "bake");
-                    case PAN -> List.of("line-tin", "grease", "bake");
-                    default -> List.of(setting.what().toLowerCase(Locale.ROOT));
-                };
-        return keys.stream()
-                .map(actions::get)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElseGet(() -> actions.values().iterator().next());
+        actions.clear();
+        actions.addAll(kept);
     }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,27 +43,29 @@ class ShotDocumentsTest {
 
     @Test
     void the_text_reads_as_in_the_golden_file() {
-        Golden.check(getClass(), "swirls-shots.txt", ShotsText.of(plan(Swirls.recipe())));
+        Golden.check(getClass(), "swirls-shots.txt", ShotsText.of(plan(Swirls.recipe()), ShotOrder.STORY));
     }
 
     @Test
     void the_page_reads_as_in_the_golden_file() {
-        Golden.check(getClass(), "swirls-shots.html", ShotsPage.html(plan(Swirls.recipe())));
+        Golden.check(getClass(), "swirls-shots.html", ShotsPage.html(plan(Swirls.recipe()), ShotOrder.STORY));
     }
 
     @Test
     void the_table_reads_as_in_the_golden_file() {
-        Golden.check(getClass(), "swirls-shots.csv", ShotsCsv.of(plan(Swirls.recipe())));
+        Golden.check(getClass(), "swirls-shots.csv", ShotsCsv.of(plan(Swirls.recipe()), ShotOrder.STORY));
     }
 
     @Test
     void the_json_keeps_the_contract() throws IOException {
-        JsonNode shot =
-                new ObjectMapper().readTree(ShotsJson.of(plan(Swirls.recipe()))).at("/shots/1");
+        JsonNode shot = new ObjectMapper()
+                .readTree(ShotsJson.of(plan(Swirls.recipe()), ShotOrder.STORY))
+                .at("/shots/5");
         assertThat(shot.fieldNames())
                 .toIterable()
-                .contains("number", "step", "setup", "camera", "see", "bowls", "sound", "say", "takes", "oneChance");
-        assertThat(shot.at("/number").asInt()).isEqualTo(2);
+                .contains("number", "step", "setup", "camera", "see", "bowls", "sound", "say", "takes", "oneChance")
+                .contains("kind", "slate", "after");
+        assertThat(shot.at("/number").asInt()).isEqualTo(6);
         assertThat(shot.at("/step").asInt()).isEqualTo(1);
         assertThat(shot.at("/bowls")).extracting(JsonNode::asInt).containsExactly(1, 2, 3);
         assertThat(shot.at("/oneChance").isBoolean()).isTrue();
@@ -71,7 +74,7 @@ class ShotDocumentsTest {
 
     @Test
     void a_script_for_a_name_stays_text() throws IOException {
-        String page = ShotsPage.html(plan(nasty()));
+        String page = ShotsPage.html(plan(nasty()), ShotOrder.STORY);
         assertThat(page).doesNotContain("<script").contains("&lt;script&gt;");
         try (PDDocument document = Loader.loadPDF(Pdf.of(page))) {
             assertThat(new PDFTextStripper().getText(document)).contains(NASTY);
@@ -87,18 +90,20 @@ class ShotDocumentsTest {
                     1,
                     List.of(),
                     "x",
+                    ShotKind.ACTION,
                     start,
                     start,
                     start,
                     start,
                     List.of(),
                     start,
-                    start,
+                    List.of(new Saying("", start, "")),
                     start,
                     1,
                     false,
-                    List.of(start));
-            String row = ShotsCsv.of(new ShotPlan("t", List.of(shot, bad)));
+                    List.of(new Hazard(start, start)),
+                    List.of());
+            String row = ShotsCsv.of(new ShotPlan("t", List.of(shot, bad), Map.of()), ShotOrder.STORY);
             assertThat(row)
                     .doesNotContain("," + start)
                     .doesNotContain("\"" + start)

@@ -27,6 +27,12 @@ class ShotPlannerTest {
                 .shots();
     }
 
+    private static List<Shot> ofSteps(List<Shot> shots) {
+        return shots.stream()
+                .filter(shot -> shot.step() > 0 && shot.kind() == ShotKind.ACTION)
+                .toList();
+    }
+
     private static TestKitchen sponge() {
         return new TestKitchen("Sponge")
                 .component("")
@@ -48,9 +54,11 @@ class ShotPlannerTest {
     @Test
     void the_ingredients_come_first_and_the_reveal_last() {
         List<Shot> shots = shots(Swirls.recipe(), 1);
-        assertThat(shots.get(0).technique()).isEqualTo("ingredients-line-up");
-        assertThat(shots.get(0).bowls()).hasSize(15);
-        assertThat(shots.get(shots.size() - 1).technique()).isEqualTo("reveal");
+        assertThat(shots)
+                .extracting(Shot::technique)
+                .startsWith("kitchen", "kitchen", "welcome", "ingredients-line-up")
+                .endsWith("reveal", "reveal", "reveal");
+        assertThat(shots.get(3).bowls()).hasSize(15);
         assertThat(shots)
                 .extracting(Shot::number)
                 .isEqualTo(java.util.stream.IntStream.rangeClosed(1, shots.size())
@@ -70,7 +78,7 @@ class ShotPlannerTest {
                 .extracting(Shot::bowls)
                 .containsExactly(List.of(3));
         assertThat(shots)
-                .filteredOn(shot -> shot.technique().equals("fold"))
+                .filteredOn(shot -> shot.technique().equals("fold") && shot.kind() == ShotKind.ACTION)
                 .extracting(Shot::bowls)
                 .containsExactly(List.of(4));
     }
@@ -82,6 +90,7 @@ class ShotPlannerTest {
                 .extracting(Shot::say)
                 .filteredOn(say -> !say.isEmpty())
                 .containsExactly(
+                        "Sponge",
                         "one hundred and twenty-five grams of unsalted butter and one hundred and twenty-five grams of caster"
                                 + " sugar",
                         "two eggs",
@@ -132,9 +141,11 @@ class ShotPlannerTest {
                 1);
         assertThat(shots)
                 .extracting(Shot::technique)
-                .containsExactly("ingredients-line-up", "chill", "roll-out", "shape", "reveal", "reveal");
-        assertThat(shots.get(1).laterSteps()).containsExactly(2);
-        assertThat(shots.get(2).setup()).isEqualTo(shots.get(3).setup());
+                .containsSubsequence("ingredients-line-up", "chill", "roll-out", "shape", "reveal");
+        assertThat(ofSteps(shots)).hasSize(3);
+        assertThat(ofSteps(shots).get(0).laterSteps()).containsExactly(2);
+        assertThat(ofSteps(shots).get(1).setup())
+                .isEqualTo(ofSteps(shots).get(2).setup());
     }
 
     @Test
@@ -145,9 +156,11 @@ class ShotPlannerTest {
                         .line("20", GRAM, "raspberry jam", "")
                         .step("Put the jam on the bread.", "", 1, 0, "0/0"),
                 1);
-        assertThat(shots.get(1).technique()).isEqualTo("default");
-        assertThat(shots.get(1).bowls()).containsExactly(1);
-        assertThat(shots.get(1).see()).endsWith("with raspberry jam");
+        assertThat(ofSteps(shots)).singleElement().satisfies(shot -> {
+            assertThat(shot.technique()).isEqualTo("default");
+            assertThat(shot.bowls()).containsExactly(1);
+            assertThat(shot.see()).isEqualTo("Put the jam on the bread");
+        });
     }
 
     @Test
