@@ -16,6 +16,11 @@ public record CueCard(Shot shot, int page, int pages, int size, List<Saying> say
         return "Shot " + shot.number() + (step.isEmpty() ? "" : " · " + step);
     }
 
+    /** Whether it takes more than a line, so that its figure stands on lines of its own. */
+    public boolean isWide(Saying saying) {
+        return Lettering.lines(saying.words(), size, CueCards.WIDTH) > 1;
+    }
+
     /** "card 1 of 2"; empty where there is one only. */
     public String part() {
         return pages == 1 ? "" : "card " + page + " of " + pages;

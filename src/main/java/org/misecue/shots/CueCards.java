@@ -21,7 +21,7 @@ public final class CueCards {
     private static final int STEP = 6;
 
     /** The page of A4 within its margins of 12 mm, without the heading; points, a little less than there is. */
-    private static final float WIDTH = 760;
+    static final float WIDTH = 760;
 
     private static final float HEIGHT = 455;
     private static final float LINE = 1.1f;
@@ -91,7 +91,18 @@ public final class CueCards {
 
     private static float height(List<Saying> sayings, int size) {
         return (float) sayings.stream()
-                .mapToDouble(saying -> (Lettering.lines(saying.words(), size, WIDTH) * LINE + GAP) * size)
+                .mapToDouble(saying -> (lines(saying, size) * LINE + GAP) * size)
                 .sum();
+    }
+
+    /** One where all of it fits; otherwise the figure stands on lines of its own. */
+    private static int lines(Saying saying, int size) {
+        int together = Lettering.lines(saying.words(), size, WIDTH);
+        return together == 1
+                ? 1
+                : Stream.of(saying.before(), saying.figure(), saying.after())
+                        .filter(part -> !part.isEmpty())
+                        .mapToInt(part -> Lettering.lines(part, size, WIDTH))
+                        .sum();
     }
 }

@@ -14,7 +14,7 @@ import org.misecue.recipe.Step;
 /** Gives each figure of a step to the action it is said with; an oven that is turned down gets a shot of its dial. */
 final class SettingPlaces {
 
-    private static final List<String> OVENS = List.of("heat-oven", "bake");
+    static final List<String> OVENS = List.of("heat-oven", "bake");
     private static final List<String> TINS = List.of("line-tin", "grease", "fill-tin", "fill", "press", "bake");
     private static final List<String> WAITS = List.of("rest", "cool", "chill", "prove", "soak");
     private static final Pattern NUMBER = Pattern.compile("\\d+");

@@ -48,6 +48,14 @@ public final class ShotWords {
         return Wording.count(shot.takes(), "take") + (shot.oneChance() ? ", one chance" : "");
     }
 
+    /** What stands beside a shot: its step and technique, and whether it can wait. */
+    public static List<String> side(Shot shot) {
+        String wait = shot.kind() == ShotKind.PICKUP ? "if time allows" : "";
+        return Stream.of(step(shot), technique(shot), wait)
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
     /** What stands before each box to tick: the slates, without the rest where there are very many. */
     public static List<String> boxes(Shot shot) {
         return shot.kind() == ShotKind.PICKUP

@@ -38,20 +38,26 @@ final class Story {
         lastAction = drafts.size() > start ? start : before;
     }
 
-    /** Numbered from 1, each with what must be filmed before it. */
+    /**
+     * Numbered from 1, each with what must be filmed before it: the shot before it and what may have been filmed even
+     * earlier. The dial of the oven is not turned before what is in it has come out.
+     */
     List<Shot> shots() {
         List<Shot> shots = new ArrayList<>();
         List<Integer> open = new ArrayList<>();
+        List<Integer> oven = List.of();
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);
+            boolean atOven = SettingPlaces.OVENS.contains(draft.template().technique());
             if (draft.coverage().early()) {
-                shots.add(draft.numbered(i + 1, List.of()));
+                shots.add(draft.numbered(i + 1, atOven ? oven : List.of()));
                 open.add(i + 1);
             } else {
                 shots.add(draft.numbered(i + 1, List.copyOf(open)));
                 open.clear();
                 open.add(i + 1);
             }
+            oven = atOven ? List.of(i + 1) : oven;
         }
         return List.copyOf(shots);
     }

@@ -70,7 +70,7 @@ class TemplateReaderTest {
 
     /**
      * Each row changes one thing in the good template: what is replaced, by what, and the message. The schema refuses it
-     * too, save where it is no YAML or a key stands twice, which no schema sees.
+     * too, save where it is no YAML or a key stands twice, which no schema sees, and a "yes", which some YAML takes for true.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "template-faults.csv", numLinesToSkip = 1)
@@ -81,7 +81,7 @@ class TemplateReaderTest {
         assertThatThrownBy(() -> TemplateReader.read("t.yaml", text))
                 .isInstanceOf(BadInput.class)
                 .hasMessage(message);
-        if (!message.contains("this is not YAML") && !message.contains("stands twice")) {
+        if (!message.contains("this is not YAML") && !message.matches(".*(stands twice|not “yes”).*")) {
             assertThat(schema().validate(tree(text))).as(text).isNotEmpty();
         }
     }
