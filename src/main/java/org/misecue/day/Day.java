@@ -33,6 +33,7 @@ record Day(Project project, List<Task> tasks) {
     /** The places of what bakes, in the order of the method. */
     List<Integer> bakes() {
         return IntStream.range(0, tasks.size())
+                .filter(at -> tasks.get(at).kind() == Entry.Kind.WAIT)
                 .filter(at -> tasks.get(at).with().contains(DayBuilder.OVEN))
                 .boxed()
                 .toList();

@@ -95,7 +95,7 @@ public final class DayPlanner {
             outcome = tried(rest);
         }
         Schedule schedule = found(outcome);
-        DayPlan plan = sheet(late.shown(rest), schedule, CriticalPath.of(rest, schedule))
+        DayPlan plan = sheet(late.shown(rest), late.shown(schedule), CriticalPath.of(rest, schedule))
                 .plan(Optional.empty(), List.of(), notes);
         return new LateRows(day, late, standing).mark(plan);
     }

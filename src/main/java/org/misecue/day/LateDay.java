@@ -56,6 +56,13 @@ final class LateDay {
         return new Day(planned.with(works, planned.lags(), planned.limits()), day.tasks());
     }
 
+    /** A schedule with the ovens that were used for what is done. */
+    Schedule shown(Schedule found) {
+        List<Integer> ovens = new ArrayList<>(found.ovens());
+        over.forEach(at -> ovens.set(at, oven(at).orElse(-1)));
+        return new Schedule(found.starts(), ovens, found.pauses(), found.end(), found.proved());
+    }
+
     /** What could not be kept because it is too late, and what was taken as done. */
     List<Note> notes(String file) {
         return told.stream().map(words -> new Note(Place.of(file), words)).toList();
@@ -140,6 +147,7 @@ final class LateDay {
         for (int at = 0; at < day.tasks().size(); at++) {
             Work work = day.project().works().get(at);
             Integer start = begun.get(at);
+            int place = at;
             if (start == null) {
                 works.add(work);
                 limits.add(new Limit.NotBefore(at, earliest(at, work)));
@@ -148,7 +156,10 @@ final class LateDay {
                         over.contains(at)
                                 ? new Work(ended(at) - start, Map.of(), Optional.empty(), Optional.empty())
                                 : work);
-                limits.add(new Limit.Begun(at, start, oven(at)));
+                limits.add(new Limit.Begun(at, start));
+                if (!over.contains(at)) {
+                    oven(at).ifPresent(oven -> limits.add(new Limit.InOven(place, oven)));
+                }
             }
         }
         limits.addAll(limits());
@@ -165,7 +176,7 @@ final class LateDay {
 
     private OptionalInt oven(int at) {
         Integer oven = standing.ovens().get(day.tasks().get(at).id());
-        boolean bakes = day.project().works().get(at).heat().isPresent() && !over.contains(at);
+        boolean bakes = day.project().works().get(at).heat().isPresent();
         return oven == null || !bakes ? OptionalInt.empty() : OptionalInt.of(oven);
     }
 
@@ -209,6 +220,12 @@ final class LateDay {
     }
 
     private Optional<Limit> still(Limit limit) {
+        if (limit instanceof Limit.SameOven same && over.contains(same.dial())) {
+            OptionalInt oven = oven(same.dial());
+            return over.contains(same.bake()) || oven.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Limit.InOven(same.bake(), oven.getAsInt()));
+        }
         if (limit instanceof Limit.Window window) {
             Set<Integer> ahead = window.works().stream()
                     .filter(work -> !begun.containsKey(work))

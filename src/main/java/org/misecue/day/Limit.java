@@ -1,6 +1,5 @@
 package org.misecue.day;
 
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** What the clock asks of a project; minutes count from its start. A wish can be told and given up; facts cannot. */
@@ -28,8 +27,24 @@ sealed interface Limit {
     /** All works are done by a minute. */
     record DayEnd(int minute, String wish) implements Limit {}
 
-    /** A work has begun already, a bake in its oven. */
-    record Begun(int work, int minute, OptionalInt oven) implements Limit {
+    /** The turning of a dial and the bake that it is for are at the same oven, which keeps its heat between them. */
+    record SameOven(int dial, int bake) implements Limit {
+        @Override
+        public String wish() {
+            return "";
+        }
+    }
+
+    /** A work is in an oven that is known, from 0. */
+    record InOven(int work, int oven) implements Limit {
+        @Override
+        public String wish() {
+            return "";
+        }
+    }
+
+    /** A work has begun already. */
+    record Begun(int work, int minute) implements Limit {
         @Override
         public String wish() {
             return "";

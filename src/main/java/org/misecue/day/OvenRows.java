@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The rows that say when an oven is switched on: before each bake that does not find its heat from the one before. */
+/** The rows that say when an oven heats: before each bake that does not find its heat from the one before. */
 final class OvenRows {
 
     private final Timed timed;
@@ -24,41 +24,54 @@ final class OvenRows {
     List<Entry> rows(int firstId) {
         List<Entry> entries = new ArrayList<>();
         List<Integer> inMethod = timed.day().bakes();
-        List<Integer> bakes = timed.bakes();
-        for (int place = 0; place < bakes.size(); place++) {
-            int at = bakes.get(place);
-            if (!isHot(at, bakes.subList(0, place))) {
-                entries.add(row(at, firstId + inMethod.indexOf(at)));
+        List<Integer> inOvens = timed.bakes();
+        for (int place = 0; place < inOvens.size(); place++) {
+            int at = inOvens.get(place);
+            if (!timed.work(at).isDial()) {
+                row(at, before(at, inOvens.subList(0, place)), firstId + inMethod.indexOf(at))
+                        .ifPresent(entries::add);
             }
         }
         return entries;
     }
 
-    private Entry row(int at, int id) {
-        Work.Heat heat = heat(at);
+    /** What was last in the same oven, or turned its dial. */
+    private Optional<Integer> before(int at, List<Integer> earlier) {
+        return earlier.stream().filter(other -> oven(other) == oven(at)).reduce((one, other) -> other);
+    }
+
+    /** A dial has been turned; or the oven has its heat from the bake before; or it is switched on. */
+    private Optional<Entry> row(int at, Optional<Integer> before, int id) {
+        int heating = heat(at).heating();
+        if (before.filter(other -> timed.work(other).isDial()).isPresent()) {
+            int on = timed.end(before.get());
+            return Optional.of(row(at, id, on, on + heating, "The %s heats to %s; ready at %s"));
+        }
+        boolean hot = before.filter(other -> timed.end(other) >= timed.start(at) - heating
+                        && heat(other).celsius() == heat(at).celsius())
+                .isPresent();
+        return hot
+                ? Optional.empty()
+                : Optional.of(
+                        row(at, id, timed.start(at) - heating, timed.start(at), "Switch the %s to %s; ready at %s"));
+    }
+
+    private Entry row(int at, int id, int from, int ready, String words) {
         String oven = name(oven(at));
-        String degrees = heat.celsius() == 0 ? "its heat" : heat.celsius() + " °C";
+        String degrees = heat(at).celsius() == 0 ? "its heat" : heat(at).celsius() + " °C";
         return new Entry(
                 id,
                 Entry.Kind.HEAT,
-                "Switch the %s to %s; ready at %s"
-                        .formatted(oven, degrees, timed.time(timed.start(at)).toLocalTime()),
+                words.formatted(oven, degrees, timed.time(ready).toLocalTime()),
                 timed.task(at).step(),
-                timed.time(timed.start(at) - heat.heating()),
-                timed.time(timed.start(at)),
+                timed.time(from),
+                timed.time(ready),
                 List.of(),
                 List.of(oven),
                 List.of(),
                 "",
                 false,
                 false);
-    }
-
-    private boolean isHot(int at, List<Integer> before) {
-        return before.stream()
-                .anyMatch(other -> oven(other) == oven(at)
-                        && timed.end(other) >= timed.start(at) - heat(at).heating()
-                        && timed.work(other).heat().equals(Optional.of(heat(at))));
     }
 
     private int oven(int at) {

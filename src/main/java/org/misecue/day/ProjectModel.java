@@ -104,8 +104,13 @@ final class ProjectModel {
         }
     }
 
+    /** Small where all begins early, but the dials of the ovens are turned late. */
     LinearExpr sumOfStarts() {
-        return LinearExpr.sum(starts.toArray(IntVar[]::new));
+        return LinearExpr.weightedSum(
+                starts.toArray(IntVar[]::new),
+                project.works().stream()
+                        .mapToLong(work -> work.isDial() ? -1 : 1)
+                        .toArray());
     }
 
     private void work(Work work) {
@@ -201,13 +206,19 @@ final class ProjectModel {
         return choices;
     }
 
-    /** Bakes of different heat follow each other in an oven, with the time that it takes to change its heat. */
+    /**
+     * What has different heats follows each other in an oven, with the time that it takes to change its heat. From the
+     * turning of a dial to the end of its bake the oven has that heat.
+     */
     private void apart(List<Integer> bakes, int oven) {
-        for (int one : bakes) {
-            for (int other : bakes) {
-                if (one < other && heat(one).celsius() != heat(other).celsius()) {
+        List<Hot> hot = hot(bakes);
+        for (int at = 0; at < hot.size(); at++) {
+            for (int to = at + 1; to < hot.size(); to++) {
+                Hot one = hot.get(at);
+                Hot other = hot.get(to);
+                if (heat(one.to()).celsius() != heat(other.to()).celsius()) {
                     Literal[] both = {
-                        inOven.get(one).get(oven), inOven.get(other).get(oven)
+                        inOven.get(one.to()).get(oven), inOven.get(other.to()).get(oven)
                     };
                     BoolVar first = model.newBoolVar("first");
                     follows(other, one, first, both);
@@ -217,14 +228,30 @@ final class ProjectModel {
         }
     }
 
-    private void follows(int after, int before, Literal chosen, Literal[] both) {
+    /** From the beginning of one work to the end of another, which may be the same, an oven keeps its heat. */
+    private record Hot(int from, int to) {}
+
+    private List<Hot> hot(List<Integer> bakes) {
+        List<Hot> hot = new ArrayList<>();
+        List<Limit.SameOven> dials = project.limits().stream()
+                .filter(Limit.SameOven.class::isInstance)
+                .map(Limit.SameOven.class::cast)
+                .toList();
+        dials.forEach(dial -> hot.add(new Hot(dial.dial(), dial.bake())));
+        bakes.stream()
+                .filter(bake -> dials.stream().noneMatch(dial -> dial.bake() == bake || dial.dial() == bake))
+                .forEach(bake -> hot.add(new Hot(bake, bake)));
+        return hot;
+    }
+
+    private void follows(Hot after, Hot before, Literal chosen, Literal[] both) {
+        int minutes = project.works().get(before.to()).minutes();
         model.addGreaterOrEqual(
-                        starts.get(after),
+                        starts.get(after.from()),
                         LinearExpr.affine(
-                                starts.get(before),
+                                starts.get(before.to()),
                                 1,
-                                project.works().get(before).minutes()
-                                        + heat(after).heating()))
+                                minutes + heat(after.from()).heating()))
                 .onlyEnforceIf(new Literal[] {chosen, both[0], both[1]});
     }
 
@@ -248,9 +275,14 @@ final class ProjectModel {
             pause(pause);
         } else if (limit instanceof Limit.Begun begun) {
             model.addEquality(starts.get(begun.work()), begun.minute());
-            begun.oven()
-                    .ifPresent(
-                            oven -> model.addEquality(inOven.get(begun.work()).get(oven), 1));
+        } else if (limit instanceof Limit.InOven place) {
+            model.addEquality(inOven.get(place.work()).get(place.oven()), 1);
+        } else if (limit instanceof Limit.SameOven same) {
+            for (int oven = 0; oven < project.ovens(); oven++) {
+                model.addEquality(
+                        inOven.get(same.dial()).get(oven),
+                        inOven.get(same.bake()).get(oven));
+            }
         } else if (limit instanceof Limit.NotBefore notBefore) {
             model.addGreaterOrEqual(starts.get(notBefore.work()), notBefore.minute());
         }

@@ -51,7 +51,7 @@ record Timed(Day day, Schedule schedule, LocalDateTime firstShot) {
         return inOrder(IntStream.range(0, size()).filter(at -> work(at).setUp().isPresent()));
     }
 
-    /** The bakes in the order of their beginning. */
+    /** What is in an oven or turns its dial, in the order of its beginning. */
     List<Integer> bakes() {
         return inOrder(IntStream.range(0, size()).filter(at -> schedule.ovens().get(at) >= 0));
     }

@@ -17,9 +17,22 @@ record Work(int minutes, Map<String, Integer> takes, Optional<Heat> heat, Option
      * An oven's heat.
      *
      * @param celsius how hot, so that only bakes of one heat share an oven
-     * @param heating minutes that the oven needs to get there
+     * @param heating minutes that the oven needs to get there; 0 for what only switches it on
      */
     record Heat(int celsius, int heating) {}
+
+    /** What is not needed. */
+    static final Work NONE = new Work(0, Map.of(), Optional.empty(), Optional.empty());
+
+    /** The same in an oven of its own or another heat. */
+    Work in(Heat other) {
+        return new Work(minutes, takes, Optional.of(other), setUp);
+    }
+
+    /** Whether it is the turning of an oven's dial: as late as it may be, so that no oven stays hot for nothing. */
+    boolean isDial() {
+        return heat.isPresent() && setUp.isPresent();
+    }
 
     Work {
         if (minutes < 0) {

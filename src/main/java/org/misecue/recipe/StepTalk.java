@@ -45,7 +45,8 @@ record StepTalk(
                     + "(?:in|into|onto|on|over|between|to|through|until|for|with|again|thoroughly|completely|briefly|at|under|among|back|aside|by|well"
                     + "|(?:out|up|down|off)(?!\\h+(?:the|your|a|an|each|both|half)\\b))\\b"
                     + "|^(?:add|bake|cool|chill|serve|cover|leave|rest|knead|simmer|fry|stir|strain|drain|slice)\\b(?=\\h*(?:[,.;]|and\\b|in\\b|then\\b|the\\h+(?:remaining|rest)))"
-                    + "|^add\\b",
+                    + "|^add\\b"
+                    + "|^(?:take|remove|lift|draw|pull|return|put|set|move)\\h+(?:the|your)\\h+(?:sauce|frying\\h)?(?:pan|pot|bowl|skillet|dish)\\b[^,.;]{0,20}\\b(?:off|from|to|back|over|aside)\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern BESIDE = Pattern.compile(
             "\\b(?:meanwhile|in\\h+the\\h+meantime|separately|(?:in|into|using)\\h+(?:a|another)\\h+(?:second|separate|clean|different|small|new|medium)?\\h*(?:bowl|pan|saucepan)"

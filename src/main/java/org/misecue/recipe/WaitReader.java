@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.misecue.quantity.Household;
@@ -29,6 +30,7 @@ final class WaitReader {
             Pattern.compile("(?<!\\b(?:from|out of|off) the )\\boven\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern PREHEATS =
             Pattern.compile("\\b(?:pre-?heat|heat|turn|set)\\b[^.;]*\\boven\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern THEN = Pattern.compile("\\bthen\\b", Pattern.CASE_INSENSITIVE);
     private static final Set<String> IN_OVEN = Set.of("bake", "toast");
 
     private final Step step;
@@ -134,7 +136,7 @@ final class WaitReader {
     }
 
     private Where where(String what, int place) {
-        String sentence = Sentences.around(step.text(), place);
+        String sentence = untilThen(place);
         if (IN_OVEN.contains(what)) {
             return Where.OVEN;
         }
@@ -147,6 +149,20 @@ final class WaitReader {
         boolean inside =
                 OVEN.matcher(sentence).find() && !PREHEATS.matcher(sentence).find();
         return inside && !what.equals("prove") && !what.equals("rest") ? Where.OVEN : Where.ROOM;
+    }
+
+    /** The part of the sentence around a place: what comes "then" may be elsewhere. */
+    private String untilThen(int place) {
+        int start = Sentences.start(step.text(), place);
+        String sentence = Sentences.around(step.text(), place);
+        int from = 0;
+        for (MatchResult then : THEN.matcher(sentence).results().toList()) {
+            if (start + then.start() > place) {
+                return sentence.substring(from, then.start());
+            }
+            from = then.start();
+        }
+        return sentence.substring(from);
     }
 
     /** The figure of the clause, or else the last before it, or that which earlier steps left, or one behind it. */

@@ -159,10 +159,25 @@ final class ProjectChecker {
                 fault("%s begins at %d", at, start(at.work()));
             } else if (limit instanceof Limit.DayEnd dayEnd && schedule.end() > dayEnd.minute()) {
                 fault("%s is broken: %d", dayEnd, schedule.end());
+            } else if (limit instanceof Limit.SameOven same) {
+                dial(same);
             } else if (limit instanceof Limit.Pause pause) {
                 pause(pause, schedule.pauses().get(pauses++));
             }
         }
+    }
+
+    /** From the dial to the end of its bake the oven has no other heat. */
+    private void dial(Limit.SameOven same) {
+        int oven = schedule.ovens().get(same.bake());
+        if (schedule.ovens().get(same.dial()) != oven) {
+            fault("the dial of work %d is not that of its oven", same.bake());
+        }
+        bakes().stream()
+                .filter(work -> schedule.ovens().get(work) == oven)
+                .filter(work -> heat(work).celsius() != heat(same.bake()).celsius())
+                .filter(work -> start(work) < end(same.bake()) && end(work) > start(same.dial()))
+                .forEach(work -> fault("work %d changes the heat between the dial and its bake %d", work, same.bake()));
     }
 
     private void pause(Limit.Pause pause, int begin) {

@@ -52,14 +52,29 @@ final class Projects {
             for (int at = 0; at < number; at++) {
                 works.add(work());
             }
+            List<Lag> lags = lags(number);
+            List<Limit> limits = limits(number);
+            for (int bake = 0; bake < number; bake++) {
+                if (works.get(bake).heat().isPresent() && random.nextInt(2) == 0) {
+                    Work.Heat heat = works.get(bake).heat().orElseThrow();
+                    works.add(new Work(
+                            3,
+                            Map.of(Project.PRESENTER, 1, Project.CAMERA, 1),
+                            Optional.of(new Work.Heat(heat.celsius(), 0)),
+                            Optional.of("dial")));
+                    int dial = works.size() - 1;
+                    lags.add(new Lag(dial, bake, heat.heating(), OptionalInt.empty(), Optional.empty()));
+                    limits.add(new Limit.SameOven(dial, bake));
+                }
+            }
             return new Project(
                     works,
-                    lags(number),
+                    lags,
                     Map.of(Project.PRESENTER, 1 + random.nextInt(2), Project.CAMERA, 1 + random.nextInt(2), "hob", 1),
                     1 + random.nextInt(2),
                     1 + random.nextInt(2),
                     random.nextInt(6),
-                    limits(number));
+                    limits);
         }
 
         private Work work() {
