@@ -213,7 +213,7 @@ final class FilmingDays {
                         .toList(),
                 day.daylight().map(light -> new DaySettings.Daylight(light.from(), light.to(), light.setUps())),
                 day.appointments().stream().map(FilmingDays::appointment).toList(),
-                Set.of(),
+                episode.standby().madeEarlier(),
                 day.after());
     }
 

@@ -30,6 +30,7 @@ import org.misecue.publish.Description;
 import org.misecue.publish.DescriptionSettings;
 import org.misecue.publish.Emphasis;
 import org.misecue.publish.Measures;
+import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.scale.Batch;
@@ -191,7 +192,13 @@ final class Worktop {
                 scaled(),
                 kitchen(),
                 new PrepSettings(
-                        settings().sets(), rules().household(), settings().firstShot()));
+                        settings().sets(),
+                        rules().household(),
+                        settings().firstShot(),
+                        settings().kitchen().scale().amount().least().orElse(Rationals.ONE),
+                        settings().standby().failures(),
+                        settings().standby().hero(),
+                        settings().standby().madeEarlier()));
     }
 
     private ShotPlan planShots() {

@@ -20,6 +20,7 @@ import org.misecue.scale.Sets;
  * @param kitchen what the film kitchen has
  * @param publish how the description is written
  * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
+ * @param standby what stands by besides the sets of bowls
  * @param day who is there on the filming day and what the clock asks
  */
 public record EpisodeSettings(
@@ -30,6 +31,7 @@ public record EpisodeSettings(
         Kitchen kitchen,
         Publish publish,
         Optional<LocalDateTime> firstShot,
+        Standby standby,
         FilmingDay day) {
 
     /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
@@ -41,6 +43,7 @@ public record EpisodeSettings(
             new Kitchen(1, Quantity.of(1, Unit.GRAM), Optional.empty(), Optional.empty()),
             new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
             Optional.empty(),
+            Standby.USUAL,
             FilmingDay.DEFAULT);
 
     /**

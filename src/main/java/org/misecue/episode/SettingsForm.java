@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.misecue.episode.EpisodeSettings.Kitchen;
 import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.quantity.Household;
@@ -23,8 +26,18 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 /** The settings that exist, each with its bounds and an example for whoever mistypes it. */
 final class SettingsForm {
 
-    private static final List<String> KEYS =
-            List.of("title", "language", "batch", "takes", "spare", "kitchen", "publish", "first-shot", "day");
+    private static final List<String> KEYS = List.of(
+            "title",
+            "language",
+            "batch",
+            "takes",
+            "spare",
+            "kitchen",
+            "publish",
+            "first-shot",
+            "spares",
+            "made-earlier",
+            "day");
     private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
     private static final Pattern LITRES = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:l|lit(?:re|er)s?)?");
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
@@ -52,7 +65,28 @@ final class SettingsForm {
                         .orElse(usual.kitchen()),
                 top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
                 firstShot(),
+                standby(),
                 top.section("day", DayForm.KEYS).map(DayForm::day).orElse(usual.day()));
+    }
+
+    private Standby standby() {
+        Standby usual = Standby.USUAL;
+        Optional<StrictMap> spares = top.section("spares", List.of("failures", "hero"));
+        Set<Integer> steps = top.texts("made-earlier", "[8]").stream()
+                .map(this::step)
+                .collect(Collectors.toCollection(TreeSet::new));
+        return new Standby(
+                spares.map(map -> map.choice("failures", "yes", "no", usual.failures()))
+                        .orElse(usual.failures()),
+                spares.map(map -> map.choice("hero", "yes", "no", usual.hero())).orElse(usual.hero()),
+                steps);
+    }
+
+    private int step(String text) {
+        if (text.matches("[1-9]\\d{0,2}")) {
+            return Integer.parseInt(text);
+        }
+        throw top.wrongItem("made-earlier", text, "the number of a step", "made-earlier: [8]");
     }
 
     private Locale language() {

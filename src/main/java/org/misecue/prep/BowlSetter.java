@@ -36,6 +36,7 @@ final class BowlSetter {
     private final ScaledRecipe scaled;
     private final Pantry pantry;
     private final Weights weights;
+    private final RationalNumber scaleStep;
     private final List<Note> notes = new ArrayList<>();
     private final List<ToHand> toHand = new ArrayList<>();
 
@@ -43,6 +44,7 @@ final class BowlSetter {
         this.scaled = scaled;
         this.pantry = pantry;
         this.weights = new Weights(pantry, settings.household());
+        this.scaleStep = settings.scaleStep();
     }
 
     List<Note> notes() {
@@ -77,10 +79,11 @@ final class BowlSetter {
     }
 
     private List<Portion> portions(int componentIndex, int lineIndex, WeighedLine line) {
+        String name = line.written().ingredient();
         List<ShareOut.StepUse> uses = scaled.recipe().steps().stream()
                 .flatMap(step -> step.uses().stream()
                         .filter(use -> use.component() == componentIndex && use.line() == lineIndex)
-                        .map(use -> new ShareOut.StepUse(step.number(), use)))
+                        .map(use -> new ShareOut.StepUse(step.number(), use, Additions.of(step.text(), name))))
                 .toList();
         if (line.weighed().flatMap(weighed -> weighed.amount().least()).isEmpty()) {
             List<Integer> steps =
@@ -90,7 +93,9 @@ final class BowlSetter {
             return List.of();
         }
         Quantity weighed = line.weighed().orElseThrow();
-        return ShareOut.among(line, weighed, uses, weights, scaled.recipe().source(), notes).stream()
+        List<ShareOut.StepUse> taking = LaterNames.takingFrom(name, uses, scaled.recipe());
+        ShareOut.Source source = new ShareOut.Source(scaled.recipe().source(), scaleStep);
+        return ShareOut.among(line, weighed, taking, weights, source, notes).stream()
                 .map(share -> portion(componentIndex, line, weighed, share))
                 .toList();
     }
@@ -131,7 +136,12 @@ final class BowlSetter {
                         .mapToInt(Portion::clause)
                         .min()
                         .orElse(NOT_NAMED);
-        return List.of(portion.componentIndex(), portion.step(), clause);
+        return List.of(
+                portion.componentIndex(),
+                portion.step(),
+                clause,
+                portion.share().at(),
+                portion.share().of());
     }
 
     private Bowl bowl(int number, List<Portion> portions) {
@@ -142,13 +152,15 @@ final class BowlSetter {
         return new Bowl(
                 number,
                 1,
-                portions.size() > 1 ? "the dry mix" : name(first),
+                (portions.size() > 1 ? "the dry mix" : name(first))
+                        + first.share().additionWords(),
                 recipe.components().get(first.componentIndex()).name(),
                 first.step(),
                 steps.stream().skip(1).toList(),
                 contents,
                 vessel(portions),
-                Carries.of(contents.stream().map(Content::line).toList(), pantry));
+                Carries.of(contents.stream().map(Content::line).toList(), pantry),
+                Reading.of(contents, scaleStep));
     }
 
     private Vessel vessel(List<Portion> portions) {
@@ -170,23 +182,16 @@ final class BowlSetter {
             return "the reserved " + ingredient;
         }
         if (words.isEmpty()) {
-            return portion.share().fraction().equals(Rationals.ONE) ? ingredient : "some of the " + ingredient;
+            boolean byParts = portion.share().of() > 1; // which of them is said behind the name
+            return byParts || portion.share().fraction().equals(Rationals.ONE)
+                    ? ingredient
+                    : "some of the " + ingredient;
         }
         return words + (words.endsWith(" of") ? " the " : words.endsWith(" of the") ? " " : " of the ") + ingredient;
     }
 
     /** The same bowls for another take. */
     static Stream<Bowl> again(List<Bowl> bowls, int take) {
-        return bowls.stream()
-                .map(bowl -> new Bowl(
-                        bowl.number(),
-                        take,
-                        bowl.name(),
-                        bowl.component(),
-                        bowl.step(),
-                        bowl.laterSteps(),
-                        bowl.contents(),
-                        bowl.vessel(),
-                        bowl.allergens()));
+        return bowls.stream().map(bowl -> bowl.inSet(take));
     }
 }

@@ -2,7 +2,9 @@ package org.misecue.prep;
 
 import java.util.Optional;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.scale.WeighedLine;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -13,6 +15,12 @@ import tech.units.indriya.function.RationalNumber;
  * @param grams its weight; empty where the pantry does not know it
  */
 public record Content(IngredientLine line, Quantity weighed, Optional<RationalNumber> grams) {
+
+    /** As a line of its own, for what is bought. */
+    WeighedLine asLine() {
+        return new WeighedLine(
+                "", line, Optional.of(weighed), Optional.of(weighed), grams, Optional.of(Rationals.ZERO));
+    }
 
     public String ingredient() {
         return line.ingredient();

@@ -5,12 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.misecue.pantry.LeadTime;
 import org.misecue.pantry.Pantry;
-import org.misecue.quantity.Household;
-import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
 import org.misecue.recipe.Step;
@@ -22,11 +19,6 @@ final class JobPlanner {
     private static final Duration OVEN_HEATS = Duration.ofMinutes(30);
     private static final Duration TIN_LINED = Duration.ofMinutes(15);
     private static final Duration BOWL_WEIGHED = Duration.ofMinutes(2);
-
-    private static final List<String> COOKING = List.of("bake", "simmer", "boil", "toast", "fry", "caramelise");
-
-    /** The waiting that a filming day cannot wait for: what stands in afterwards is made before. */
-    private static final Map<String, String> WAITING = orderedWaiting();
 
     private final Recipe recipe;
     private final Pantry pantry;
@@ -42,7 +34,6 @@ final class JobPlanner {
     List<Job> plan(List<Bowl> bowls, List<ToHand> toHand) {
         List<Job> jobs = new ArrayList<>();
         jobs.addAll(ingredientJobs(bowls, toHand));
-        jobs.addAll(waitingJobs());
         jobs.addAll(ovenJobs());
         jobs.addAll(tinJobs());
         if (!bowls.isEmpty()) {
@@ -100,73 +91,6 @@ final class JobPlanner {
 
     private static String stepWords(int step) {
         return step == 0 ? "" : ", step " + step;
-    }
-
-    /** A stand-in for each wait: begun so that it is ready when the step that waits has been filmed. */
-    private List<Job> waitingJobs() {
-        List<Job> jobs = new ArrayList<>();
-        for (Step step : recipe.steps()) {
-            Duration wait = waiting(step);
-            WAITING.entrySet().stream()
-                    .filter(row -> !wait.isZero() && waitsTo(row.getKey(), step))
-                    .findFirst()
-                    .ifPresent(row -> jobs.add(job(
-                            row.getValue() + ", to stand in after step " + step.number(),
-                            wait,
-                            "the end of step " + step.number(),
-                            step.number(),
-                            "Step %d waits %s; with one ready beforehand the camera need not."
-                                    .formatted(step.number(), Wording.duration(wait)),
-                            "the recipe, step " + step.number())));
-        }
-        return jobs;
-    }
-
-    private static boolean waitsTo(String what, Step step) {
-        return step.techniques().contains(what)
-                || step.settings().stream().anyMatch(setting -> setting.what().equalsIgnoreCase(what));
-    }
-
-    /** How long the step waits: what it states, or else its unattended time beyond what it cooks. */
-    private static Duration waiting(Step step) {
-        Duration stated = durations(step, true);
-        if (!stated.isZero()) {
-            return stated;
-        }
-        Duration rest = step.unattended().minus(durations(step, false));
-        boolean cooks = step.techniques().stream().anyMatch(COOKING::contains);
-        boolean unclear = cooks && durations(step, false).isZero();
-        return rest.isNegative() || unclear ? Duration.ZERO : rest;
-    }
-
-    private static Duration durations(Step step, boolean waiting) {
-        return step.settings().stream()
-                .filter(setting -> setting.kind() == Setting.Kind.DURATION && isWaiting(setting.what()) == waiting)
-                .map(JobPlanner::longest)
-                .reduce(Duration.ZERO, Duration::plus);
-    }
-
-    private static boolean isWaiting(String what) {
-        return WAITING.containsKey(what.toLowerCase(Locale.ROOT));
-    }
-
-    private static Duration longest(Setting setting) {
-        return setting.quantity()
-                .mostInBase(Household.METRIC)
-                .map(minutes -> Duration.ofSeconds(
-                        Rationals.rounded(minutes.multiply(Rationals.of(60)), 0).longValue()))
-                .orElse(Duration.ZERO);
-    }
-
-    private static Map<String, String> orderedWaiting() {
-        Map<String, String> rows = new LinkedHashMap<>();
-        rows.put("prove", "Set a second dough to prove");
-        rows.put("chill", "Put a second one to chill");
-        rows.put("soak", "Put a second lot to soak");
-        rows.put("cool", "Have a second one made and set to cool");
-        rows.put("rest", "Have a second one made and left to rest");
-        rows.put("set", "Have a second one made and left to set");
-        return rows;
     }
 
     private List<Job> ovenJobs() {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Optional;
 import org.misecue.pantry.Allergen;
 import org.misecue.quantity.Amount;
@@ -30,6 +31,23 @@ public final class PrepJson {
         root.put("spare", plan.sets().spare());
         ArrayNode bowls = root.putArray("bowls");
         plan.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
+        ArrayNode spares = root.putArray("spares");
+        plan.spares().forEach(spare -> write(spare, spares.addObject()));
+        ArrayNode swapOuts = root.putArray("swapOuts");
+        plan.swapOuts().forEach(swapOut -> write(swapOut, swapOuts.addObject()));
+        ArrayNode suggestions = root.putArray("worthMakingEarlier");
+        plan.suggestions().forEach(swapOut -> suggestions
+                .addObject()
+                .put("after", swapOut.after())
+                .put("state", swapOut.state())
+                .put("waits", swapOut.waits().toString()));
+        ObjectNode grams = root.putObject("grams");
+        grams.put("batch", Rationals.decimal(plan.tally().batch()));
+        grams.put("spares", Rationals.decimal(plan.tally().spares()));
+        grams.put("madeEarlier", Rationals.decimal(plan.tally().earlier()));
+        grams.put("all", Rationals.decimal(plan.tally().all()));
+        grams.put("beyondOneDish", Rationals.decimal(plan.tally().beyond()));
+        grams.put("atLeast", plan.tally().leastOnly());
         ArrayNode toHand = root.putArray("toHand");
         plan.toHand().forEach(thing -> write(thing, toHand.addObject()));
         ArrayNode jobs = root.putArray("jobs");
@@ -71,6 +89,35 @@ public final class PrepJson {
             node.put("preparation", content.preparation());
         }
         write(bowl.allergens(), out);
+        bowl.reading().ifPresent(reading -> {
+            ObjectNode node = out.putObject("onScale");
+            node.put("grams", Rationals.decimal(reading.grams()));
+            node.put("tolerance", Rationals.decimal(reading.tolerance()));
+            node.put("about", reading.about());
+        });
+    }
+
+    private static void write(Spare spare, ObjectNode out) {
+        out.put("ingredient", spare.content().ingredient());
+        write(Optional.of(spare.content().weighed()), out);
+        number(out, "grams", spare.content().grams());
+        out.put("for", spare.kind().name().toLowerCase(Locale.ROOT));
+        out.put("step", spare.step());
+        texts(out.putArray("bowls"), spare.bowls());
+        out.put("why", spare.why());
+        out.put("source", spare.source());
+        write(spare.allergens(), out);
+    }
+
+    private static void write(SwapOut swapOut, ObjectNode out) {
+        out.put("after", swapOut.after());
+        out.put("state", swapOut.state());
+        out.put("shownIn", swapOut.shownIn());
+        texts(out.putArray("steps"), swapOut.steps());
+        out.put("work", swapOut.work().toString());
+        out.put("begin", swapOut.begin().map(LocalDateTime::toString).orElse(null));
+        ArrayNode bowls = out.putArray("bowls");
+        swapOut.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
     }
 
     private static void write(ToHand thing, ObjectNode out) {

@@ -1,6 +1,7 @@
 package org.misecue.prep;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.scale.Sets;
 import tech.units.indriya.function.RationalNumber;
@@ -12,6 +13,10 @@ import tech.units.indriya.function.RationalNumber;
  * @param factor the size of the batch, 1 as written
  * @param sets how many sets of bowls stand ready
  * @param bowls take by take, within a take in the order of the method; what no step names comes last
+ * @param spares what is weighed out once more, once for all takes
+ * @param swapOuts what stands ready before its shot, as wanted
+ * @param suggestions what else would save waiting if it stood ready
+ * @param tally what is weighed out in all
  * @param toHand what the recipe lists without an amount
  * @param jobs what must be started ahead, earliest first
  * @param kit tins, tools and vessels
@@ -24,6 +29,10 @@ public record PrepPlan(
         RationalNumber factor,
         Sets sets,
         List<Bowl> bowls,
+        List<Spare> spares,
+        List<SwapOut> swapOuts,
+        List<SwapOut> suggestions,
+        Tally tally,
         List<ToHand> toHand,
         List<Job> jobs,
         List<KitItem> kit,
@@ -35,6 +44,12 @@ public record PrepPlan(
     public static final String LAW =
             "These are reminders, not advice on the law: local food law and the label on the packet decide.";
 
+    /** All bowls on the trays: those of the takes, and those of what is made earlier. */
+    public List<Bowl> filled() {
+        return Stream.concat(bowls.stream(), swapOuts.stream().flatMap(swapOut -> swapOut.bowls().stream()))
+                .toList();
+    }
+
     /** How many takes are filmed. */
     public int takes() {
         return sets.takes();
@@ -42,6 +57,9 @@ public record PrepPlan(
 
     /** "take 2", or "spare" for a set beyond the takes. */
     public String setName(int set) {
+        if (set == 0) {
+            return "made earlier";
+        }
         if (set <= sets.takes()) {
             return "take " + set;
         }

@@ -3,7 +3,10 @@ package org.misecue.prep;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
+import org.misecue.recipe.Recipe;
 import org.misecue.scale.ScaledRecipe;
 
 /** Makes the mise en place of a recipe at one batch size: the way into this package. */
@@ -14,6 +17,8 @@ public final class PrepPlanner {
     /**
      * The same recipe, pantry and settings always give the same plan. The bowls of an ingredient line add up to the line,
      * in every take.
+     *
+     * @throws BadInput if the settings name a step that the method does not have
      */
     public static PrepPlan plan(ScaledRecipe scaled, Pantry pantry, PrepSettings settings) {
         BowlSetter setter = new BowlSetter(scaled, pantry, settings);
@@ -25,17 +30,52 @@ public final class PrepPlanner {
                         (sets, take) -> Stream.concat(sets.stream(), BowlSetter.again(oneTake, take))
                                 .toList(),
                         (one, other) -> other);
+        Recipe recipe = scaled.recipe();
+        knownSteps(recipe, settings);
+        FilmingClock clock = new FilmingClock(recipe.steps(), settings.sets().takes(), settings.firstShot());
+        SwapOutPlanner earlier = new SwapOutPlanner(recipe, oneTake, clock);
+        List<SwapOut> swapOuts = earlier.wanted(settings.madeEarlier());
+        List<Spare> spares = new SpareFinder(recipe, pantry, new Weights(pantry, settings.household()), oneTake)
+                .find(settings.failures(), settings.hero());
+        List<Bowl> filled = Stream.concat(
+                        bowls.stream(), swapOuts.stream().flatMap(swapOut -> swapOut.bowls().stream()))
+                .toList();
         return new PrepPlan(
                 scaled.recipe().title(),
                 scaled.factor(),
                 settings.sets(),
                 bowls,
+                spares,
+                swapOuts,
+                earlier.worthwhile(settings.madeEarlier()),
+                Tally.of(oneTake, settings.sets().all(), spares, swapOuts),
                 List.copyOf(setter.toHand()),
-                new JobPlanner(scaled.recipe(), pantry, settings).plan(bowls, setter.toHand()),
-                KitList.of(scaled.recipe(), bowls, settings.sets().takes()),
-                new ShoppingList(pantry, settings).of(scaled),
+                new JobPlanner(scaled.recipe(), pantry, settings).plan(filled, setter.toHand()),
+                KitList.of(scaled.recipe(), filled, settings.sets().takes()),
+                new ShoppingList(pantry, settings).of(scaled, extras(spares, swapOuts)),
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
                 Stream.concat(scaled.warnings().stream(), setter.notes().stream())
                         .toList());
+    }
+
+    /** What is bought once more, besides the sets of bowls. */
+    private static List<Content> extras(List<Spare> spares, List<SwapOut> swapOuts) {
+        return Stream.concat(
+                        spares.stream().map(Spare::content),
+                        swapOuts.stream()
+                                .flatMap(swapOut -> swapOut.bowls().stream())
+                                .flatMap(bowl -> bowl.contents().stream()))
+                .toList();
+    }
+
+    private static void knownSteps(Recipe recipe, PrepSettings settings) {
+        for (int step : settings.madeEarlier()) {
+            if (recipe.steps().stream().noneMatch(known -> known.number() == step)) {
+                throw new BadInput(
+                        Place.of("episode.yaml"),
+                        "made-earlier: the method has no step %d; it has steps 1 to %d."
+                                .formatted(step, recipe.steps().size()));
+            }
+        }
     }
 }

@@ -2,8 +2,11 @@ package org.misecue.prep;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.quantity.Household;
+import org.misecue.quantity.Rationals;
 import org.misecue.scale.Sets;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * How the mise en place is wanted.
@@ -11,23 +14,47 @@ import org.misecue.scale.Sets;
  * @param sets of bowls: one for each take, and the spare ones
  * @param household whose spoons and cups are meant
  * @param firstShot when the camera rolls first; without it, jobs say how long before and no clock time
+ * @param scaleStep the smallest step in grams that the scale shows
+ * @param failures whether a little more is weighed of what fails easily
+ * @param hero whether the finish is weighed once more for the hero shot
+ * @param madeEarlier numbers of the steps whose result is ready before the day
  */
-public record PrepSettings(Sets sets, Household household, Optional<LocalDateTime> firstShot) {
+public record PrepSettings(
+        Sets sets,
+        Household household,
+        Optional<LocalDateTime> firstShot,
+        RationalNumber scaleStep,
+        boolean failures,
+        boolean hero,
+        Set<Integer> madeEarlier) {
 
-    /** One take, metric spoons, no clock time. */
+    /** One take, metric spoons, no clock time, a scale of whole grams, spares, nothing made earlier. */
     public static PrepSettings standard() {
-        return new PrepSettings(Sets.ONE, Household.METRIC, Optional.empty());
+        return new PrepSettings(Sets.ONE, Household.METRIC, Optional.empty(), Rationals.ONE, true, true, Set.of());
     }
 
     public PrepSettings withTakes(int number) {
-        return new PrepSettings(new Sets(number, sets.spare()), household, firstShot);
+        return new PrepSettings(
+                new Sets(number, sets.spare()), household, firstShot, scaleStep, failures, hero, madeEarlier);
     }
 
     public PrepSettings withHousehold(Household other) {
-        return new PrepSettings(sets, other, firstShot);
+        return new PrepSettings(sets, other, firstShot, scaleStep, failures, hero, madeEarlier);
     }
 
     public PrepSettings withFirstShot(LocalDateTime time) {
-        return new PrepSettings(sets, household, Optional.of(time));
+        return new PrepSettings(sets, household, Optional.of(time), scaleStep, failures, hero, madeEarlier);
+    }
+
+    public PrepSettings withScaleStep(RationalNumber grams) {
+        return new PrepSettings(sets, household, firstShot, grams, failures, hero, madeEarlier);
+    }
+
+    public PrepSettings withSpares(boolean forFailures, boolean forHero) {
+        return new PrepSettings(sets, household, firstShot, scaleStep, forFailures, forHero, madeEarlier);
+    }
+
+    public PrepSettings withMadeEarlier(Set<Integer> steps) {
+        return new PrepSettings(sets, household, firstShot, scaleStep, failures, hero, Set.copyOf(steps));
     }
 }

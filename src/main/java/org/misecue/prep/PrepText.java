@@ -2,6 +2,7 @@ package org.misecue.prep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.quantity.Rationals;
 
@@ -25,6 +26,21 @@ public final class PrepText {
                     heading,
                     plan.bowlsOf(take).stream().map(PrepText::bowl).toList());
         }
+        for (SwapOut swapOut : plan.swapOuts()) {
+            section(
+                    out,
+                    "Made earlier. " + PrepWords.swapOut(swapOut),
+                    Stream.concat(
+                                    Stream.of("  [ ] " + PrepWords.making(swapOut)),
+                                    swapOut.bowls().stream().map(PrepText::bowl))
+                            .toList());
+        }
+        section(
+                out,
+                "Once more, for all takes",
+                plan.spares().stream().map(PrepText::spare).toList());
+        out.add("");
+        out.add(plan.tally().words());
         section(
                 out,
                 "To hand, not weighed",
@@ -43,6 +59,12 @@ public final class PrepText {
         if (!plan.cautions().isEmpty()) {
             out.add("  " + PrepPlan.LAW);
         }
+        section(
+                out,
+                "Worth making earlier",
+                plan.suggestions().stream()
+                        .map(swapOut -> "  " + PrepWords.suggestion(swapOut))
+                        .toList());
         section(
                 out,
                 "To settle before filming",
@@ -77,11 +99,18 @@ public final class PrepText {
                 "  [ ] %2d  %s – %s".formatted(bowl.number(), Wording.upperFirst(bowl.name()), PrepWords.place(bowl));
         List<String> lines = new ArrayList<>(List.of(head));
         bowl.contents().forEach(content -> lines.add("          " + PrepWords.content(content)));
+        bowl.reading().ifPresent(reading -> lines.add("          on the scale: " + reading.words()));
         String allergens = PrepWords.allergens(bowl.allergens());
         if (!allergens.isEmpty()) {
             lines.add("          " + allergens);
         }
         return String.join("\n", lines);
+    }
+
+    private static String spare(Spare spare) {
+        String allergens = PrepWords.allergens(spare.allergens());
+        return "  [ ] " + PrepWords.spare(spare) + "\n      " + spare.why() + " (" + spare.source() + ")"
+                + (allergens.isEmpty() ? "" : "\n      " + allergens);
     }
 
     private static String toHand(ToHand thing) {

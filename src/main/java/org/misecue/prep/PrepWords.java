@@ -67,6 +67,40 @@ public final class PrepWords {
         return purchase.ingredient() + amount + remarks;
     }
 
+    /** "1 large egg, if it fails: bowl 3, step 2". */
+    public static String spare(Spare spare) {
+        return content(spare.content()) + ", " + spare.kind().words() + ": " + Wording.bowls(spare.bowls())
+                + (spare.step() == 0 ? "" : ", step " + spare.step());
+    }
+
+    /** "cake, cooled: ready before step 9". */
+    public static String swapOut(SwapOut swapOut) {
+        return Wording.upperFirst(swapOut.state()) + ": " + swapOut.ready();
+    }
+
+    /** How it is made and when. */
+    public static String making(SwapOut swapOut) {
+        List<Integer> bowls = swapOut.bowls().stream().map(Bowl::number).toList();
+        String begin =
+                swapOut.begin().map(time -> "; begin by " + CLOCK.format(time)).orElse("");
+        return "%s%s; %s of work and waiting%s"
+                .formatted(
+                        Wording.upperFirst(Wording.steps(swapOut.steps())),
+                        bowls.isEmpty() ? "" : " with a set of " + Wording.bowls(bowls) + " of its own",
+                        Wording.duration(swapOut.work()),
+                        begin);
+    }
+
+    /** "Cake, cooled (after step 8) would save waiting 1 h 15 min: made-earlier: [8]". */
+    public static String suggestion(SwapOut swapOut) {
+        return "%s, %s, saves waiting %s: write made-earlier: [%d] in episode.yaml"
+                .formatted(
+                        Wording.upperFirst(swapOut.state()),
+                        swapOut.ready(),
+                        Wording.duration(swapOut.waits()),
+                        swapOut.after());
+    }
+
     /** "sponge, step 2". */
     public static String where(Bowl bowl) {
         return bowl.component().isEmpty() ? bowl.when() : bowl.component() + ", " + bowl.when();

@@ -9,6 +9,7 @@ import org.misecue.notice.Place;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
 import org.misecue.recipe.Use;
 import org.misecue.scale.WeighedLine;
 import tech.units.indriya.function.RationalNumber;
@@ -20,27 +21,65 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class ShareOut {
 
-    /** A use of the line, with the number of the step. */
-    record StepUse(int step, Use use) {}
+    /** A use of the line, with the number of the step and of the additions that it is made in. */
+    record StepUse(int step, Use use, int additions) {}
 
     private final WeighedLine line;
     private final Quantity weighed;
     private final Weights weights;
     private final Place place;
     private final List<Note> notes;
+    private final RationalNumber gram;
     private RationalNumber left = Rationals.ONE;
 
-    private ShareOut(WeighedLine line, Quantity weighed, Weights weights, String source, List<Note> notes) {
+    private ShareOut(WeighedLine line, Quantity weighed, Weights weights, Source source, List<Note> notes) {
         this.line = line;
         this.weighed = weighed;
         this.weights = weights;
-        this.place = Place.of(source, line.written().line());
+        this.place = Place.of(source.file(), line.written().line());
         this.notes = notes;
+        this.gram = source.scaleStep();
     }
 
+    /** Where the line stands, and the smallest step in grams that the scale shows. */
+    record Source(String file, RationalNumber scaleStep) {}
+
     static List<Share> among(
-            WeighedLine line, Quantity weighed, List<StepUse> uses, Weights weights, String source, List<Note> notes) {
-        return new ShareOut(line, weighed, weights, source, notes).among(uses);
+            WeighedLine line, Quantity weighed, List<StepUse> uses, Weights weights, Source source, List<Note> notes) {
+        ShareOut shareOut = new ShareOut(line, weighed, weights, source, notes);
+        return shareOut.among(uses).stream()
+                .flatMap(share -> shareOut.inAdditions(share, uses).stream())
+                .toList();
+    }
+
+    /** A bowl for each addition; of pieces only whole ones are parted. */
+    private List<Share> inAdditions(Share share, List<StepUse> uses) {
+        int parts = share.steps().size() != 1
+                ? 1
+                : uses.stream()
+                        .filter(use -> use.step() == share.steps().get(0))
+                        .mapToInt(StepUse::additions)
+                        .max()
+                        .orElse(1);
+        boolean pieces = weighed.unit() == Unit.EACH;
+        List<Share> out = new ArrayList<>();
+        RationalNumber open = share.fraction();
+        for (int at = 1; at <= parts; at++) {
+            RationalNumber even = open.divide(Rationals.of(parts - at + 1L));
+            RationalNumber next = at == parts ? open : pieces ? nearest(even, Rationals.ONE) : weighable(even);
+            open = open.subtract(next);
+            out.add(share.addition(next, at, parts));
+        }
+        boolean apart = out.stream().allMatch(part -> part.fraction().signum() > 0 && (!pieces || isWhole(part)));
+        return apart ? out : List.of(share);
+    }
+
+    private boolean isWhole(Share share) {
+        return weighed.amount()
+                .least()
+                .map(amount -> amount.multiply(share.fraction()))
+                .filter(amount -> Rationals.nearest(amount, Rationals.ONE).equals(amount))
+                .isPresent();
     }
 
     private List<Share> among(List<StepUse> uses) {
@@ -138,7 +177,12 @@ final class ShareOut {
             note("step %d takes a part of %s that cannot be reckoned from the list", use.step(), name());
         }
         String words = use.use().words();
-        return ShareWords.fraction(words).map(f -> ShareWords.ofWhatIsLeft(words) ? f.multiply(left) : f);
+        Optional<RationalNumber> each =
+                ShareWords.fraction(words).map(f -> ShareWords.ofWhatIsLeft(words) ? f.multiply(left) : f);
+        boolean all = each.map(f -> f.multiply(Rationals.of(use.additions())))
+                .filter(Rationals.ONE::equals)
+                .isPresent();
+        return all ? Optional.of(Rationals.ONE) : each; // "half of the milk after each" of two takes it all
     }
 
     /** The part over the whole, both as written: in the unit of the line, in its other unit, or by weight. */
@@ -164,17 +208,23 @@ final class ShareOut {
 
     /** The nearest fraction that the scale or spoon can show; exact where amounts are counted or ranged. */
     private RationalNumber weighable(RationalNumber fraction) {
-        if (!(weighed.amount() instanceof Amount.Exact whole) || step().isEmpty()) {
+        return step().map(step -> nearest(fraction, step)).orElse(fraction);
+    }
+
+    private RationalNumber nearest(RationalNumber fraction, RationalNumber step) {
+        if (!(weighed.amount() instanceof Amount.Exact whole)) {
             return fraction;
         }
-        RationalNumber rounded = Rationals.nearest(whole.value().multiply(fraction), step().get());
+        RationalNumber rounded = Rationals.nearest(whole.value().multiply(fraction), step);
         return rounded.compareTo(Rationals.ZERO) > 0 ? rounded.divide(whole.value()) : fraction;
     }
 
     private Optional<RationalNumber> step() {
         return switch (weighed.unit()) {
-            case GRAM, MILLILITRE -> Optional.of(Rationals.ONE);
-            case KILOGRAM, LITRE -> Optional.of(Rationals.of(1, 1000));
+            case GRAM -> Optional.of(gram);
+            case KILOGRAM -> Optional.of(gram.divide(Rationals.of(1000)));
+            case MILLILITRE -> Optional.of(Rationals.ONE);
+            case LITRE -> Optional.of(Rationals.of(1, 1000));
             case TEASPOON, TABLESPOON, CUP -> Optional.of(Rationals.of(1, 8));
             default -> Optional.empty();
         };

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Quantity;
@@ -35,9 +36,16 @@ final class ShoppingList {
         this.settings = settings;
     }
 
-    List<Purchase> of(ScaledRecipe scaled) {
+    /** @param extras what is wanted once, besides the sets of bowls */
+    List<Purchase> of(ScaledRecipe scaled, List<Content> extras) {
         Map<String, List<WeighedLine>> byName = new LinkedHashMap<>();
-        for (WeighedLine line : scaled.lines()) {
+        List<WeighedLine> lines = Stream.concat(
+                        scaled.lines().stream()
+                                .map(line ->
+                                        line.times(Rationals.of(settings.sets().all()))),
+                        extras.stream().map(Content::asLine))
+                .toList();
+        for (WeighedLine line : lines) {
             byName.computeIfAbsent(buyingName(line.written().ingredient()), key -> new ArrayList<>())
                     .add(line);
         }
@@ -91,10 +99,7 @@ final class ShoppingList {
                 .filter(line -> line.weighed().flatMap(q -> q.amount().most()).isPresent())
                 .toList();
         List<Quantity> sums = new Totals(settings.household())
-                .of(weighed).stream()
-                        .map(sum -> Totals.roundedUp(
-                                sum.times(Rationals.of(settings.sets().all()))))
-                        .toList();
+                .of(weighed).stream().map(Totals::roundedUp).toList();
         List<String> remarks = remarks(lines, !weighed.isEmpty());
         String name = asWritten(key, lines);
         if (sums.isEmpty()) {

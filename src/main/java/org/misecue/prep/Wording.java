@@ -2,6 +2,7 @@ package org.misecue.prep;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
@@ -25,12 +26,12 @@ public final class Wording {
         return out.toString();
     }
 
-    /** "step 3" or "steps 3, 4 and 6"; empty for none. */
+    /** "step 3", "steps 3, 4 and 6" or "steps 3 to 6"; empty for none. */
     public static String steps(List<Integer> steps) {
         return numbered("step", steps);
     }
 
-    /** "bowl 3" or "bowls 3, 4 and 6"; empty for none. */
+    /** "bowl 3", "bowls 3, 4 and 6" or "bowls 3 to 6"; empty for none. */
     public static String bowls(List<Integer> bowls) {
         return numbered("bowl", bowls);
     }
@@ -40,7 +41,26 @@ public final class Wording {
             return "";
         }
         String ends = numbers.size() == 1 ? " " : "s ";
-        return noun + ends + list(numbers.stream().map(String::valueOf).toList());
+        return noun + ends + list(runs(numbers));
+    }
+
+    /** Three or more in a row as "3 to 6". */
+    private static List<String> runs(List<Integer> numbers) {
+        List<String> runs = new ArrayList<>();
+        for (int from = 0; from < numbers.size(); ) {
+            int to = from;
+            while (to + 1 < numbers.size() && numbers.get(to + 1) == numbers.get(to) + 1) {
+                to++;
+            }
+            if (to - from < 2) {
+                to = from;
+                runs.add(String.valueOf(numbers.get(from)));
+            } else {
+                runs.add(numbers.get(from) + " to " + numbers.get(to));
+            }
+            from = to + 1;
+        }
+        return runs;
     }
 
     /** "2 small bowls", "1 large jug". */

@@ -25,6 +25,17 @@ public record WeighedLine(
         Optional<RationalNumber> grams,
         Optional<RationalNumber> error) {
 
+    /** The same line weighed out so often. */
+    public WeighedLine times(RationalNumber times) {
+        return new WeighedLine(
+                component,
+                written,
+                exact.map(quantity -> quantity.times(times)),
+                weighed.map(quantity -> quantity.times(times)),
+                grams.map(weight -> weight.multiply(times)),
+                error);
+    }
+
     /** Whether what is weighed is not the exact amount. */
     public boolean isRounded() {
         return error.filter(off -> off.signum() != 0).isPresent();

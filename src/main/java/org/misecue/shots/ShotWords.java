@@ -33,11 +33,9 @@ public final class ShotWords {
                 : shot.technique().replace('-', ' ');
     }
 
-    /** "bowls 1, 2 and 5", "bowls 1 to 15" where they are many in a row; empty for none. */
+    /** "bowls 1, 2 and 5", "bowls 1 to 15"; empty for none. */
     public static String bowls(Shot shot) {
-        List<Integer> bowls = shot.bowls();
-        boolean inARow = bowls.size() >= MANY && bowls.get(bowls.size() - 1) - bowls.get(0) == bowls.size() - 1;
-        return inARow ? "bowls " + bowls.get(0) + " to " + bowls.get(bowls.size() - 1) : Wording.bowls(bowls);
+        return Wording.bowls(shot.bowls());
     }
 
     /** "2 takes", "1 take, one chance"; of a pickup, that it can wait. */

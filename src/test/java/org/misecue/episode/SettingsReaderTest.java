@@ -57,6 +57,8 @@ class SettingsReaderTest {
                   film: narration/main.vtt
                   batch: {makes: 12}
                 first-shot: 2026-05-04 9:30
+                spares: {failures: no}
+                made-earlier: [8, 3]
                 day:
                   presenters: 2
                   cameras: 2
@@ -94,6 +96,7 @@ class SettingsReaderTest {
                                 Optional.of("narration/main.vtt"),
                                 new Batch.Makes(Rationals.of(12), "")),
                         Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30)),
+                        new Standby(false, true, Set.of(3, 8)),
                         new FilmingDay(
                                 2,
                                 2,

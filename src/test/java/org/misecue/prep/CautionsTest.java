@@ -36,7 +36,7 @@ class CautionsTest {
     void chilled_things_carry_the_two_hour_rule_over_all_takes() {
         Caution caution = about("Out of the fridge", cautions(Swirls.recipe()));
         assertThat(caution.what()).contains("2 hours in all, every take added up", "1 hour", "32 °C (90 °F)");
-        assertThat(caution.where()).isEqualTo("bowls 4, 5, 6 and 14");
+        assertThat(caution.where()).isEqualTo("bowls 4 to 6 and 14");
         assertThat(caution.source()).contains("US Department of Agriculture");
     }
 

@@ -25,7 +25,6 @@ class JobsTest {
     @CsvSource({
         "Take the butter out of the fridge,               PT2H,   bowls 7 and 11, 2026-03-10T08:05",
         "Take the eggs out of the fridge,                  PT30M,  bowl 6,         2026-03-10T09:35",
-        "'Set a second dough to prove, to stand in after step 3', PT1H, the end of step 3, 2026-03-10T09:20",
         "Heat the oven to 180 °C (fan 160 °C),            PT30M,  step 6,         2026-03-10T11:37",
     })
     void a_job_says_what_how_long_before_for_what_and_when(
@@ -47,7 +46,7 @@ class JobsTest {
 
     @Test
     void every_job_has_a_reason_and_a_source() {
-        assertThat(JOBS).hasSizeGreaterThan(6).allSatisfy(job -> {
+        assertThat(JOBS).hasSizeGreaterThan(4).allSatisfy(job -> {
             assertThat(job.why()).endsWith(".");
             assertThat(job.source()).isNotBlank();
         });
