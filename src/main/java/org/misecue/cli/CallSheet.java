@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.misecue.align.StepSpan;
 import org.misecue.compare.Comparison;
@@ -13,6 +14,8 @@ import org.misecue.compare.LineVerdict;
 import org.misecue.compare.SettingVerdict;
 import org.misecue.compare.Unwritten;
 import org.misecue.compare.Verdict;
+import org.misecue.day.DayPlan;
+import org.misecue.day.DayWords;
 import org.misecue.episode.Episode;
 import org.misecue.footage.FilmInfo;
 import org.misecue.narration.Clock;
@@ -29,15 +32,18 @@ final class CallSheet {
 
     private final Worktop worktop;
     private final Map<Path, FilmInfo> films;
+    private final Optional<DayPlan> day;
     private final List<String> lines = new ArrayList<>();
 
-    private CallSheet(Worktop worktop, Map<Path, FilmInfo> films) {
+    private CallSheet(Worktop worktop, Map<Path, FilmInfo> films, Optional<DayPlan> day) {
         this.worktop = worktop;
         this.films = films;
+        this.day = day;
     }
 
-    static List<String> of(Worktop worktop, Map<Path, FilmInfo> films) {
-        CallSheet sheet = new CallSheet(worktop, films);
+    /** @param day where it could be planned */
+    static List<String> of(Worktop worktop, Map<Path, FilmInfo> films, Optional<DayPlan> day) {
+        CallSheet sheet = new CallSheet(worktop, films, day);
         sheet.presenter();
         sheet.editor();
         sheet.producer();
@@ -60,6 +66,8 @@ final class CallSheet {
                         ? List.of("Nothing to start ahead.")
                         : jobs.stream().map(CallSheet::job).toList(),
                 "out/prep.html");
+        day.map(DayWords::summary)
+                .ifPresent(sentences -> sentences.stream().limit(2).forEach(sentence -> lines.add("  " + sentence)));
     }
 
     private static String job(Job job) {

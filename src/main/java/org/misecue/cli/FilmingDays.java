@@ -147,7 +147,11 @@ final class FilmingDays {
 
     private JsonNode read(Path file) {
         try {
-            return MAPPER.readTree(Files.readAllBytes(file));
+            JsonNode root = MAPPER.readTree(Files.readAllBytes(file));
+            if (!root.isObject()) {
+                throw damaged(new IllegalArgumentException(root.getNodeType() + " in place of an object"));
+            }
+            return root;
         } catch (JsonProcessingException e) {
             throw damaged(e);
         } catch (IOException e) {

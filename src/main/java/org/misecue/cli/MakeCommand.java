@@ -3,7 +3,10 @@ package org.misecue.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.misecue.day.DayPlan;
 import org.misecue.footage.FilmInfo;
+import org.misecue.notice.BadInput;
 import picocli.CommandLine.Command;
 
 /** Everything for one episode. */
@@ -19,6 +22,18 @@ final class MakeCommand extends EpisodeCommand {
         super(stage);
     }
 
+    /** Wishes for the day that cannot all be met keep nobody from the rest. */
+    private Optional<DayPlan> day(Worktop worktop) {
+        try {
+            return Optional.of(new FilmingDays(worktop, this::progress).plan());
+        } catch (BadInput impossible) {
+            if (!common.quiet) {
+                stage.err().println("note: the filming day was not planned. " + impossible.getMessage());
+            }
+            return Optional.empty();
+        }
+    }
+
     @Override
     public Integer call() {
         Worktop worktop = open();
@@ -28,11 +43,13 @@ final class MakeCommand extends EpisodeCommand {
         Results results = new Results(worktop);
         results.addPrep();
         results.addShots();
+        Optional<DayPlan> day = day(worktop);
+        day.ifPresent(results::addDay);
         if (spoken) {
             results.addComparison();
         }
         results.addDescription();
-        List<String> callSheet = CallSheet.of(worktop, films);
+        List<String> callSheet = CallSheet.of(worktop, films, day);
         results.write();
         if (spoken) {
             progress("Taking stills and clips of what is to decide");
@@ -43,6 +60,7 @@ final class MakeCommand extends EpisodeCommand {
         tell(worktop.recipe().notes());
         worktop.narrations().forEach(narration -> tell(narration.notes()));
         tell(worktop.scaled().warnings());
+        tell(day.map(DayPlan::notes).orElse(List.of()));
         if (!common.quiet) {
             stage.out().println(worktop.title());
             stage.out().println();

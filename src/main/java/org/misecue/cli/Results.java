@@ -7,8 +7,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.misecue.compare.CompareJson;
 import org.misecue.compare.ComparePage;
+import org.misecue.day.DayPage;
+import org.misecue.day.DayPlan;
+import org.misecue.day.DayText;
 import org.misecue.episode.OutFolder;
 import org.misecue.footage.FilmInfo;
 import org.misecue.page.Pdf;
@@ -16,6 +20,7 @@ import org.misecue.prep.LabelPage;
 import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepText;
 import org.misecue.publish.SchemaOrg;
+import org.misecue.shots.CueCards;
 import org.misecue.shots.ShotOrder;
 import org.misecue.shots.ShotsCsv;
 import org.misecue.shots.ShotsPage;
@@ -45,10 +50,22 @@ final class Results {
     }
 
     void addShots() {
-        add("shots.html", ShotsPage.html(worktop.shots(), ShotOrder.STORY));
+        String list = ShotsPage.html(worktop.shots(), ShotOrder.STORY);
+        add("shots.html", list);
+        files.put("shots.pdf", Pdf.of(list));
+        files.put("cue-cards.pdf", Pdf.of(CueCards.html(worktop.shots(), ShotOrder.STORY)));
         add("shots.csv", ShotsCsv.of(worktop.shots(), ShotOrder.STORY));
         add("shots.txt", ShotsText.of(worktop.shots(), ShotOrder.STORY));
-        row("shot list", "shots.html, shots.csv, shots.txt");
+        row("shot list", "shots.html, shots.pdf, shots.csv, shots.txt");
+        row("what to say, large", "cue-cards.pdf");
+    }
+
+    void addDay(DayPlan plan) {
+        String page = DayPage.html(plan, Optional.empty());
+        add("day.html", page);
+        files.put("day.pdf", Pdf.of(page));
+        add("day.txt", DayText.of(plan));
+        row("the filming day", "day.html, day.pdf, day.txt");
     }
 
     void addComparison() {

@@ -24,6 +24,26 @@ public final class NewEpisode {
             #takes: 1              # how often each bowl is filled
             #spare: 0              # more sets that stand by for a take that goes wrong
             #first-shot: 2026-05-04 10:00    # jobs are counted back from here
+            #made-earlier: [8]     # steps whose result stands ready before the day
+            #spares:               # weighed out once more
+            #  failures: yes       # one more egg, sugar for a second caramel
+            #  hero: yes           # a fresh finish for the beauty shots
+            #day:
+            #  presenters: 1
+            #  cameras: 1
+            #  end: 17:30
+            #  breaks:
+            #    - {from: 12:00, to: 14:00, for: 45 min}
+            #  daylight: {from: 10:00, to: 15:30, set-ups: [hero table]}
+            #  appointments:
+            #    - {at: 11:00, for: 20 min, who: presenter, what: delivery}
+            #    - {at: 15:00, shot: 22}
+            #  line-up: 2 min      # to frame, focus and slate a shot
+            #  set-up: 5 min       # to move camera and lights
+            #  shelves: 2          # bakes of one heat in an oven
+            #  rings: 4            # of the hob
+            #  stand-mixer: yes
+            #  after: ["7: 1, 6"]  # step 7 comes after steps 1 and 6
             #kitchen:
             #  ovens: 1
             #  scale: 1 g          # the smallest step that the scale shows
