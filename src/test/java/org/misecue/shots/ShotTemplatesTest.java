@@ -3,6 +3,7 @@ package org.misecue.shots;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.networknt.schema.JsonSchema;
@@ -45,6 +46,21 @@ class ShotTemplatesTest {
                 .isEmpty();
         ShotTemplate template = TemplateReader.read(file.toString(), Files.readString(file));
         assertThat(file).hasFileName(template.technique() + ".yaml");
+    }
+
+    @Test
+    void the_guide_explains_every_key_choice_and_blank() throws IOException {
+        String guide = Files.readString(Path.of("src/docs/shot-templates.md"));
+        JsonNode schema = new ObjectMapper().readTree(FOLDER.resolve("schema.json").toFile());
+        Stream.of("/properties", "/$defs/shot/properties", "/$defs/hazard/properties")
+                .forEach(part -> schema.at(part)
+                        .properties()
+                        .forEach(key -> {
+                            assertThat(guide).contains("| `" + key.getKey() + "` |");
+                            key.getValue().path("enum").forEach(choice -> assertThat(guide)
+                                    .contains("`" + choice.asText() + "`"));
+                        }));
+        Blanks.NAMES.forEach(blank -> assertThat(guide).contains("| `{" + blank + "}` |"));
     }
 
     @ParameterizedTest
