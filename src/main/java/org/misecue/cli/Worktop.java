@@ -191,7 +191,10 @@ final class Worktop {
                 scaled(),
                 kitchen(),
                 new PrepSettings(
-                        settings().sets(), rules().household(), settings().firstShot()));
+                        settings().sets(),
+                        rules().household(),
+                        rules().ovens(),
+                        settings().firstShot()));
     }
 
     private ShotPlan planShots() {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param forWhat what needs it: "bowls 1 and 6, step 2"
  * @param step the step that needs it; 0 for the first shot
  * @param at when to start, where the first shot has a time; assumes that the method is filmed in order without a break
+ * @param limit how long chilled food may be out meanwhile; empty where the job takes none out
  * @param why one sentence
  * @param source where the figure comes from
  */
@@ -21,5 +22,6 @@ public record Job(
         String forWhat,
         int step,
         Optional<LocalDateTime> at,
+        Optional<RoomLimit> limit,
         String why,
         String source) {}

@@ -95,6 +95,12 @@ public final class PrepJson {
         out.put("for", job.forWhat());
         out.put("step", job.step());
         out.put("at", job.at().map(LocalDateTime::toString).orElse(null));
+        out.put("limit", job.limit().map(limit -> limit.within().toString()).orElse(null));
+        out.put(
+                "latest",
+                job.limit().flatMap(RoomLimit::by).map(LocalDateTime::toString).orElse(null));
+        out.put("advice", job.limit().map(RoomLimit::advice).orElse(""));
+        out.put("limitSource", job.limit().isPresent() ? RoomLimit.SOURCE : null);
         out.put("why", job.why());
         out.put("source", job.source());
     }

@@ -25,17 +25,20 @@ public final class PrepPlanner {
                         (sets, take) -> Stream.concat(sets.stream(), BowlSetter.again(oneTake, take))
                                 .toList(),
                         (one, other) -> other);
+        JobPlanner planner = new JobPlanner(scaled.recipe(), pantry, settings);
+        List<Job> jobs = planner.plan(bowls, setter.toHand());
         return new PrepPlan(
                 scaled.recipe().title(),
                 scaled.factor(),
                 settings.sets(),
                 bowls,
                 List.copyOf(setter.toHand()),
-                new JobPlanner(scaled.recipe(), pantry, settings).plan(bowls, setter.toHand()),
+                jobs,
                 KitList.of(scaled.recipe(), bowls, settings.sets().takes()),
                 new ShoppingList(pantry, settings).of(scaled),
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
-                Stream.concat(scaled.warnings().stream(), setter.notes().stream())
+                Stream.of(scaled.warnings(), setter.notes(), planner.notes())
+                        .flatMap(List::stream)
                         .toList());
     }
 }

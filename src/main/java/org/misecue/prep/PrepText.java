@@ -69,7 +69,11 @@ public final class PrepText {
 
     private static String job(Job job) {
         return "  [ ] " + PrepWords.when(job) + ": " + job.what() + "\n      for " + job.forWhat() + ". " + job.why()
-                + " (" + job.source() + ")";
+                + " (" + job.source() + ")" + limit(job);
+    }
+
+    private static String limit(Job job) {
+        return job.limit().isEmpty() ? "" : "\n      ! " + PrepWords.limit(job) + " (" + RoomLimit.SOURCE + ")";
     }
 
     private static String bowl(Bowl bowl) {

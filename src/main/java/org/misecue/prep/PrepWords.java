@@ -24,6 +24,19 @@ public final class PrepWords {
         return job.at().map(CLOCK::format).orElse("");
     }
 
+    /** "Used or back in the fridge by Tue 10:05, 2 h after it came out"; empty where nothing comes out. */
+    public static String limit(Job job) {
+        return job.limit().map(PrepWords::limit).orElse("");
+    }
+
+    private static String limit(RoomLimit limit) {
+        String by = limit.by().map(time -> "by " + CLOCK.format(time) + ", ").orElse("");
+        return ("Used or back in the fridge " + by + Wording.duration(limit.within())
+                        + " after it came out, all takes added up; after 1 h where it is hotter than 32 °C. "
+                        + limit.advice())
+                .strip();
+    }
+
     /** "small bowl, sponge, step 2". */
     public static String place(Bowl bowl) {
         return bowl.vessel().words() + ", " + where(bowl);
