@@ -70,13 +70,13 @@ final class IngredientJobs {
                 .orElse(0);
         List<Integer> steps = wanting.stream().flatMap(IngredientJobs::steps).toList();
         String where = Wording.bowls(numbers(wanting)) + stepWords(step);
-        return job(wish.lead(), where, step, limit(wish, step, steps));
+        return job(wish.lead(), where, step, numbers(wanting), limit(wish, step, steps));
     }
 
     private Job ahead(LeadTime lead, ToHand thing) {
         int step = thing.steps().stream().findFirst().orElse(0);
         Wish wish = new Wish(lead, pantry.find(thing.line().ingredient()));
-        return job(lead, "to hand" + stepWords(step), step, limit(wish, step, thing.steps()));
+        return job(lead, "to hand" + stepWords(step), step, List.of(), limit(wish, step, thing.steps()));
     }
 
     private Optional<RoomLimit> limit(Wish wish, int step, List<Integer> steps) {
@@ -91,13 +91,14 @@ final class IngredientJobs {
                 .map(one -> RoomLimit.of(one.name(), last.minus(clock.startBefore(step, ahead)), out));
     }
 
-    private Job job(LeadTime lead, String where, int step, Optional<RoomLimit> limit) {
+    private Job job(LeadTime lead, String where, int step, List<Integer> bowls, Optional<RoomLimit> limit) {
         return new Job(
                 lead.what(),
                 lead.ahead(),
                 where,
                 step,
                 clock.clockTime(step, lead.ahead()),
+                bowls,
                 limit,
                 lead.why(),
                 lead.source());
@@ -117,7 +118,10 @@ final class IngredientJobs {
         if (others > 0) {
             String last = chilled.isEmpty() ? "" : "; chilled things last";
             jobs.add(weigh(
-                    "Weigh out and label " + Wording.count(others, "bowl") + last, bowls.size(), Optional.empty()));
+                    "Weigh out and label " + Wording.count(others, "bowl") + last,
+                    bowls.size(),
+                    List.of(),
+                    Optional.empty()));
         }
         if (!chilled.isEmpty()) {
             Duration ahead = BOWL_WEIGHED.multipliedBy(chilled.size());
@@ -130,19 +134,21 @@ final class IngredientJobs {
                     "Weigh and label the chilled " + Wording.bowls(numbers(chilled))
                             + ", cover them and set them back in the fridge",
                     chilled.size(),
+                    chilled,
                     Optional.of(RoomLimit.ofBowls(numbers(late), clock.clockTime(0, ahead)))));
         }
         return jobs;
     }
 
-    private Job weigh(String what, int bowls, Optional<RoomLimit> limit) {
-        Duration ahead = BOWL_WEIGHED.multipliedBy(bowls);
+    private Job weigh(String what, int count, List<Bowl> bowls, Optional<RoomLimit> limit) {
+        Duration ahead = BOWL_WEIGHED.multipliedBy(count);
         return new Job(
                 what,
                 ahead,
                 "the first shot",
                 0,
                 clock.clockTime(0, ahead),
+                numbers(bowls),
                 limit,
                 "A bowl takes about 2 minutes to weigh, check and label.",
                 "an estimate, no source");

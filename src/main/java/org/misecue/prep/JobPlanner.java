@@ -168,6 +168,7 @@ final class JobPlanner {
     }
 
     private Job job(String what, Duration before, String forWhat, int step, String why, String source) {
-        return new Job(what, before, forWhat, step, clock.clockTime(step, before), Optional.empty(), why, source);
+        return new Job(
+                what, before, forWhat, step, clock.clockTime(step, before), List.of(), Optional.empty(), why, source);
     }
 }

@@ -65,6 +65,7 @@ final class OvenJobs {
                 heat.first() == 0 ? "baking" : "step " + heat.first(),
                 heat.first(),
                 clock.clockTime(heat.first(), OVEN_HEATS),
+                List.of(),
                 Optional.empty(),
                 (HEATING + " " + change).strip(),
                 COMMON);

@@ -29,11 +29,11 @@ public final class PrepJson {
         root.put("takes", plan.takes());
         root.put("spare", plan.sets().spare());
         ArrayNode bowls = root.putArray("bowls");
-        plan.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
+        plan.bowls().forEach(bowl -> write(plan, bowl, bowls.addObject()));
         ArrayNode toHand = root.putArray("toHand");
         plan.toHand().forEach(thing -> write(thing, toHand.addObject()));
         ArrayNode jobs = root.putArray("jobs");
-        plan.jobs().forEach(job -> write(job, jobs.addObject()));
+        plan.jobs().forEach(job -> write(plan, job, jobs.addObject()));
         ArrayNode kit = root.putArray("kit");
         plan.kit().forEach(item -> kit.add(item.what()));
         ArrayNode shopping = root.putArray("shopping");
@@ -54,7 +54,7 @@ public final class PrepJson {
         }
     }
 
-    private static void write(Bowl bowl, ObjectNode out) {
+    private static void write(PrepPlan plan, Bowl bowl, ObjectNode out) {
         out.put("number", bowl.number());
         out.put("name", bowl.name());
         out.put("component", bowl.component());
@@ -71,6 +71,7 @@ public final class PrepJson {
             node.put("preparation", content.preparation());
         }
         write(bowl.allergens(), out);
+        texts(out.putArray("cautions"), plan.cautions(bowl));
     }
 
     private static void write(ToHand thing, ObjectNode out) {
@@ -89,7 +90,7 @@ public final class PrepJson {
         texts(out.putArray("unknown"), allergens.unknown());
     }
 
-    private static void write(Job job, ObjectNode out) {
+    private static void write(PrepPlan plan, Job job, ObjectNode out) {
         out.put("what", job.what());
         out.put("before", job.before().toString());
         out.put("for", job.forWhat());
@@ -103,12 +104,20 @@ public final class PrepJson {
         out.put("limitSource", job.limit().isPresent() ? RoomLimit.SOURCE : null);
         out.put("why", job.why());
         out.put("source", job.source());
+        texts(out.putArray("cautions"), plan.cautions(job));
     }
 
     private static void write(Purchase purchase, ObjectNode out) {
         out.put("aisle", purchase.aisle());
         out.put("ingredient", purchase.ingredient());
         write(purchase.quantity(), out);
+        ArrayNode packs = out.putArray("packs");
+        for (Pack pack : purchase.packs().packs()) {
+            ObjectNode node = packs.addObject().put("count", pack.count()).put("what", pack.word());
+            write(Optional.of(pack.size()), node);
+        }
+        ObjectNode over = out.putObject("over");
+        write(purchase.packs().over(), over);
         texts(out.putArray("remarks"), purchase.remarks());
     }
 
