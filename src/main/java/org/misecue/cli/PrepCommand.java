@@ -3,6 +3,7 @@ package org.misecue.cli;
 import org.misecue.episode.OutFolder;
 import org.misecue.page.Pdf;
 import org.misecue.prep.LabelPage;
+import org.misecue.prep.LabelSheet;
 import org.misecue.prep.PrepJson;
 import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepPlan;
@@ -24,18 +25,28 @@ final class PrepCommand extends EpisodeCommand {
     @Option(names = "--pdf", description = "To print: out/prep.pdf and out/labels.pdf.")
     private boolean pdf;
 
+    @Option(names = "--paper", paramLabel = "PAPER", description = "For the labels: A4 (usual) or Letter.")
+    private String paper = "A4";
+
+    @Option(
+            names = "--grid",
+            paramLabel = "COLUMNSxROWS",
+            description = "Labels across and down a sheet, such as 3x8; usual is 3x7.")
+    private String grid = "3x7";
+
     PrepCommand(Stage stage) {
         super(stage);
     }
 
     @Override
     public Integer call() {
+        LabelSheet labels = LabelSheet.of(paper, grid);
         Worktop worktop = open();
         tell(worktop.recipe().notes());
         PrepPlan plan = worktop.prep();
         tell(worktop.scaled().warnings());
         if (html || pdf) {
-            pages(worktop, plan);
+            pages(worktop, plan, labels);
         }
         if (to.json) {
             hand(PrepJson.of(plan), to);
@@ -45,7 +56,7 @@ final class PrepCommand extends EpisodeCommand {
         return ExitCode.OK;
     }
 
-    private void pages(Worktop worktop, PrepPlan plan) {
+    private void pages(Worktop worktop, PrepPlan plan, LabelSheet labels) {
         OutFolder out = worktop.episode().out();
         String page = PrepPage.html(plan);
         if (html) {
@@ -53,7 +64,7 @@ final class PrepCommand extends EpisodeCommand {
         }
         if (pdf) {
             made(out, "prep.pdf", Pdf.of(page));
-            made(out, "labels.pdf", Pdf.of(LabelPage.html(plan)));
+            made(out, "labels.pdf", Pdf.of(LabelPage.html(plan, labels)));
         }
     }
 }

@@ -194,6 +194,7 @@ final class Worktop {
                 new PrepSettings(
                         settings().sets(),
                         rules().household(),
+                        rules().ovens(),
                         settings().firstShot(),
                         settings().kitchen().scale().amount().least().orElse(Rationals.ONE),
                         settings().standby().failures(),

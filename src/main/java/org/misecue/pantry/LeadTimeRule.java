@@ -57,6 +57,6 @@ record LeadTimeRule(
     }
 
     LeadTime leadTime(String name) {
-        return new LeadTime(what.replace("{it}", name), ahead, why, source);
+        return new LeadTime(job, what.replace("{it}", name), ahead, why, source);
     }
 }

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param chilled whether it concerns everything that is kept in the fridge
  * @param except pantry names that "chilled" does not mean: butter may stand out for longer
  * @param allergens whether it concerns every bowl with an allergen
+ * @param words what is done to an ingredient beforehand: "chopped"
+ * @param brief a few words for a label
  */
 record CautionRule(
         boolean always,
@@ -22,13 +24,16 @@ record CautionRule(
         boolean chilled,
         List<String> except,
         boolean allergens,
+        List<String> words,
         String what,
+        String brief,
         String source) {
 
     CautionRule {
         ingredients = orEmpty(ingredients);
         techniques = orEmpty(techniques);
         except = orEmpty(except);
+        words = orEmpty(words);
     }
 
     private static List<String> orEmpty(@Nullable List<String> list) {

@@ -2,6 +2,7 @@ package org.misecue.prep;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
@@ -28,7 +29,7 @@ final class Cautions {
 
     private Stream<Caution> apply(CautionRule rule, List<Bowl> bowls, List<ToHand> toHand) {
         if (rule.always()) {
-            return Stream.of(new Caution(rule.what(), "all day", rule.source()));
+            return Stream.of(new Caution(rule.what(), rule.brief(), "all day", List.of(), List.of(), rule.source()));
         }
         List<Integer> steps = recipe.steps().stream()
                 .filter(step -> concerns(rule, step))
@@ -49,7 +50,8 @@ final class Cautions {
         boolean meets = !rule.both() || (!steps.isEmpty() && !bowlNumbers.isEmpty());
         return where.isEmpty() || !meets
                 ? Stream.empty()
-                : Stream.of(new Caution(rule.what(), String.join("; ", where), rule.source()));
+                : Stream.of(new Caution(
+                        rule.what(), rule.brief(), String.join("; ", where), bowlNumbers, steps, rule.source()));
     }
 
     private static boolean concerns(CautionRule rule, Step step) {
@@ -62,6 +64,10 @@ final class Cautions {
 
     private boolean concerns(CautionRule rule, IngredientLine line, Carries allergens) {
         if (rule.allergens() && !allergens.certain().isEmpty()) {
+            return true;
+        }
+        String done = " " + line.preparation().toLowerCase(Locale.ROOT).replace(',', ' ') + " ";
+        if (rule.words().stream().anyMatch(word -> done.contains(" " + word + " "))) {
             return true;
         }
         Optional<Ingredient> known = pantry.find(line.ingredient());

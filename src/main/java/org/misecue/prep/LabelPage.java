@@ -1,14 +1,23 @@
 package org.misecue.prep;
 
+import java.util.List;
 import java.util.Map;
 import org.misecue.page.Pages;
 
-/** A label for each bowl of each take, three in a row, to cut out along the lines. */
+/** A label for each bowl of each take, on a plain grid, to cut out along the lines or to print on sticky sheets. */
 public final class LabelPage {
 
     private LabelPage() {}
 
     public static String html(PrepPlan plan) {
-        return Pages.fill("prep/labels.jte", Map.of("plan", plan));
+        return html(plan, LabelSheet.USUAL);
+    }
+
+    public static String html(PrepPlan plan, LabelSheet sheet) {
+        List<Label> labels =
+                plan.filled().stream().map(bowl -> Label.of(plan, bowl, sheet)).toList();
+        return Pages.fill(
+                "prep/labels.jte",
+                Map.of("title", plan.title(), "sheet", sheet, "pages", PrepWords.rows(labels, sheet.perPage())));
     }
 }

@@ -30,11 +30,11 @@ public final class PrepJson {
         root.put("takes", plan.takes());
         root.put("spare", plan.sets().spare());
         ArrayNode bowls = root.putArray("bowls");
-        plan.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
+        plan.bowls().forEach(bowl -> write(plan, bowl, bowls.addObject()));
         ArrayNode spares = root.putArray("spares");
         plan.spares().forEach(spare -> write(spare, spares.addObject()));
         ArrayNode swapOuts = root.putArray("swapOuts");
-        plan.swapOuts().forEach(swapOut -> write(swapOut, swapOuts.addObject()));
+        plan.swapOuts().forEach(swapOut -> write(plan, swapOut, swapOuts.addObject()));
         ArrayNode suggestions = root.putArray("worthMakingEarlier");
         plan.suggestions().forEach(swapOut -> suggestions
                 .addObject()
@@ -51,7 +51,7 @@ public final class PrepJson {
         ArrayNode toHand = root.putArray("toHand");
         plan.toHand().forEach(thing -> write(thing, toHand.addObject()));
         ArrayNode jobs = root.putArray("jobs");
-        plan.jobs().forEach(job -> write(job, jobs.addObject()));
+        plan.jobs().forEach(job -> write(plan, job, jobs.addObject()));
         ArrayNode kit = root.putArray("kit");
         plan.kit().forEach(item -> kit.add(item.what()));
         ArrayNode shopping = root.putArray("shopping");
@@ -72,7 +72,7 @@ public final class PrepJson {
         }
     }
 
-    private static void write(Bowl bowl, ObjectNode out) {
+    private static void write(PrepPlan plan, Bowl bowl, ObjectNode out) {
         out.put("number", bowl.number());
         out.put("name", bowl.name());
         out.put("component", bowl.component());
@@ -89,6 +89,7 @@ public final class PrepJson {
             node.put("preparation", content.preparation());
         }
         write(bowl.allergens(), out);
+        texts(out.putArray("cautions"), plan.cautions(bowl));
         bowl.reading().ifPresent(reading -> {
             ObjectNode node = out.putObject("onScale");
             node.put("grams", Rationals.decimal(reading.grams()));
@@ -109,7 +110,7 @@ public final class PrepJson {
         write(spare.allergens(), out);
     }
 
-    private static void write(SwapOut swapOut, ObjectNode out) {
+    private static void write(PrepPlan plan, SwapOut swapOut, ObjectNode out) {
         out.put("after", swapOut.after());
         out.put("state", swapOut.state());
         out.put("shownIn", swapOut.shownIn());
@@ -117,7 +118,7 @@ public final class PrepJson {
         out.put("work", swapOut.work().toString());
         out.put("begin", swapOut.begin().map(LocalDateTime::toString).orElse(null));
         ArrayNode bowls = out.putArray("bowls");
-        swapOut.bowls().forEach(bowl -> write(bowl, bowls.addObject()));
+        swapOut.bowls().forEach(bowl -> write(plan, bowl, bowls.addObject()));
     }
 
     private static void write(ToHand thing, ObjectNode out) {
@@ -136,20 +137,34 @@ public final class PrepJson {
         texts(out.putArray("unknown"), allergens.unknown());
     }
 
-    private static void write(Job job, ObjectNode out) {
+    private static void write(PrepPlan plan, Job job, ObjectNode out) {
         out.put("what", job.what());
         out.put("before", job.before().toString());
         out.put("for", job.forWhat());
         out.put("step", job.step());
         out.put("at", job.at().map(LocalDateTime::toString).orElse(null));
+        out.put("limit", job.limit().map(limit -> limit.within().toString()).orElse(null));
+        out.put(
+                "latest",
+                job.limit().flatMap(RoomLimit::by).map(LocalDateTime::toString).orElse(null));
+        out.put("advice", job.limit().map(RoomLimit::advice).orElse(""));
+        out.put("limitSource", job.limit().isPresent() ? RoomLimit.SOURCE : null);
         out.put("why", job.why());
         out.put("source", job.source());
+        texts(out.putArray("cautions"), plan.cautions(job));
     }
 
     private static void write(Purchase purchase, ObjectNode out) {
         out.put("aisle", purchase.aisle());
         out.put("ingredient", purchase.ingredient());
         write(purchase.quantity(), out);
+        ArrayNode packs = out.putArray("packs");
+        for (Pack pack : purchase.packs().packs()) {
+            ObjectNode node = packs.addObject().put("count", pack.count()).put("what", pack.word());
+            write(Optional.of(pack.size()), node);
+        }
+        ObjectNode over = out.putObject("over");
+        write(purchase.packs().over(), over);
         texts(out.putArray("remarks"), purchase.remarks());
     }
 

@@ -1,6 +1,7 @@
 package org.misecue.prep;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.scale.Sets;
@@ -64,6 +65,26 @@ public record PrepPlan(
             return "take " + set;
         }
         return sets.spare() == 1 ? "spare" : "spare " + (set - sets.takes());
+    }
+
+    /** What to mind with a bowl, in a few words each. */
+    public List<String> cautions(Bowl bowl) {
+        return briefs(caution -> caution.bowls().contains(bowl.number()));
+    }
+
+    /** What to mind at a job: with its bowls, or where it has none at the step that it is for. */
+    public List<String> cautions(Job job) {
+        return briefs(caution -> job.bowls().isEmpty()
+                ? job.step() > 0 && caution.steps().contains(job.step())
+                : caution.bowls().stream().anyMatch(job.bowls()::contains));
+    }
+
+    private List<String> briefs(Predicate<Caution> concerned) {
+        return cautions.stream()
+                .filter(concerned)
+                .map(Caution::brief)
+                .distinct()
+                .toList();
     }
 
     /** The bowls of one take. */

@@ -32,7 +32,11 @@ public final class PrepPlanner {
                         (one, other) -> other);
         Recipe recipe = scaled.recipe();
         knownSteps(recipe, settings);
-        FilmingClock clock = new FilmingClock(recipe.steps(), settings.sets().takes(), settings.firstShot());
+        FilmingClock clock = new FilmingClock(
+                recipe.steps(),
+                settings.sets().takes(),
+                settings.firstShot(),
+                SwapOutPlanner.standsReady(recipe, settings.madeEarlier()));
         SwapOutPlanner earlier = new SwapOutPlanner(recipe, oneTake, clock);
         List<SwapOut> swapOuts = earlier.wanted(settings.madeEarlier());
         List<Spare> spares = new SpareFinder(recipe, pantry, new Weights(pantry, settings.household()), oneTake)
@@ -40,6 +44,8 @@ public final class PrepPlanner {
         List<Bowl> filled = Stream.concat(
                         bowls.stream(), swapOuts.stream().flatMap(swapOut -> swapOut.bowls().stream()))
                 .toList();
+        JobPlanner planner = new JobPlanner(recipe, pantry, settings, clock);
+        List<Job> jobs = planner.plan(filled, setter.toHand(), earlier.jobs(settings.madeEarlier()));
         return new PrepPlan(
                 scaled.recipe().title(),
                 scaled.factor(),
@@ -50,11 +56,12 @@ public final class PrepPlanner {
                 earlier.worthwhile(settings.madeEarlier()),
                 Tally.of(oneTake, settings.sets().all(), spares, swapOuts),
                 List.copyOf(setter.toHand()),
-                new JobPlanner(scaled.recipe(), pantry, settings).plan(filled, setter.toHand()),
-                KitList.of(scaled.recipe(), filled, settings.sets().takes()),
+                jobs,
+                KitList.of(recipe, filled, settings.sets().takes()),
                 new ShoppingList(pantry, settings).of(scaled, extras(spares, swapOuts)),
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
-                Stream.concat(scaled.warnings().stream(), setter.notes().stream())
+                Stream.of(scaled.warnings(), setter.notes(), planner.notes())
+                        .flatMap(List::stream)
                         .toList());
     }
 

@@ -13,6 +13,7 @@ import tech.units.indriya.function.RationalNumber;
  *
  * @param sets of bowls: one for each take, and the spare ones
  * @param household whose spoons and cups are meant
+ * @param ovens that can each have a temperature of its own
  * @param firstShot when the camera rolls first; without it, jobs say how long before and no clock time
  * @param scaleStep the smallest step in grams that the scale shows
  * @param failures whether a little more is weighed of what fails easily
@@ -22,6 +23,7 @@ import tech.units.indriya.function.RationalNumber;
 public record PrepSettings(
         Sets sets,
         Household household,
+        int ovens,
         Optional<LocalDateTime> firstShot,
         RationalNumber scaleStep,
         boolean failures,
@@ -30,31 +32,35 @@ public record PrepSettings(
 
     /** One take, metric spoons, no clock time, a scale of whole grams, spares, nothing made earlier. */
     public static PrepSettings standard() {
-        return new PrepSettings(Sets.ONE, Household.METRIC, Optional.empty(), Rationals.ONE, true, true, Set.of());
+        return new PrepSettings(Sets.ONE, Household.METRIC, 1, Optional.empty(), Rationals.ONE, true, true, Set.of());
     }
 
     public PrepSettings withTakes(int number) {
         return new PrepSettings(
-                new Sets(number, sets.spare()), household, firstShot, scaleStep, failures, hero, madeEarlier);
+                new Sets(number, sets.spare()), household, ovens, firstShot, scaleStep, failures, hero, madeEarlier);
     }
 
     public PrepSettings withHousehold(Household other) {
-        return new PrepSettings(sets, other, firstShot, scaleStep, failures, hero, madeEarlier);
+        return new PrepSettings(sets, other, ovens, firstShot, scaleStep, failures, hero, madeEarlier);
     }
 
     public PrepSettings withFirstShot(LocalDateTime time) {
-        return new PrepSettings(sets, household, Optional.of(time), scaleStep, failures, hero, madeEarlier);
+        return new PrepSettings(sets, household, ovens, Optional.of(time), scaleStep, failures, hero, madeEarlier);
     }
 
     public PrepSettings withScaleStep(RationalNumber grams) {
-        return new PrepSettings(sets, household, firstShot, grams, failures, hero, madeEarlier);
+        return new PrepSettings(sets, household, ovens, firstShot, grams, failures, hero, madeEarlier);
     }
 
     public PrepSettings withSpares(boolean forFailures, boolean forHero) {
-        return new PrepSettings(sets, household, firstShot, scaleStep, forFailures, forHero, madeEarlier);
+        return new PrepSettings(sets, household, ovens, firstShot, scaleStep, forFailures, forHero, madeEarlier);
     }
 
     public PrepSettings withMadeEarlier(Set<Integer> steps) {
-        return new PrepSettings(sets, household, firstShot, scaleStep, failures, hero, Set.copyOf(steps));
+        return new PrepSettings(sets, household, ovens, firstShot, scaleStep, failures, hero, Set.copyOf(steps));
+    }
+
+    public PrepSettings withOvens(int number) {
+        return new PrepSettings(sets, household, number, firstShot, scaleStep, failures, hero, madeEarlier);
     }
 }

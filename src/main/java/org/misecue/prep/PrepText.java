@@ -18,13 +18,13 @@ public final class PrepText {
         section(
                 out,
                 "Start ahead, earliest first",
-                plan.jobs().stream().map(PrepText::job).toList());
+                plan.jobs().stream().map(job -> job(plan, job)).toList());
         for (int take = 1; take <= plan.sets().all(); take++) {
             String heading = plan.sets().all() == 1 ? "Bowls" : "Bowls, " + plan.setName(take);
             section(
                     out,
                     heading,
-                    plan.bowlsOf(take).stream().map(PrepText::bowl).toList());
+                    plan.bowlsOf(take).stream().map(bowl -> bowl(plan, bowl)).toList());
         }
         for (SwapOut swapOut : plan.swapOuts()) {
             section(
@@ -32,7 +32,7 @@ public final class PrepText {
                     "Made earlier. " + PrepWords.swapOut(swapOut),
                     Stream.concat(
                                     Stream.of("  [ ] " + PrepWords.making(swapOut)),
-                                    swapOut.bowls().stream().map(PrepText::bowl))
+                                    swapOut.bowls().stream().map(bowl -> bowl(plan, bowl)))
                             .toList());
         }
         section(
@@ -89,12 +89,16 @@ public final class PrepText {
         }
     }
 
-    private static String job(Job job) {
+    private static String job(PrepPlan plan, Job job) {
         return "  [ ] " + PrepWords.when(job) + ": " + job.what() + "\n      for " + job.forWhat() + ". " + job.why()
-                + " (" + job.source() + ")";
+                + " (" + job.source() + ")" + limit(job) + care("\n      ! ", plan.cautions(job));
     }
 
-    private static String bowl(Bowl bowl) {
+    private static String limit(Job job) {
+        return job.limit().isEmpty() ? "" : "\n      ! " + PrepWords.limit(job) + " (" + RoomLimit.SOURCE + ")";
+    }
+
+    private static String bowl(PrepPlan plan, Bowl bowl) {
         String head =
                 "  [ ] %2d  %s – %s".formatted(bowl.number(), Wording.upperFirst(bowl.name()), PrepWords.place(bowl));
         List<String> lines = new ArrayList<>(List.of(head));
@@ -104,7 +108,11 @@ public final class PrepText {
         if (!allergens.isEmpty()) {
             lines.add("          " + allergens);
         }
-        return String.join("\n", lines);
+        return String.join("\n", lines) + care("\n          ! ", plan.cautions(bowl));
+    }
+
+    private static String care(String lead, List<String> briefs) {
+        return briefs.isEmpty() ? "" : lead + String.join("; ", briefs);
     }
 
     private static String spare(Spare spare) {

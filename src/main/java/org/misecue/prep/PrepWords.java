@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.misecue.quantity.Unit;
 
 /** One line of text for each thing of the plan, the same on every sheet. */
@@ -22,6 +23,19 @@ public final class PrepWords {
     /** "Tue 07:30"; empty where the first shot has no time. */
     public static String clock(Job job) {
         return job.at().map(CLOCK::format).orElse("");
+    }
+
+    /** "Used or back in the fridge by Tue 10:05, 2 h after it came out"; empty where nothing comes out. */
+    public static String limit(Job job) {
+        return job.limit().map(PrepWords::limit).orElse("");
+    }
+
+    private static String limit(RoomLimit limit) {
+        String by = limit.by().map(time -> "by " + CLOCK.format(time) + ", ").orElse("");
+        return ("Used or back in the fridge " + by + Wording.duration(limit.within())
+                        + " after it came out, all takes added up; after 1 h where it is hotter than 32 °C. "
+                        + limit.advice())
+                .strip();
     }
 
     /** "small bowl, sponge, step 2". */
@@ -64,7 +78,24 @@ public final class PrepWords {
                 .map(quantity -> ", " + Measures.text(quantity))
                 .orElse("");
         String remarks = purchase.remarks().isEmpty() ? "" : " (" + String.join("; ", purchase.remarks()) + ")";
-        return purchase.ingredient() + amount + remarks;
+        String packs = packs(purchase.packs());
+        return purchase.ingredient() + amount + remarks + (packs.isEmpty() ? "" : " → " + packs);
+    }
+
+    /** "1 × 1 kg bag (170 g over)"; empty for what is sold loose. */
+    public static String packs(Packs packs) {
+        String taken = packs.packs().stream().map(PrepWords::pack).collect(Collectors.joining(" + "));
+        String over = packs.over()
+                .filter(left -> left.amount().least().orElseThrow().signum() > 0)
+                .map(left -> " (" + Measures.text(left) + " over)")
+                .orElse("");
+        return taken + over;
+    }
+
+    private static String pack(Pack pack) {
+        String size = Measures.text(Measures.large(pack.size()));
+        String words = pack.size().unit() == Unit.EACH ? pack.word() + " of " + size : size + " " + pack.word();
+        return (pack.count() + " × " + words).strip();
     }
 
     /** "1 large egg, if it fails: bowl 3, step 2". */

@@ -10,6 +10,8 @@ import org.misecue.quantity.Quantity;
  * @param aisle where a shop has it; "other" where the pantry does not know it
  * @param ingredient what to ask for
  * @param quantity rounded up; empty where the recipe states no amount
+ * @param packs what to take off the shelf for it
  * @param remarks "and some for greasing", "optional"
  */
-public record Purchase(String aisle, String ingredient, Optional<Quantity> quantity, List<String> remarks) {}
+public record Purchase(
+        String aisle, String ingredient, Optional<Quantity> quantity, Packs packs, List<String> remarks) {}

@@ -30,10 +30,12 @@ final class ShoppingList {
 
     private final Pantry pantry;
     private final PrepSettings settings;
+    private final Packer packer;
 
     ShoppingList(Pantry pantry, PrepSettings settings) {
         this.pantry = pantry;
         this.settings = settings;
+        this.packer = new Packer(pantry, settings.household());
     }
 
     /** @param extras what is wanted once, besides the sets of bowls */
@@ -52,9 +54,7 @@ final class ShoppingList {
         return merged(byName).entrySet().stream()
                 .flatMap(entry -> purchases(entry.getKey(), entry.getValue()).stream())
                 .filter(purchase -> !purchase.aisle().equals(NOT_BOUGHT))
-                .sorted(Comparator.comparing(
-                                (Purchase purchase) -> purchase.aisle().equals(OTHER) ? 1 : 0)
-                        .thenComparing(Purchase::aisle)
+                .sorted(Comparator.comparing((Purchase purchase) -> Aisles.place(purchase.aisle()))
                         .thenComparing(Purchase::ingredient))
                 .toList();
     }
@@ -98,17 +98,23 @@ final class ShoppingList {
         List<WeighedLine> weighed = lines.stream()
                 .filter(line -> line.weighed().flatMap(q -> q.amount().most()).isPresent())
                 .toList();
-        List<Quantity> sums = new Totals(settings.household())
-                .of(weighed).stream().map(Totals::roundedUp).toList();
+        List<Quantity> sums = new Totals(settings.household()).of(weighed);
         List<String> remarks = remarks(lines, !weighed.isEmpty());
         String name = asWritten(key, lines);
         if (sums.isEmpty()) {
-            return List.of(new Purchase(aisle, name, Optional.empty(), remarks));
+            return List.of(
+                    new Purchase(aisle, name, Optional.empty(), packer.pack(key, aisle, Optional.empty()), remarks));
         }
         return sums.stream()
                 .filter(sum -> !isPinchBesides(sum, sums.size()))
-                .map(sum -> new Purchase(aisle, name, Optional.of(sum), remarks))
+                .map(sum -> purchase(aisle, name, sum, packer.pack(key, aisle, Optional.of(sum)), remarks))
                 .toList();
+    }
+
+    /** Packs do the rounding up; what is sold loose is rounded up itself. */
+    private static Purchase purchase(String aisle, String name, Quantity need, Packs packs, List<String> remarks) {
+        Quantity shown = packs.packs().isEmpty() ? Totals.roundedUp(need) : Totals.wholeUp(need);
+        return new Purchase(aisle, name, Optional.of(shown), packs, remarks);
     }
 
     /** A pinch beside a weight is no line of its own. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -20,6 +21,9 @@ final class SwapOutPlanner {
 
     /** Shorter waits are not worth a second batch. */
     private static final Duration WORTH_IT = Duration.ofMinutes(30);
+
+    /** What waits longer cannot be waited for within a day of filming; common practice, no source. */
+    private static final Duration TOO_LONG = Duration.ofHours(4);
 
     private static final Map<String, String> STATES = Map.of(
             "bake", "baked",
@@ -49,6 +53,37 @@ final class SwapOutPlanner {
     /** Those that are wanted, in the order of the method. */
     List<SwapOut> wanted(Set<Integer> steps) {
         return new TreeSet<>(steps).stream().map(this::after).toList();
+    }
+
+    /** The steps of which something stands ready: those that are wanted, and those that wait too long for a day. */
+    static Set<Integer> standsReady(Recipe recipe, Set<Integer> wanted) {
+        Set<Integer> steps = new TreeSet<>(wanted);
+        MethodOrder.of(recipe).stretches().stream()
+                .filter(stretch -> stretch.waiting().compareTo(TOO_LONG) >= 0)
+                .forEach(stretch -> steps.add(stretch.step()));
+        return steps;
+    }
+
+    /** Jobs for what stands ready. */
+    List<Job> jobs(Set<Integer> wanted) {
+        return standsReady(recipe, wanted).stream()
+                .map(step -> job(after(step)))
+                .toList();
+    }
+
+    private Job job(SwapOut swapOut) {
+        int step = swapOut.shownIn() == 0 ? swapOut.after() : swapOut.shownIn();
+        return new Job(
+                "Begin the one that is made earlier: " + swapOut.state(),
+                swapOut.work(),
+                "step " + step,
+                step,
+                swapOut.begin(),
+                swapOut.bowls().stream().map(Bowl::number).toList(),
+                Optional.empty(),
+                "Step %d waits %s; with one that stands ready nobody need wait on the day."
+                        .formatted(swapOut.after(), Wording.duration(swapOut.waits())),
+                "the recipe, step " + swapOut.after());
     }
 
     /** What would save the longest waits, longest first. */

@@ -72,6 +72,16 @@ record Totals(Household household) {
         return Quantity.of(near.compareTo(value) < 0 ? near.add(step) : near, quantity.unit());
     }
 
+    /** Grams and millilitres up to the next whole one; the rest as {@link #roundedUp}. */
+    static Quantity wholeUp(Quantity quantity) {
+        if (quantity.unit() != Unit.GRAM && quantity.unit() != Unit.MILLILITRE) {
+            return roundedUp(quantity);
+        }
+        RationalNumber value = quantity.amount().most().orElse(Rationals.ZERO);
+        RationalNumber near = Rationals.nearest(value, Rationals.ONE);
+        return Quantity.of(near.compareTo(value) < 0 ? near.add(Rationals.ONE) : near, quantity.unit());
+    }
+
     private static RationalNumber stepFor(RationalNumber value) {
         if (value.compareTo(FIFTY) <= 0) {
             return Rationals.of(5);

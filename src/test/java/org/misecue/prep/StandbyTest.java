@@ -69,8 +69,8 @@ class StandbyTest {
     @Test
     void spares_are_bought_once_and_not_for_every_take() {
         PrepSettings three = PrepSettings.standard().withTakes(3);
-        assertThat(bought(three, "large eggs")).isEqualTo("large eggs, 13");
-        assertThat(bought(three.withSpares(false, false), "large eggs")).isEqualTo("large eggs, 12");
+        assertThat(bought(three, "large eggs")).isEqualTo("large eggs, 13 → 1 × box of 10 + 1 × box of 6 (3 over)");
+        assertThat(bought(three.withSpares(false, false), "large eggs")).isEqualTo("large eggs, 12 → 1 × box of 12");
     }
 
     private static String bought(PrepSettings settings, String ingredient) {
@@ -95,7 +95,7 @@ class StandbyTest {
         assertThat(meringue.work()).isGreaterThanOrEqualTo(Duration.ofHours(2));
         assertThat(meringue.begin().orElseThrow()).isBefore(LocalDateTime.parse("2026-05-04T11:00"));
         assertThat(bought(PrepSettings.standard().withMadeEarlier(Set.of(2)), "large eggs"))
-                .isEqualTo("large eggs, 9");
+                .isEqualTo("large eggs, 9 → 1 × box of 10 (1 over)");
     }
 
     @Test
@@ -105,6 +105,23 @@ class StandbyTest {
                 .containsExactly(2);
         assertThat(plan(PrepSettings.standard().withMadeEarlier(Set.of(2))).suggestions())
                 .isEmpty();
+    }
+
+    @Test
+    void what_waits_overnight_is_begun_the_day_before_though_nobody_asked_for_it() {
+        PrepPlan plan = PrepPlanner.plan(
+                new TestKitchen("Slow loaf")
+                        .component("dough")
+                        .line("500", GRAM, "bread flour", "")
+                        .step("Knead the flour and prove it for 12 hours.", "knead prove", 15, 720, "0/0")
+                        .step("Shape the dough and bake for 40 minutes.", "shape bake", 10, 40)
+                        .asWritten(),
+                Pantry.standard(),
+                PrepSettings.standard().withFirstShot(LocalDateTime.parse("2026-05-04T10:00")));
+        Job job = plan.jobs().get(0);
+        assertThat(job.what()).isEqualTo("Begin the one that is made earlier: dough, proved");
+        assertThat(job.before()).isGreaterThanOrEqualTo(Duration.ofHours(12));
+        assertThat(job.at().orElseThrow()).isBefore(LocalDateTime.parse("2026-05-04T10:00"));
     }
 
     @Test

@@ -51,15 +51,14 @@ class ShotTemplatesTest {
     @Test
     void the_guide_explains_every_key_choice_and_blank() throws IOException {
         String guide = Files.readString(Path.of("src/docs/shot-templates.md"));
-        JsonNode schema = new ObjectMapper().readTree(FOLDER.resolve("schema.json").toFile());
+        JsonNode schema =
+                new ObjectMapper().readTree(FOLDER.resolve("schema.json").toFile());
         Stream.of("/properties", "/$defs/shot/properties", "/$defs/hazard/properties")
-                .forEach(part -> schema.at(part)
-                        .properties()
-                        .forEach(key -> {
-                            assertThat(guide).contains("| `" + key.getKey() + "` |");
-                            key.getValue().path("enum").forEach(choice -> assertThat(guide)
-                                    .contains("`" + choice.asText() + "`"));
-                        }));
+                .forEach(part -> schema.at(part).properties().forEach(key -> {
+                    assertThat(guide).contains("| `" + key.getKey() + "` |");
+                    key.getValue().path("enum").forEach(choice -> assertThat(guide)
+                            .contains("`" + choice.asText() + "`"));
+                }));
         Blanks.NAMES.forEach(blank -> assertThat(guide).contains("| `{" + blank + "}` |"));
     }
 
