@@ -26,9 +26,6 @@ public record Label(Bowl bowl, String set, List<Line> lines, double points) {
     private static final double LEAST = 2.5;
     private static final double LINE_HEIGHT = 1.22;
 
-    /** A generous width of a bold letter, as a share of its size. */
-    private static final double LETTER = 0.6;
-
     private static final double PADDING_MM = 5;
 
     /** The number's share of the label's width. */
@@ -91,23 +88,8 @@ public record Label(Bowl bowl, String set, List<Line> lines, double points) {
         return lines.stream()
                 .mapToDouble(line -> {
                     double size = line.style().equals("name") || line.style().equals("amount") ? points : points * 0.8;
-                    return wrapped(line.text(), (int) Math.max(1, width / (size * LETTER))) * size * LINE_HEIGHT;
+                    return Wrap.lines(line.text(), width, size) * size * LINE_HEIGHT;
                 })
                 .sum();
-    }
-
-    private static int wrapped(String text, int letters) {
-        int lines = 1;
-        int used = 0;
-        for (String word : text.split(" ")) {
-            if (used > 0 && used + 1 + word.length() > letters) {
-                lines++;
-                used = 0;
-            }
-            used += (used > 0 ? 1 : 0) + word.length();
-            lines += (used - 1) / letters;
-            used = used > letters ? used % letters : used;
-        }
-        return lines;
     }
 }

@@ -1,6 +1,7 @@
 package org.misecue.prep;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.pantry.Pantry;
@@ -39,6 +40,7 @@ public final class PrepPlanner {
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
                 Stream.of(scaled.warnings(), setter.notes(), planner.notes())
                         .flatMap(List::stream)
-                        .toList());
+                        .toList(),
+                Set.of());
     }
 }
