@@ -85,9 +85,11 @@ class CautionsTest {
         PrepPlan plan = planned(new TestKitchen("Bowl").component("").line("100", GRAM, ingredient, preparation));
         Bowl bowl = plan.bowls().get(0);
         assertThat(plan.cautions(bowl)).anyMatch(words -> words.startsWith(brief));
-        assertThat(PrepText.of(plan).substring(0, PrepText.of(plan).indexOf("\nKit"))).contains(brief);
+        assertThat(PrepText.of(plan).substring(0, PrepText.of(plan).indexOf("\nKit")))
+                .contains(brief);
         assertThat(PrepPage.html(plan)).contains(brief);
-        assertThat(Label.of(plan, bowl, LabelSheet.USUAL).lines()).anyMatch(line -> line.text().contains(brief));
+        assertThat(Label.of(plan, bowl, LabelSheet.USUAL).lines())
+                .anyMatch(line -> line.text().contains(brief));
     }
 
     @Test
