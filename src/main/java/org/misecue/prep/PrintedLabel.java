@@ -15,7 +15,7 @@ import org.misecue.notice.Place;
  * @param lines below the name: amounts, what is done to them, where they go, what to mind
  * @param points the size of the letters
  */
-public record Label(Bowl bowl, String set, List<Line> lines, double points) {
+public record PrintedLabel(Bowl bowl, String set, List<Line> lines, double points) {
 
     /** @param style how it is printed, a class of the page */
     public record Line(String text, String style) {}
@@ -32,13 +32,12 @@ public record Label(Bowl bowl, String set, List<Line> lines, double points) {
     static final double NUMBER_MM = 15;
 
     /** @throws BadInput if the label is too small for all that belongs on it */
-    static Label of(PrepPlan plan, Bowl bowl, LabelSheet sheet) {
-        String set = plan.sets().all() > 1 ? plan.setName(bowl.take()) : "";
+    static PrintedLabel of(PrepPlan plan, String set, Bowl bowl, LabelSheet sheet) {
         for (boolean runOn : new boolean[] {false, true}) {
             List<Line> lines = lines(plan, bowl, runOn);
             double points = fit(lines, sheet);
             if (points >= SMALLEST || runOn && sheet.equals(LabelSheet.USUAL)) {
-                return new Label(bowl, set, lines, points);
+                return new PrintedLabel(bowl, set, lines, points);
             }
         }
         throw new BadInput(
