@@ -16,7 +16,9 @@ import org.misecue.day.DayText;
 import org.misecue.episode.OutFolder;
 import org.misecue.footage.FilmInfo;
 import org.misecue.page.Pdf;
+import org.misecue.prep.ChecklistPage;
 import org.misecue.prep.LabelPage;
+import org.misecue.prep.LabelSheet;
 import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepText;
 import org.misecue.publish.SchemaOrg;
@@ -46,7 +48,9 @@ final class Results {
         add("prep.txt", PrepText.of(worktop.prep()));
         files.put("labels.pdf", Pdf.of(LabelPage.html(worktop.prep())));
         row("bowls, jobs, shopping", "prep.html, prep.pdf, prep.txt");
+        files.put("checklist.pdf", Pdf.of(ChecklistPage.html(worktop.prep(), LabelSheet.Paper.A4)));
         row("labels for the bowls", "labels.pdf");
+        row("boxes to tick", "checklist.pdf");
     }
 
     void addShots() {

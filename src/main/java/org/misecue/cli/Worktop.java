@@ -15,6 +15,7 @@ import org.misecue.compare.Journey;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.EpisodeSettings.Publish;
+import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
 import org.misecue.narration.Narration;
@@ -189,17 +190,18 @@ final class Worktop {
 
     private PrepPlan planPrep() {
         return PrepPlanner.plan(
-                scaled(),
-                kitchen(),
-                new PrepSettings(
-                        settings().sets(),
-                        rules().household(),
-                        rules().ovens(),
-                        settings().firstShot(),
-                        settings().kitchen().scale().amount().least().orElse(Rationals.ONE),
-                        settings().standby().failures(),
-                        settings().standby().hero(),
-                        settings().standby().madeEarlier()));
+                        scaled(),
+                        kitchen(),
+                        new PrepSettings(
+                                settings().sets(),
+                                rules().household(),
+                                rules().ovens(),
+                                settings().firstShot(),
+                                settings().kitchen().scale().amount().least().orElse(Rationals.ONE),
+                                settings().standby().failures(),
+                                settings().standby().hero(),
+                                settings().standby().madeEarlier()))
+                .withTicks(new Ticks(episode).read());
     }
 
     private ShotPlan planShots() {

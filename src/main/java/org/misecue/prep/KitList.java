@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
@@ -31,6 +32,11 @@ final class KitList {
                 .forEach(kit::add);
         kit.addAll(tools(recipe.steps()));
         return kit;
+    }
+
+    /** The techniques that the table has a row for, be it an empty one. */
+    static Set<String> known() {
+        return Table.ROWS.keySet();
     }
 
     private static List<KitItem> tools(List<Step> steps) {

@@ -14,10 +14,16 @@ public final class LabelPage {
     }
 
     public static String html(PrepPlan plan, LabelSheet sheet) {
-        List<Label> labels =
-                plan.filled().stream().map(bowl -> Label.of(plan, bowl, sheet)).toList();
+        List<PrintedLabel> labels = plan.filled().stream()
+                .map(bowl -> PrintedLabel.of(plan, set(plan, bowl), bowl, sheet))
+                .toList();
         return Pages.fill(
                 "prep/labels.jte",
                 Map.of("title", plan.title(), "sheet", sheet, "pages", PrepWords.rows(labels, sheet.perPage())));
+    }
+
+    /** "take 2"; empty where there is one set only. */
+    static String set(PrepPlan plan, Bowl bowl) {
+        return plan.sets().all() > 1 || bowl.take() == 0 ? plan.setName(bowl.take()) : "";
     }
 }

@@ -90,6 +90,7 @@ public final class PrepJson {
         }
         write(bowl.allergens(), out);
         texts(out.putArray("cautions"), plan.cautions(bowl));
+        out.put("ticked", plan.isTicked(bowl));
         bowl.reading().ifPresent(reading -> {
             ObjectNode node = out.putObject("onScale");
             node.put("grams", Rationals.decimal(reading.grams()));
@@ -152,6 +153,8 @@ public final class PrepJson {
         out.put("why", job.why());
         out.put("source", job.source());
         texts(out.putArray("cautions"), plan.cautions(job));
+        out.put("letter", plan.letter(job));
+        out.put("ticked", plan.isTicked(job));
     }
 
     private static void write(Purchase purchase, ObjectNode out) {

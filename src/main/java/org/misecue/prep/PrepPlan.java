@@ -1,6 +1,7 @@
 package org.misecue.prep;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.misecue.notice.Note;
@@ -24,6 +25,7 @@ import tech.units.indriya.function.RationalNumber;
  * @param shopping for all takes together, by aisle
  * @param cautions where the work needs care
  * @param notes what scaling had to bend, and what the method leaves open about the bowls
+ * @param ticks what is ticked off, as {@link TickList} names it; ticks on what is no longer there are no harm
  */
 public record PrepPlan(
         String title,
@@ -39,7 +41,8 @@ public record PrepPlan(
         List<KitItem> kit,
         List<Purchase> shopping,
         List<Caution> cautions,
-        List<Note> notes) {
+        List<Note> notes,
+        Set<String> ticks) {
 
     /** Stands under every list of cautions and allergens. */
     public static final String LAW =
@@ -65,6 +68,40 @@ public record PrepPlan(
             return "take " + set;
         }
         return sets.spare() == 1 ? "spare" : "spare " + (set - sets.takes());
+    }
+
+    public PrepPlan withTicks(Set<String> done) {
+        return new PrepPlan(
+                title,
+                factor,
+                sets,
+                bowls,
+                spares,
+                swapOuts,
+                suggestions,
+                tally,
+                toHand,
+                jobs,
+                kit,
+                shopping,
+                cautions,
+                notes,
+                Set.copyOf(done));
+    }
+
+    public boolean isTicked(Bowl bowl) {
+        return ticks.contains(TickKeys.of(bowl, sets.all()));
+    }
+
+    public boolean isTicked(Job job) {
+        return ticks.contains(TickKeys.of(job));
+    }
+
+    /** "A" for the first job, "AA" after "Z". */
+    public String letter(Job job) {
+        int place = jobs.indexOf(job);
+        String last = String.valueOf((char) ('A' + place % 26));
+        return place < 26 ? last : (char) ('A' + place / 26 - 1) + last;
     }
 
     /** What to mind with a bowl, in a few words each. */

@@ -1,6 +1,7 @@
 package org.misecue.prep;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
@@ -62,7 +63,8 @@ public final class PrepPlanner {
                 new Cautions(scaled.recipe(), pantry).find(oneTake, setter.toHand()),
                 Stream.of(scaled.warnings(), setter.notes(), planner.notes())
                         .flatMap(List::stream)
-                        .toList());
+                        .toList(),
+                Set.of());
     }
 
     /** What is bought once more, besides the sets of bowls. */

@@ -90,8 +90,9 @@ public final class PrepText {
     }
 
     private static String job(PrepPlan plan, Job job) {
-        return "  [ ] " + PrepWords.when(job) + ": " + job.what() + "\n      for " + job.forWhat() + ". " + job.why()
-                + " (" + job.source() + ")" + limit(job) + care("\n      ! ", plan.cautions(job));
+        return "  " + box(plan.isTicked(job)) + " " + plan.letter(job) + "  " + PrepWords.when(job) + ": " + job.what()
+                + "\n      for " + job.forWhat() + ". " + job.why() + " (" + job.source() + ")" + limit(job)
+                + care("\n      ! ", plan.cautions(job));
     }
 
     private static String limit(Job job) {
@@ -99,8 +100,12 @@ public final class PrepText {
     }
 
     private static String bowl(PrepPlan plan, Bowl bowl) {
-        String head =
-                "  [ ] %2d  %s – %s".formatted(bowl.number(), Wording.upperFirst(bowl.name()), PrepWords.place(bowl));
+        String head = "  %s %2d  %s – %s"
+                .formatted(
+                        box(plan.isTicked(bowl)),
+                        bowl.number(),
+                        Wording.upperFirst(bowl.name()),
+                        PrepWords.place(bowl));
         List<String> lines = new ArrayList<>(List.of(head));
         bowl.contents().forEach(content -> lines.add("          " + PrepWords.content(content)));
         bowl.reading().ifPresent(reading -> lines.add("          on the scale: " + reading.words()));
@@ -109,6 +114,10 @@ public final class PrepText {
             lines.add("          " + allergens);
         }
         return String.join("\n", lines) + care("\n          ! ", plan.cautions(bowl));
+    }
+
+    private static String box(boolean ticked) {
+        return ticked ? "[x]" : "[ ]";
     }
 
     private static String care(String lead, List<String> briefs) {

@@ -38,6 +38,41 @@ public final class PrepWords {
                 .strip();
     }
 
+    /** "Tue 07:30", or "2 h ahead" where the first shot has no time. */
+    public static String clockOrAhead(Job job) {
+        return job.at().map(CLOCK::format).orElse(Wording.duration(job.before()) + " ahead");
+    }
+
+    /** "caster sugar 100 g"; of several things the name alone with how many they are. */
+    public static String inShort(Bowl bowl) {
+        return bowl.contents().size() == 1
+                ? bowl.name() + " " + Measures.text(bowl.contents().get(0).weighed())
+                : bowl.name() + ", " + bowl.contents().size() + " things";
+    }
+
+    /** "caster sugar, 1 × 1 kg bag": what is taken off the shelf. */
+    public static String bought(Purchase purchase) {
+        List<Pack> packs = purchase.packs().packs();
+        String amount = packs.isEmpty()
+                ? purchase.quantity().map(Measures::text).orElse("some")
+                : packs.stream().map(PrepWords::pack).collect(Collectors.joining(" + "));
+        return purchase.ingredient() + ", " + amount;
+    }
+
+    /** The class of a box on a page: empty, or filled. */
+    public static String box(boolean ticked) {
+        return ticked ? "box done" : "box";
+    }
+
+    /** "back in the fridge by Tue 10:05"; empty where nothing comes out. */
+    public static String backBy(Job job) {
+        return job.limit()
+                .map(limit -> limit.by()
+                        .map(time -> "used or back in the fridge by " + CLOCK.format(time))
+                        .orElse("used or back in the fridge after " + Wording.duration(limit.within())))
+                .orElse("");
+    }
+
     /** "small bowl, sponge, step 2". */
     public static String place(Bowl bowl) {
         return bowl.vessel().words() + ", " + where(bowl);

@@ -6,6 +6,8 @@ import static org.misecue.quantity.Unit.MILLILITRE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.pantry.Pantry;
 
 class CautionsTest {
@@ -63,6 +65,59 @@ class CautionsTest {
         assertThat(cautions).extracting(Caution::where).containsOnly("all day").hasSize(2);
         // UK Health and Safety Executive: a residual current device of 30 mA or less, tested.
         assertThat(about("Mains and water", cautions).what()).contains("tested RCD of 30 mA or less");
+    }
+
+    private static PrepPlan planned(TestKitchen kitchen) {
+        return PrepPlanner.plan(kitchen.asWritten(), Pantry.standard(), PrepSettings.standard());
+    }
+
+    /** What the issue of the day is must stand on the bowl itself, and so on its label, and not only in a list. */
+    @ParameterizedTest
+    @CsvSource({
+        "large eggs, '', Raw egg: nobody tastes",
+        "plain flour, '', Raw flour: nobody tastes",
+        "double cream, '', Chilled: out 2 h at most",
+        "double cream, '', 'Cream: out last'",
+        "hazelnuts, roughly chopped, Knife:",
+        "clear honey, '', Honey: not for children under 12 months",
+    })
+    void what_to_mind_stands_on_the_bowl(String ingredient, String preparation, String brief) {
+        PrepPlan plan = planned(new TestKitchen("Bowl").component("").line("100", GRAM, ingredient, preparation));
+        Bowl bowl = plan.bowls().get(0);
+        assertThat(plan.cautions(bowl)).anyMatch(words -> words.startsWith(brief));
+        assertThat(PrepText.of(plan).substring(0, PrepText.of(plan).indexOf("\nKit")))
+                .contains(brief);
+        assertThat(PrepPage.html(plan)).contains(brief);
+        assertThat(PrintedLabel.of(plan, "", bowl, LabelSheet.USUAL).lines())
+                .anyMatch(line -> line.text().contains(brief));
+    }
+
+    @Test
+    void hot_sugar_stands_on_the_bowl_of_sugar_that_is_boiled() {
+        PrepPlan plan = planned(new TestKitchen("Syrup")
+                .component("")
+                .line("200", GRAM, "caster sugar", "")
+                .step("Boil the sugar.", "boil", 5, 0, "0/0"));
+        assertThat(plan.cautions(plan.bowls().get(0))).containsExactly("Hot sugar: nobody walks behind the cook");
+    }
+
+    @Test
+    void what_to_mind_stands_at_the_job() {
+        PrepPlan plan = planned(Swirls.recipe());
+        assertThat(plan.jobs())
+                .filteredOn(job -> job.what().startsWith("Take the eggs"))
+                .allSatisfy(job -> assertThat(plan.cautions(job)).anyMatch(words -> words.startsWith("Raw egg")));
+        assertThat(plan.jobs())
+                .filteredOn(job -> job.what().startsWith("Heat the oven"))
+                .isNotEmpty()
+                .allSatisfy(job -> assertThat(plan.cautions(job)).anyMatch(words -> words.startsWith("Hot tins")));
+    }
+
+    @Test
+    void nothing_promises_to_be_safe() {
+        String text = PrepText.of(planned(Swirls.recipe()));
+        assertThat(text.toLowerCase(java.util.Locale.ROOT))
+                .doesNotContain("is safe", "are safe", "safe to", "safely", "allergen-free", "free from");
     }
 
     @Test

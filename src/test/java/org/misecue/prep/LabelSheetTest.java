@@ -74,11 +74,16 @@ class LabelSheetTest {
         check(plan, sheet, Glyphs.of(Pdf.of(LabelPage.html(plan, sheet))));
     }
 
+    private static PrintedLabel label(PrepPlan plan, int index, LabelSheet sheet) {
+        Bowl bowl = plan.bowls().get(index);
+        return PrintedLabel.of(plan, LabelPage.set(plan, bowl), bowl, sheet);
+    }
+
     /** Each label's letters, all of them, lie in its cell; nothing else lies in any cell. */
     private static void check(PrepPlan plan, LabelSheet sheet, Glyphs glyphs) {
         int seen = 0;
         for (int i = 0; i < plan.bowls().size(); i++) {
-            Label label = Label.of(plan, plan.bowls().get(i), sheet);
+            PrintedLabel label = label(plan, i, sheet);
             int page = i / sheet.perPage();
             double left = sheet.left(i % sheet.perPage());
             double top = sheet.top(i % sheet.perPage());
@@ -123,8 +128,8 @@ class LabelSheetTest {
     @Test
     void allergens_and_what_to_mind_stand_on_the_label() {
         PrepPlan plan = plan(Swirls.recipe(), 1);
-        assertThat(Label.of(plan, plan.bowls().get(5), LabelSheet.USUAL).lines())
-                .extracting(Label.Line::text)
+        assertThat(label(plan, 5, LabelSheet.USUAL).lines())
+                .extracting(PrintedLabel.Line::text)
                 .contains("Contains EGGS")
                 .anyMatch(line -> line.contains("Raw egg: nobody tastes"));
     }

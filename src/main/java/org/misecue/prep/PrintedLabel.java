@@ -15,7 +15,7 @@ import org.misecue.notice.Place;
  * @param lines below the name: amounts, what is done to them, where they go, what to mind
  * @param points the size of the letters
  */
-public record Label(Bowl bowl, String set, List<Line> lines, double points) {
+public record PrintedLabel(Bowl bowl, String set, List<Line> lines, double points) {
 
     /** @param style how it is printed, a class of the page */
     public record Line(String text, String style) {}
@@ -26,22 +26,18 @@ public record Label(Bowl bowl, String set, List<Line> lines, double points) {
     private static final double LEAST = 2.5;
     private static final double LINE_HEIGHT = 1.22;
 
-    /** A generous width of a bold letter, as a share of its size. */
-    private static final double LETTER = 0.6;
-
     private static final double PADDING_MM = 5;
 
     /** The number's share of the label's width. */
     static final double NUMBER_MM = 15;
 
     /** @throws BadInput if the label is too small for all that belongs on it */
-    static Label of(PrepPlan plan, Bowl bowl, LabelSheet sheet) {
-        String set = plan.sets().all() > 1 || bowl.take() == 0 ? plan.setName(bowl.take()) : "";
+    static PrintedLabel of(PrepPlan plan, String set, Bowl bowl, LabelSheet sheet) {
         for (boolean runOn : new boolean[] {false, true}) {
             List<Line> lines = lines(plan, bowl, runOn);
             double points = fit(lines, sheet);
             if (points >= SMALLEST || runOn && sheet.equals(LabelSheet.USUAL)) {
-                return new Label(bowl, set, lines, points);
+                return new PrintedLabel(bowl, set, lines, points);
             }
         }
         throw new BadInput(
@@ -92,23 +88,8 @@ public record Label(Bowl bowl, String set, List<Line> lines, double points) {
         return lines.stream()
                 .mapToDouble(line -> {
                     double size = line.style().equals("name") || line.style().equals("amount") ? points : points * 0.8;
-                    return wrapped(line.text(), (int) Math.max(1, width / (size * LETTER))) * size * LINE_HEIGHT;
+                    return Wrap.lines(line.text(), width, size) * size * LINE_HEIGHT;
                 })
                 .sum();
-    }
-
-    private static int wrapped(String text, int letters) {
-        int lines = 1;
-        int used = 0;
-        for (String word : text.split(" ")) {
-            if (used > 0 && used + 1 + word.length() > letters) {
-                lines++;
-                used = 0;
-            }
-            used += (used > 0 ? 1 : 0) + word.length();
-            lines += (used - 1) / letters;
-            used = used > letters ? used % letters : used;
-        }
-        return lines;
     }
 }

@@ -1,0 +1,78 @@
+package org.misecue.prep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+
+/** Finds what somebody ticks: bowls by number, jobs by letter: "3,5-7,B". */
+public final class TickList {
+
+    private static final Pattern RUN = Pattern.compile("(\\d{1,4})(?:\\s*[-–]\\s*(\\d{1,4}))?");
+
+    private TickList() {}
+
+    /**
+     * What the ticks are kept under.
+     *
+     * @param option that the text was given to
+     * @throws BadInput at the first bowl or job that is not on the list
+     */
+    public static List<String> keys(PrepPlan plan, String option, String text) {
+        List<String> keys = new ArrayList<>();
+        for (String part : text.split(",", -1)) {
+            String word = part.strip();
+            Matcher run = RUN.matcher(word);
+            if (run.matches()) {
+                int from = Integer.parseInt(run.group(1));
+                int to = run.group(2) == null ? from : Integer.parseInt(run.group(2));
+                if (to < from) {
+                    throw new BadInput(Place.of(option), "a run goes upwards; write " + to + "-" + from + ".");
+                }
+                IntStream.rangeClosed(from, to).forEach(number -> keys.add(bowl(plan, option, number)));
+            } else {
+                keys.add(job(plan, option, word));
+            }
+        }
+        return keys;
+    }
+
+    /** Everything that could be ticked now. */
+    public static List<String> standing(PrepPlan plan) {
+        return TickKeys.all(plan);
+    }
+
+    private static String bowl(PrepPlan plan, String option, int number) {
+        List<Bowl> bowls = plan.bowlsOf(1);
+        return bowls.stream()
+                .filter(bowl -> bowl.number() == number)
+                .findFirst()
+                .map(bowl -> TickKeys.of(bowl, plan.sets().all()))
+                .orElseThrow(() -> new BadInput(
+                        Place.of(option),
+                        bowls.isEmpty()
+                                ? "there are no bowls to tick."
+                                : "there is no bowl " + number + "; the bowls go from 1 to " + bowls.size() + "."));
+    }
+
+    private static String job(PrepPlan plan, String option, String letter) {
+        String wanted = letter.toUpperCase(Locale.ROOT);
+        return plan.jobs().stream()
+                .filter(job -> plan.letter(job).equals(wanted))
+                .findFirst()
+                .map(TickKeys::of)
+                .orElseThrow(() -> new BadInput(
+                        Place.of(option),
+                        "there is no bowl or job “" + letter + "”; bowls have numbers from 1 to "
+                                + plan.bowlsOf(1).size() + " and jobs letters"
+                                + (plan.jobs().isEmpty()
+                                        ? "."
+                                        : " from A to "
+                                                + plan.letter(plan.jobs()
+                                                        .get(plan.jobs().size() - 1)) + ".")));
+    }
+}
