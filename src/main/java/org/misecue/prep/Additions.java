@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * In how many additions a step takes an ingredient: "fold in the flour in two additions, with the milk after each". Each
@@ -65,9 +67,9 @@ final class Additions {
         List<Said> said = new ArrayList<>();
         Matcher matcher = COUNT.matcher(sentence);
         while (matcher.find()) {
-            String word = java.util.stream.Stream.of("number", "parts", "each")
+            String word = Stream.of("number", "parts", "each")
                     .map(matcher::group)
-                    .filter(java.util.Objects::nonNull)
+                    .filter(Objects::nonNull)
                     .findFirst()
                     .orElse("");
             int number = NUMBERS.containsKey(word) ? NUMBERS.get(word) : Integer.parseInt(word);

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.notice.Note;
@@ -30,6 +32,12 @@ final class BowlSetter {
     /** A share of a line on its way into a bowl. */
     private record Portion(
             int componentIndex, Content content, Share share, int step, int clause, int place, Nature nature) {}
+
+    /** Cream and eggs grow to two or three times their volume under a whisk; common practice, no source. */
+    private static final RationalNumber WHISKING_ROOM = Rationals.of(3);
+
+    private static final Pattern WHISKED = Pattern.compile(
+            "\\b(?:whisk|whip|beat)(?: together)?(?: the| both)?(?: (?!in\\b|with\\b|into\\b|to\\b)\\p{L}+){0,2} $");
 
     private static final int NOT_NAMED = Integer.MAX_VALUE;
 
@@ -171,8 +179,22 @@ final class BowlSetter {
                 .map(content ->
                         weights.millilitres(content.weighed(), content.grams(), content.ingredient(), liquid || egg))
                 .reduce(Rationals.ZERO, RationalNumber::add);
+        if (portions.stream().anyMatch(this::isWhiskedInItsBowl)) {
+            return Vessel.holding(room.multiply(WHISKING_ROOM), false);
+        }
         Vessel vessel = Vessel.holding(room, liquid);
         return egg && vessel == Vessel.PINCH_BOWL ? Vessel.SMALL_BOWL : vessel;
+    }
+
+    /** "Whip the cream": what is beaten by itself, or first of all, need not change its bowl. */
+    private boolean isWhiskedInItsBowl(Portion portion) {
+        boolean whips = portion.nature() == Nature.LIQUID || portion.nature() == Nature.EGG;
+        return whips
+                && portion.place() != NOT_NAMED
+                && WHISKED.matcher(text(portion.step())
+                                .substring(0, portion.place())
+                                .toLowerCase(Locale.ROOT))
+                        .find();
     }
 
     private static String name(Portion portion) {

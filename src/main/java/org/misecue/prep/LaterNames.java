@@ -22,11 +22,14 @@ final class LaterNames {
                     + "|steep|infuse|chop|cut|slice|halve|quarter|peel|core|stone|grate|mash|crush|blend|pur[ée]+|strain|cook|stew|poach"
                     + "|soften|bloom|dissolve|dice|hull|drain|separate|put|place|lay|arrange|tip|pour|measure|weigh|caramelise|macerate)\\b");
 
-    private static final Pattern LET_IN = Pattern.compile("^[^.;]*?\\b(?:into|over|through|onto)\\b");
+    private static final Pattern LET_IN = Pattern.compile(
+            "^[^.;]*?\\b(?:into|through|onto|over(?! (?:an? |the )?(?:\\p{L}+ ){0,2}(?:water|heat|flame|pan)\\b))\\b");
     private static final Pattern MADE = Pattern.compile(
             "\\b(?:roasted|baked|toasted|melted|warmed?|hot|cold|cooled|scalded|boiled"
                     + "|simmered|brewed|soaked|steeped|infused|plumped|chopped|sliced|grated|mashed|crushed|blended|strained|cooked|stewed"
                     + "|poached|softened|bloomed|whipped|whisked|beaten|creamed|caramelised|macerated|browned|drained|chilled|set)\\h+(?:\\p{L}+\\h+)?$");
+    private static final Pattern COME_OF_IT =
+            Pattern.compile("^\\p{L}+\\h+(?:juices?|syrup|mixture|pur[ée]+e?|pulp|compote|liquid|water)\\b");
     private static final Pattern WORD_BEFORE = Pattern.compile("([\\p{L}-]+)\\h+$");
 
     private LaterNames() {}
@@ -81,6 +84,10 @@ final class LaterNames {
         OptionalInt again = StepWords.whereNamed(later, ingredient);
         if (again.isPresent()
                 && MADE.matcher(later.substring(0, again.getAsInt())).find()) {
+            return true;
+        }
+        if (again.isPresent()
+                && COME_OF_IT.matcher(later.substring(again.getAsInt())).find()) {
             return true;
         }
         OptionalInt place = StepWords.whereNamed(first, ingredient);

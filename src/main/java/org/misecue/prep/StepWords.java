@@ -13,13 +13,21 @@ public final class StepWords {
 
     private static final Pattern CLAUSE_END = Pattern.compile("[.;!:]\\s|,? then |, and then ");
 
+    /** A name that is said without its form; baking powder is not "the baking", nor is custard powder custard. */
+    private static final Pattern FORM =
+            Pattern.compile("^(?!baking|custard|milk|curry)([\\p{L} -]+) (?:powder|extract|essence)$");
+
     private StepWords() {}
 
-    /** The place of the ingredient's name, or of the last word of it, in the text; empty where it is not named. */
+    /**
+     * The place of the ingredient's name, or of the last word of it, in the text; empty where it is not named. "The cocoa"
+     * names cocoa powder.
+     */
     public static OptionalInt whereNamed(String text, String ingredient) {
         String name = ingredient.toLowerCase(Locale.ROOT).strip();
         String lastWord = name.substring(name.lastIndexOf(' ') + 1);
-        return Stream.of(name, lastWord)
+        Stream<String> form = FORM.matcher(name).results().map(match -> match.group(1));
+        return Stream.concat(Stream.of(name, lastWord), form)
                 .map(word -> find(text, word))
                 .flatMapToInt(OptionalInt::stream)
                 .findFirst();

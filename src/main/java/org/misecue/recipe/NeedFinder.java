@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -25,6 +26,7 @@ final class NeedFinder {
 
     private static final Set<String> READIES = Set.of("heat-oven", "line-tin", "grease");
     private static final Set<String> COOKS = Set.of("bake", "fry", "simmer", "boil");
+    private static final Set<String> OF_DOUGH = Set.of("roll-out", "knead", "shape", "laminate", "prove");
     private static final Set<String> FLOURS = Set.of("flour", "semolina", "cornflour", "cocoa", "oat");
 
     private static final int NOBODY = -1;
@@ -83,6 +85,9 @@ final class NeedFinder {
         if (lastWork != NOBODY && (talk.goesOn() || speaksOfNone && fresh.isEmpty())) {
             before.add(lastWork);
         }
+        if (stretch.techniques().stream().anyMatch(OF_DOUGH::contains)) {
+            dough().filter(holder -> fresh.isEmpty() || !holdsFlour(fresh)).ifPresent(before::add);
+        }
         for (List<String> phrase : talk.strangers()) {
             phrase.stream().map(holders::get).filter(Objects::nonNull).forEach(before::add);
             if (phrase.stream().noneMatch(this::isKnown)) {
@@ -96,6 +101,18 @@ final class NeedFinder {
             before.add(workBefore); // after it, but not with what it made
         }
         return new Needs(before, hot);
+    }
+
+    /** Who has the dough: what is rolled out, kneaded or shaped is that, named or not. */
+    private Optional<Integer> dough() {
+        return Stream.of("dough", "pastry", "flour")
+                .map(holders::get)
+                .filter(Objects::nonNull)
+                .findFirst();
+    }
+
+    private boolean holdsFlour(List<Use> fresh) {
+        return words(fresh).stream().anyMatch(FLOURS::contains);
     }
 
     /** For each stretch that only readies oven or tin the first one after it that bakes or fills. */
@@ -186,7 +203,7 @@ final class NeedFinder {
                 .forEach(mention -> holders.putIfAbsent(mention.word(), at));
         holders.put("mixture", at);
         holders.put("mix", at);
-        if (words(fresh).stream().anyMatch(FLOURS::contains)) {
+        if (holdsFlour(fresh)) {
             holders.put("dry", at);
         }
         openEnds.removeAll(before);

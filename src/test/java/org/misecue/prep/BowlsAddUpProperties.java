@@ -22,6 +22,11 @@ class BowlsAddUpProperties {
     private static final List<String> INGREDIENTS =
             List.of("plain flour", "whole milk", "large eggs", "caster sugar", "fine salt", "xyzzy crumbs");
 
+    private static final List<String> TEXTS = List.of(
+            "Mix the flour, the milk and the eggs. Then add the sugar.",
+            "Fold in the flour in two additions, with the milk after each. Beat in the eggs in three parts.",
+            "Whisk in the sugar a third at a time. Add the salt and the crumbs in two lots.");
+
     record Line(String ingredient, int amount, Unit unit) {}
 
     @Provide
@@ -57,7 +62,7 @@ class BowlsAddUpProperties {
             String[] known = step.stream()
                     .filter(use -> use.charAt(2) - '0' < lines.size())
                     .toArray(String[]::new);
-            kitchen.step("Mix the flour, the milk and the eggs. Then add the sugar.", "fold", 5, 0, known);
+            kitchen.step(TEXTS.get(step.size() % TEXTS.size()), "fold", 5, 0, known);
         }
         ScaledRecipe scaled = kitchen.scaled(Rationals.of(numerator, 4));
 

@@ -10,6 +10,8 @@ import static org.misecue.quantity.Unit.TEASPOON;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.notice.Note;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Amount;
@@ -236,6 +238,27 @@ class BowlsTest {
                 .singleElement()
                 .satisfies(bowl -> assertThat(bowl.contents()).hasSize(1));
         assertThat(plan.bowls().get(0).vessel()).isEqualTo(Vessel.LARGE_BOWL);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "120 | double cream | Whip the cream to soft peaks.             | LARGE_BOWL",
+                "60  | double cream | Whisk the cream until thick.              | SMALL_BOWL",
+                "120 | double cream | Whisk the icing sugar with the cream.     | SMALL_JUG",
+                "120 | double cream | Beat in the cream.                        | SMALL_JUG",
+                "120 | double cream | Pour the cream over.                      | SMALL_JUG",
+                "100 | egg whites   | Whisk the egg whites to stiff peaks.      | LARGE_BOWL",
+                "100 | egg whites   | Stir in the egg whites.                   | SMALL_BOWL",
+                "120 | caster sugar | Whisk the caster sugar with the eggs.     | SMALL_BOWL",
+            })
+    void what_is_whisked_in_its_bowl_has_room_to_grow(int grams, String ingredient, String text, Vessel vessel) {
+        PrepPlan plan = plan(new TestKitchen("Cream")
+                .component("")
+                .line(String.valueOf(grams), GRAM, ingredient, "")
+                .step(text, "whisk", 2, 0, "0/0"));
+        assertThat(plan.bowls()).extracting(Bowl::vessel).containsExactly(vessel);
     }
 
     @Test

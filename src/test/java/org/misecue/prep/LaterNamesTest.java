@@ -1,39 +1,76 @@
 package org.misecue.prep;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.misecue.quantity.Unit.GRAM;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Unit;
 
-/** A name in a later step means the ingredient again, or what an earlier step made of it. */
 class LaterNamesTest {
+
+    private static PrepPlan plan(String first, String later, String ingredient) {
+        return PrepPlanner.plan(
+                new TestKitchen("Bake")
+                        .component("")
+                        .line("400", Unit.GRAM, ingredient, "")
+                        .step(first, "", 2, 0, "0/0")
+                        .step(later, "", 2, 0, "0/0")
+                        .asWritten(),
+                Pantry.standard(),
+                PrepSettings.standard());
+    }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "plums     | Roast the plums for 20 minutes.              | Arrange the plums on top.                 | 1",
-                "hazelnuts | Toast the hazelnuts and chop them.           | Scatter with the hazelnuts.               | 1",
-                "chocolate | Melt the chocolate.                          | Fold the melted chocolate into the cream. | 1",
-                "cream     | Whip the cream to soft peaks.                | Fold the whipped cream into the custard.  | 1",
-                "raisins   | Soak the raisins in the tea.                 | Knead in the raisins.                     | 1",
-                "butter    | Rub the butter into the flour.               | Brush with the butter.                    | 1 2",
-                "flour     | Stir the flour into the eggs.                | Dust the worktop with the flour.          | 1 2",
-                "sugar     | Sprinkle the plums with the sugar.           | Whisk the whites with the sugar.          | 1 2"
+                "Roast the plums for 20 minutes.             | Set the plums on top.                    | plums",
+                "Melt the chocolate over hot water.          | Fold the chocolate through the cream.    | dark chocolate",
+                "Whip the cream to soft peaks.               | Spread the cream over the cake.          | double cream",
+                "Soak the raisins overnight.                 | Knead in the raisins.                    | raisins",
+                "Toast the hazelnuts.                        | Scatter over the hazelnuts.              | hazelnuts",
+                "Roast the plums in the dish.                | Spoon over the plum juice.               | ripe plums",
+                "Mix the rhubarb with the ginger.            | Spoon in the roasted rhubarb.            | rhubarb",
             })
-    void the_bowl_serves_the_steps_that_take_from_it(String ingredient, String first, String later, String steps) {
-        TestKitchen kitchen = new TestKitchen("Test")
-                .component("")
-                .line("100", GRAM, ingredient, "")
-                .step(first, "", 1, 0, "0/0")
-                .step(later, "", 1, 0, "0/0");
-        PrepPlan plan = PrepPlanner.plan(kitchen.asWritten(), Pantry.standard(), PrepSettings.standard());
-        assertThat(plan.bowls()).hasSize(1);
-        Bowl bowl = plan.bowls().get(0);
-        String found =
-                bowl.step() + bowl.laterSteps().stream().map(step -> " " + step).reduce("", String::concat);
-        assertThat(found).isEqualTo(steps);
+    void what_was_made_of_it_needs_no_more_of_it(String first, String later, String ingredient) {
+        PrepPlan plan = plan(first, later, ingredient);
+        assertThat(plan.bowls()).singleElement().satisfies(bowl -> assertThat(bowl.when())
+                .isEqualTo("step 1"));
+        assertThat(plan.notes()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Add the sugar to the yolks.                 | Whisk the whites with the sugar.         | caster sugar",
+                "Sprinkle with the sugar.                    | Scatter over the sugar.                  | caster sugar",
+                "Stir the milk into the flour.               | Brush with the milk.                     | whole milk",
+                "Dust the tin with flour.                    | Fold in the flour.                       | plain flour",
+                "Whisk the yolks with the sugar.             | Add the sugar to the berries.            | caster sugar",
+            })
+    void where_more_of_it_may_be_meant_one_bowl_serves_both_and_a_note_asks(
+            String first, String later, String ingredient) {
+        PrepPlan plan = plan(first, later, ingredient);
+        assertThat(plan.bowls()).singleElement().satisfies(bowl -> assertThat(bowl.when())
+                .isEqualTo("steps 1 and 2"));
+        assertThat(plan.notes()).hasSize(1);
+    }
+
+    @Test
+    void the_juice_of_another_fruit_is_not_this_juice() {
+        PrepPlan plan = PrepPlanner.plan(
+                new TestKitchen("Compote")
+                        .component("")
+                        .line("30", Unit.MILLILITRE, "lemon juice", "")
+                        .line("400", Unit.GRAM, "plums", "")
+                        .step("Sprinkle the plums with the lemon juice.", "", 2, 0, "0/1", "0/0")
+                        .step("Boil the plum juice down.", "", 2, 0, "0/0")
+                        .asWritten(),
+                Pantry.standard(),
+                PrepSettings.standard());
+        assertThat(plan.bowls()).extracting(Bowl::when).containsOnly("step 1");
     }
 }

@@ -103,6 +103,21 @@ class MethodOrderTest {
     }
 
     @Test
+    void what_is_rolled_out_is_the_dough_though_another_part_was_made_in_between() {
+        assertThat(told(order(DOUGH, CREAM, "Roll out to a circle of 28 cm, spread with the cream and bake.")))
+                .containsExactly("1<-", "2<-", "3<-1,2");
+    }
+
+    @Test
+    void what_is_set_in_a_tin_does_not_wait_there() {
+        assertThat(order(DOUGH, "Set in a greased 20 cm tin.")
+                        .stretches()
+                        .get(1)
+                        .waits())
+                .isEmpty();
+    }
+
+    @Test
     void an_oven_is_heated_for_the_first_bake_and_a_tin_is_lined_for_what_fills_it() {
         assertThat(told(order(
                         "Heat the oven to 180 °C.",
