@@ -134,7 +134,9 @@ public final class DayPlanner {
                     : "these wishes cannot all be met: " + String.join("; ", conflict.wishes())
                             + "; change or give up one of them.";
         }
-        return "no plan was found; allow a later end or fewer appointments.";
+        return outcome instanceof Solver.Conflict
+                ? "the times of the method leave no plan; say under “day: after” what comes after what, or correct the method."
+                : "no plan was found in the time given; give up a wish of the day.";
     }
 
     private Optional<LocalDateTime> naiveEnd(Project project) {

@@ -85,6 +85,27 @@ public record DaySettings(
                 Map.of());
     }
 
+    /** The same day with other people and equipment. */
+    public DaySettings with(int otherPresenters, int otherCameras, int otherOvens, boolean hasMixer) {
+        return new DaySettings(
+                otherPresenters,
+                otherCameras,
+                otherOvens,
+                shelves,
+                rings,
+                hasMixer,
+                firstShot,
+                dated,
+                end,
+                lineUp,
+                change,
+                pauses,
+                daylight,
+                appointments,
+                madeEarlier,
+                after);
+    }
+
     public DaySettings withMadeEarlier(Set<Integer> steps) {
         return new DaySettings(
                 presenters,

@@ -1,9 +1,11 @@
 package org.misecue.day;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -28,17 +30,27 @@ final class Dials {
         dials.add(new Dial(work, stretch));
     }
 
+    boolean isDial(int work) {
+        return dials.stream().anyMatch(dial -> dial.work() == work);
+    }
+
     void bake(int work, int stretch) {
         bakes.add(new Bake(work, stretch));
     }
 
-    /** Ties each dial to the first bake from its stretch on. */
+    /** Ties each dial to the first bake from its stretch on, and no two to one. */
     void tie(Works works) {
+        Set<Integer> tied = new HashSet<>();
         for (Dial dial : dials) {
             OptionalInt next = IntStream.range(0, bakes.size())
                     .filter(at -> bakes.get(at).stretch() >= dial.stretch())
                     .findFirst();
-            next.ifPresent(at -> tie(dial.work(), bakes.get(at).work(), works));
+            next.ifPresent(at -> {
+                int bake = bakes.get(at).work();
+                if (tied.add(bake)) {
+                    tie(dial.work(), bake, works);
+                }
+            });
         }
     }
 

@@ -226,6 +226,12 @@ final class LateDay {
                     ? Optional.empty()
                     : Optional.of(new Limit.InOven(same.bake(), oven.getAsInt()));
         }
+        if (limit instanceof Limit.GoesOn goesOn && over.contains(goesOn.first())) {
+            OptionalInt oven = oven(goesOn.first());
+            return over.contains(goesOn.second()) || oven.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Limit.InOven(goesOn.second(), oven.getAsInt()));
+        }
         if (limit instanceof Limit.Window window) {
             Set<Integer> ahead = window.works().stream()
                     .filter(work -> !begun.containsKey(work))

@@ -35,6 +35,14 @@ sealed interface Limit {
         }
     }
 
+    /** What bakes goes on baking at another heat in the same oven, which changes with it inside. */
+    record GoesOn(int first, int second) implements Limit {
+        @Override
+        public String wish() {
+            return "";
+        }
+    }
+
     /** A work is in an oven that is known, from 0. */
     record InOven(int work, int oven) implements Limit {
         @Override

@@ -211,12 +211,12 @@ final class ProjectModel {
      * turning of a dial to the end of its bake the oven has that heat.
      */
     private void apart(List<Integer> bakes, int oven) {
-        List<Hot> hot = hot(bakes);
+        List<Hot> hot = Hot.of(project, bakes);
         for (int at = 0; at < hot.size(); at++) {
             for (int to = at + 1; to < hot.size(); to++) {
                 Hot one = hot.get(at);
                 Hot other = hot.get(to);
-                if (heat(one.to()).celsius() != heat(other.to()).celsius()) {
+                if (!one.sharesHeat(other)) {
                     Literal[] both = {
                         inOven.get(one.to()).get(oven), inOven.get(other.to()).get(oven)
                     };
@@ -226,22 +226,6 @@ final class ProjectModel {
                 }
             }
         }
-    }
-
-    /** From the beginning of one work to the end of another, which may be the same, an oven keeps its heat. */
-    private record Hot(int from, int to) {}
-
-    private List<Hot> hot(List<Integer> bakes) {
-        List<Hot> hot = new ArrayList<>();
-        List<Limit.SameOven> dials = project.limits().stream()
-                .filter(Limit.SameOven.class::isInstance)
-                .map(Limit.SameOven.class::cast)
-                .toList();
-        dials.forEach(dial -> hot.add(new Hot(dial.dial(), dial.bake())));
-        bakes.stream()
-                .filter(bake -> dials.stream().noneMatch(dial -> dial.bake() == bake || dial.dial() == bake))
-                .forEach(bake -> hot.add(new Hot(bake, bake)));
-        return hot;
     }
 
     private void follows(Hot after, Hot before, Literal chosen, Literal[] both) {
@@ -285,6 +269,12 @@ final class ProjectModel {
             }
         } else if (limit instanceof Limit.NotBefore notBefore) {
             model.addGreaterOrEqual(starts.get(notBefore.work()), notBefore.minute());
+        }
+    }
+
+    private void together(int one, int other) {
+        for (int oven = 0; oven < project.ovens(); oven++) {
+            model.addEquality(inOven.get(one).get(oven), inOven.get(other).get(oven));
         }
     }
 

@@ -20,6 +20,9 @@ final class StretchWorks {
     /** Minutes to take a bake out of the oven; common practice, no source. */
     private static final int TAKING_OUT = 2;
 
+    /** Minutes to turn the oven and what is in it; common practice, no source. */
+    private static final int TURNING = 1;
+
     /** Minutes that an oven takes to heat or to change its heat; common practice, no source: 15 to 30. */
     private static final int HEATING = 25;
 
@@ -58,17 +61,30 @@ final class StretchWorks {
         List<Integer> chain = new ArrayList<>(hands(at, stretch, shots.of(at)));
         List<Integer> beside = new ArrayList<>();
         List<Shot> out = shots.out(at);
-        for (Wait wait : stretch.waits()) {
+        OptionalInt inOven = OptionalInt.empty();
+        for (int turn = 0; turn < stretch.waits().size(); turn++) {
+            Wait wait = stretch.waits().get(turn);
+            if (isOnlyHeating(stretch, wait)) {
+                continue;
+            }
             int waiting = waiting(at, stretch, wait);
             if (!chain.isEmpty()) {
                 int before = chain.get(chain.size() - 1);
-                works.lag(new Lag(before, waiting, 0, OptionalInt.of(0), Optional.empty()));
+                works.lag(
+                        dials.isDial(before)
+                                ? Lag.then(before, waiting) // the oven heats in between
+                                : new Lag(before, waiting, 0, OptionalInt.of(0), Optional.empty()));
             }
             chain.add(waiting);
             if (wait.where() == Wait.Where.OVEN) {
-                dials.bake(waiting, at);
-                List<Integer> taken = takeOut(at, stretch, out);
-                out = List.of();
+                inOven.ifPresent(before -> works.limit(new Limit.GoesOn(before, waiting)));
+                boolean goesOn = isInOven(stretch, turn + 1);
+                inOven = goesOn ? OptionalInt.of(waiting) : OptionalInt.empty();
+                if (!isInOven(stretch, turn - 1)) {
+                    dials.bake(waiting, at);
+                }
+                List<Integer> taken = goesOn ? turned(at, stretch) : takeOut(at, stretch, out);
+                out = goesOn ? out : List.of();
                 works.lag(Lag.within(
                         waiting, taken.get(0), TAKEN_OUT, "step " + stretch.step() + " comes out of the oven on time"));
                 works.chain(taken);
@@ -77,6 +93,30 @@ final class StretchWorks {
             }
         }
         return new Span(chain.get(0), chain.get(chain.size() - 1), beside);
+    }
+
+    /** "Half an hour before, put a pot in the oven and heat to 240 °C" bakes nothing. */
+    private static boolean isOnlyHeating(Stretch stretch, Wait wait) {
+        return wait.where() == Wait.Where.OVEN
+                && wait.what().isEmpty()
+                && stretch.techniques().equals(List.of(Dials.TECHNIQUE));
+    }
+
+    private static boolean isInOven(Stretch stretch, int turn) {
+        return turn >= 0
+                && turn < stretch.waits().size()
+                && stretch.waits().get(turn).where() == Wait.Where.OVEN;
+    }
+
+    /** The oven is turned, a lid taken off, a tray turned round, and it goes on baking. */
+    private List<Integer> turned(int at, Stretch stretch) {
+        return List.of(works.add(
+                new Work(TURNING, Map.of(Project.PRESENTER, 1), Optional.empty(), Optional.empty()),
+                Entry.Kind.HANDS,
+                subjects.turning(at),
+                stretch.step(),
+                Works.Filmed.NOTHING,
+                List.of()));
     }
 
     private List<Integer> hands(int at, Stretch stretch, List<Shot> shots) {

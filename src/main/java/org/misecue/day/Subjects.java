@@ -59,6 +59,11 @@ final class Subjects {
         return named(stretch, "out of the oven");
     }
 
+    /** "loaf: turn the oven, as the step says". */
+    String turning(int stretch) {
+        return named(stretch, "stays in while the oven is turned, as the step says");
+    }
+
     private String named(int stretch, String doing) {
         String name = names.getOrDefault(stretch, "");
         return name.isEmpty() ? doing : name + ": " + doing;

@@ -88,6 +88,22 @@ class DayPlannerTest {
     }
 
     @Test
+    void what_bakes_on_at_another_heat_stays_in_its_oven() {
+        DayPlan plan = Days.plan(
+                TWO_HEATS.replace(
+                        "bake at 180 °C for 45 minutes",
+                        "bake at 220 °C for 15 minutes, then turn the oven down to 180 °C and bake for 30 minutes"),
+                usual());
+        Entry hot = Days.row(plan, "bakes at 220 °C");
+        Entry mild = Days.row(plan, "bakes at 180 °C");
+        assertThat(Duration.between(hot.end(), mild.start()).toMinutes()).isBetween(0L, 4L);
+        assertThat(Days.find(plan, "out of the oven").map(Entry::step)).isNotEmpty();
+        Entry oats = Days.row(plan, "bakes at 160 °C");
+        assertThat(oats.end().isBefore(hot.start()) || oats.start().isAfter(mild.end()))
+                .isTrue();
+    }
+
+    @Test
     void two_ovens_end_the_day_no_later_and_are_told_apart() {
         DayPlan one = Days.plan(TWO_HEATS, kitchen(1, 1, 1, true));
         DayPlan two = Days.plan(TWO_HEATS, kitchen(1, 1, 2, true));

@@ -98,6 +98,7 @@ final class ProjectChecker {
         for (int one : bakes()) {
             for (int other : bakes()) {
                 boolean follows = one != other
+                        && !goesOn(one, other)
                         && schedule.ovens().get(one).equals(schedule.ovens().get(other))
                         && start(other) >= end(one)
                         && heat(one).celsius() != heat(other).celsius();
@@ -106,6 +107,10 @@ final class ProjectChecker {
                 }
             }
         }
+    }
+
+    private boolean goesOn(int one, int other) {
+        return project.limits().contains(new Limit.GoesOn(one, other));
     }
 
     private Set<Integer> bakes() {
