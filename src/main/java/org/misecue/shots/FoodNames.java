@@ -38,6 +38,9 @@ record FoodNames(Action action, String before, int step, String text, int end) {
                     + "buns|rolls|biscuits|loaf|loaves|tart|cheesecake|flatbreads|crust|jelly|icing|glaze)\\b",
             Pattern.CASE_INSENSITIVE);
 
+    /** The tray tells the bowls of one food apart; the picture shows one food. */
+    private static final Pattern ADDITION = Pattern.compile(", addition \\d+ of \\d+$");
+
     private static final String UNNAMED = "the mixture";
 
     /** What is there already: what the method says the action is done to, or the last thing that it made. */
@@ -82,7 +85,9 @@ record FoodNames(Action action, String before, int step, String text, int end) {
 
     private String name(Bowl bowl) {
         boolean fresh = bowl.step() == step || bowl.contents().size() > 1;
-        return fresh ? bowl.name() : inMethod(bowl.contents().get(0).ingredient());
+        return fresh
+                ? ADDITION.matcher(bowl.name()).replaceFirst("")
+                : inMethod(bowl.contents().get(0).ingredient());
     }
 
     private String inMethod(String ingredient) {

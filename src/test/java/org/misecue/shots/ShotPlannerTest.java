@@ -98,6 +98,41 @@ class ShotPlannerTest {
     }
 
     @Test
+    void what_goes_in_by_additions_is_said_and_shown_whole_and_stands_ready_in_its_bowls() {
+        TestKitchen kitchen = new TestKitchen("Batter")
+                .component("")
+                .line("100", GRAM, "caster sugar", "")
+                .line("2", EACH, "eggs", "")
+                .step("Whisk the eggs, adding the sugar in three additions.", "whisk", 10, 0, "0/0", "0/1");
+        assertThat(shots(kitchen, 1))
+                .filteredOn(shot -> shot.technique().equals("whisk") && shot.kind() == ShotKind.ACTION)
+                .singleElement()
+                .satisfies(shot -> {
+                    assertThat(shot.bowls()).hasSize(4);
+                    assertThat(shot.say()).contains("one hundred grams of caster sugar in three additions");
+                    assertThat(shot.lowerThird()).contains("100 g caster sugar").doesNotContain("33");
+                    assertThat(shot.see()).contains("caster sugar").doesNotContain("addition");
+                });
+    }
+
+    @Test
+    void what_belongs_to_no_step_opens_or_closes_the_list_and_stands_nowhere_between() {
+        List<Integer> steps = shots(Swirls.recipe(), 2).stream().map(Shot::step).toList();
+        int first = steps.stream()
+                .filter(step -> step > 0)
+                .findFirst()
+                .map(steps::indexOf)
+                .orElseThrow();
+        int last = steps.size() - 1;
+        while (steps.get(last) == 0) {
+            last--;
+        }
+        assertThat(first).isPositive();
+        assertThat(last).isLessThan(steps.size() - 1);
+        assertThat(steps.subList(first, last + 1)).doesNotContain(0);
+    }
+
+    @Test
     void oven_and_times_are_said_where_they_are_set() {
         assertThat(shots(Swirls.recipe(), 1))
                 .filteredOn(shot -> shot.technique().equals("bake"))
