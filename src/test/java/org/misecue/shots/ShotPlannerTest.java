@@ -116,6 +116,52 @@ class ShotPlannerTest {
     }
 
     @Test
+    void an_ingredient_goes_in_where_the_method_calls_it_by_the_first_word_of_its_name() {
+        TestKitchen kitchen = new TestKitchen("Filling")
+                .component("")
+                .line("100", GRAM, "unsalted butter", "")
+                .line("200", GRAM, "icing sugar", "")
+                .line("5", GRAM, "vanilla extract", "")
+                .step(
+                        "Cream the butter until soft, then beat in the icing sugar and vanilla.",
+                        "cream beat",
+                        10,
+                        0,
+                        "0/0",
+                        "0/1",
+                        "0/2");
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("beat"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).contains("icing sugar and vanilla extract"));
+    }
+
+    @Test
+    void it_is_what_the_step_is_at_and_not_what_an_earlier_one_made() {
+        TestKitchen kitchen = new TestKitchen("Glazed loaf")
+                .component("")
+                .line("60", GRAM, "honey", "")
+                .step("Shape the dough.", "shape", 1, 0)
+                .step("Warm the honey and brush it over the loaf.", "warm brush", 1, 0, "0/0");
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("brush"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).startsWith("the honey brushed"));
+    }
+
+    @Test
+    void what_is_put_together_is_called_as_in_the_method() {
+        TestKitchen kitchen = new TestKitchen("Pairs")
+                .component("")
+                .step("Stir the syrup for the filling.", "stir", 1, 0)
+                .step("Sandwich the cakes in pairs with the filling.", "sandwich", 1, 0);
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("sandwich"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).startsWith("the cakes: the filling"));
+    }
+
+    @Test
     void what_belongs_to_no_step_opens_or_closes_the_list_and_stands_nowhere_between() {
         List<Integer> steps = shots(Swirls.recipe(), 2).stream().map(Shot::step).toList();
         int first = steps.stream()
