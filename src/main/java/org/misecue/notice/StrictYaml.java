@@ -12,6 +12,10 @@ import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.CollectionEndEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
+import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** What people write as YAML. Only the tree is built, never objects, and a file that swells by aliases is refused. */
@@ -53,7 +57,26 @@ public final class StrictYaml {
             throw new BadInput(
                     place, "this is not YAML: " + problem + "; mend the line, or put its value in quotes.", e);
         } catch (YAMLException e) {
-            throw new BadInput(Place.of(file), "this is not YAML that can be read; write " + example + ".", e);
+            Place place = excess(yaml, options).map(where).orElse(Place.of(file));
+            throw new BadInput(place, "this is not YAML that can be read; write " + example + ".", e);
         }
+    }
+
+    /** Where it is first nested or repeated beyond reason, which the library does not tell. */
+    private static Optional<Mark> excess(String yaml, LoaderOptions options) {
+        int depth = 0;
+        int aliases = 0;
+        try {
+            for (Event event : new Yaml(options).parse(new StringReader(yaml))) {
+                depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
+                aliases += event instanceof AliasEvent ? 1 : 0;
+                if (depth > DEEPEST || aliases > MOST_ALIASES) {
+                    return Optional.of(event.getStartMark());
+                }
+            }
+        } catch (YAMLException e) {
+            return Optional.empty();
+        }
+        return Optional.empty();
     }
 }

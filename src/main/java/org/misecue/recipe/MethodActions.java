@@ -10,6 +10,11 @@ public final class MethodActions {
 
     private MethodActions() {}
 
+    /** The keys of all techniques that steps may list. */
+    public static List<String> techniques() {
+        return Techniques.standard().listed();
+    }
+
     /** Every place that tells a technique that steps list, in the order of the text; one may come more than once. */
     public static List<Sighted> in(String step) {
         return Techniques.standard().in(step).list().stream()

@@ -45,6 +45,15 @@ final class Techniques {
                 .orElse(true);
     }
 
+    /** The keys of those that steps list. */
+    List<String> listed() {
+        return rows.stream()
+                .filter(Technique::listed)
+                .map(Technique::key)
+                .distinct()
+                .toList();
+    }
+
     /** Every technique of a step, in the order of its words. */
     Sightings in(String step) {
         List<Sightings.Sighting> found = new ArrayList<>();

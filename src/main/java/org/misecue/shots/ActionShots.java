@@ -16,6 +16,7 @@ final class ActionShots {
     private final String before;
     private final String tin;
     private final int takes;
+    private String atHand = "";
 
     /**
      * @param earlier the steps before it
@@ -29,12 +30,13 @@ final class ActionShots {
     }
 
     /**
-     * All shots of an action; what must be said is said in the first. An amount is said at its first use only.
+     * All shots of an action, asked for in the order of the text; what must be said is said in the first. An amount is said at its first use only.
      *
      * @param end where the next action begins in the text
      */
     List<Draft> of(Action action, int end, Mixture mixture) {
-        FoodNames names = new FoodNames(action, before, step.number(), step.text(), end);
+        FoodNames names = new FoodNames(action, before, step.number(), step.text(), end, atHand);
+        atHand = names.leaves();
         String sentence = Clause.around(step.text(), action.place()).of(step.text());
         List<Saying> sayings = Stream.concat(
                         Sayings.amounts(names.firstUsed()).stream(),

@@ -19,8 +19,9 @@ import org.misecue.prep.Wording;
  * @param before the steps before this one
  * @param text this step
  * @param end where the next action begins in the text
+ * @param atHand what the last action of this step worked on; empty where there was none
  */
-record FoodNames(Action action, String before, int step, String text, int end) {
+record FoodNames(Action action, String before, int step, String text, int end, String atHand) {
 
     /** From the article on, to the first word that is no part of a name. */
     private static final Pattern NAME = Pattern.compile(
@@ -32,16 +33,28 @@ record FoodNames(Action action, String before, int step, String text, int end) {
     private static final Pattern OBJECT =
             Pattern.compile("\\h*(?:in|through|out|up|down|together|over)?\\h*" + NAME.pattern());
 
+    private static final Pattern LAST_ARTICLE = Pattern.compile("\\h(?:the|both)$", Pattern.CASE_INSENSITIVE);
+
     /** What methods make; the last one named is what "it" is. */
     private static final Pattern MADE = Pattern.compile(
             "\\b(?:dough|pastry|batter|meringue|custard|sponges?|cakes?|crumbs|caramel|ganache|filling|syrup|mixture|"
                     + "buns|rolls|biscuits|loaf|loaves|tart|cheesecake|flatbreads|crust|jelly|icing|glaze)\\b",
             Pattern.CASE_INSENSITIVE);
 
-    private static final String UNNAMED = "the mixture";
+    /** The tray tells the bowls of one food apart; the picture shows one food. */
+    private static final Pattern ADDITION = Pattern.compile(", addition \\d+ of \\d+$");
 
-    /** What is there already: what the method says the action is done to, or the last thing that it made. */
+    static final String UNNAMED = "the mixture";
+
+    /**
+     * What is there already: what the method says the action is done to, or else what this step is at, or the last thing
+     * that the method made.
+     */
     String food() {
+        boolean told = action.place() < text.length();
+        if (told && object().isEmpty() && !atHand.isEmpty()) {
+            return atHand;
+        }
         return object().orElseGet(() -> {
             Matcher made = MADE.matcher(before + " " + text.substring(0, Math.min(action.end(), text.length())));
             String last = UNNAMED;
@@ -60,6 +73,16 @@ record FoodNames(Action action, String before, int step, String text, int end) {
         return names.isEmpty() ? food() : Wording.list(names);
     }
 
+    /** What the next action finds there if the method only says "it"; empty where this one, say the oven's, has no food. */
+    String leaves() {
+        Set<String> names = goingIn();
+        if (names.isEmpty()) {
+            return action.template().adds() == Adds.NOTHING ? atHand : object().orElse(atHand);
+        }
+        String only = names.iterator().next();
+        return names.size() > 1 || object().isPresent() ? UNNAMED : only.startsWith("the ") ? only : "the " + only;
+    }
+
     Set<String> goingIn() {
         Set<String> names = new LinkedHashSet<>();
         action.bowls().forEach(bowl -> names.add(name(bowl)));
@@ -68,7 +91,7 @@ record FoodNames(Action action, String before, int step, String text, int end) {
     }
 
     private Optional<String> object() {
-        Matcher name = OBJECT.matcher(text).region(action.end(), Math.max(action.end(), end));
+        Matcher name = OBJECT.matcher(text).region(afterVerb(), Math.max(action.end(), end));
         if (!name.lookingAt()) {
             return Optional.empty();
         }
@@ -80,9 +103,17 @@ record FoodNames(Action action, String before, int step, String text, int end) {
         return weighed ? Optional.empty() : Optional.of("the " + name.group(1));
     }
 
+    /** Before the article where that is among the words that tell the action: "sandwich | the cakes". */
+    private int afterVerb() {
+        Matcher article = LAST_ARTICLE.matcher(text).region(action.place(), action.end());
+        return article.find() ? article.start() : action.end();
+    }
+
     private String name(Bowl bowl) {
         boolean fresh = bowl.step() == step || bowl.contents().size() > 1;
-        return fresh ? bowl.name() : inMethod(bowl.contents().get(0).ingredient());
+        return fresh
+                ? ADDITION.matcher(bowl.name()).replaceFirst("")
+                : inMethod(bowl.contents().get(0).ingredient());
     }
 
     private String inMethod(String ingredient) {

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.misecue.prep.Bowl;
-import org.misecue.prep.Content;
 import org.misecue.prep.PrepWords;
 import org.misecue.prep.Wording;
 import org.misecue.quantity.Dimension;
@@ -25,21 +24,23 @@ final class Sayings {
 
     /** "one hundred and twenty-five grams of caster sugar", "two large eggs". */
     static List<Saying> amounts(List<Bowl> bowls) {
-        return bowls.stream()
-                .flatMap(bowl -> bowl.contents().stream())
-                .map(Sayings::amount)
-                .toList();
+        return Taken.outOf(bowls).stream().map(Sayings::amount).toList();
     }
 
-    private static Saying amount(Content content) {
-        boolean counted = content.weighed().dimension() == Dimension.COUNT;
-        return new Saying("", QuantityWriter.words(content.weighed()), (counted ? "" : "of ") + content.ingredient());
+    private static Saying amount(Taken taken) {
+        Quantity quantity = taken.content().weighed();
+        String of = quantity.dimension() == Dimension.COUNT ? "" : "of ";
+        String additions = taken.additions() == 1
+                ? ""
+                : " in " + QuantityWriter.words(Quantity.of(taken.additions(), Unit.EACH)) + " additions";
+        return new Saying(
+                "", QuantityWriter.words(quantity), of + taken.content().ingredient() + additions);
     }
 
     /** "125 g caster sugar · 2 large eggs". */
     static String writtenAmounts(List<Bowl> bowls) {
-        return bowls.stream()
-                .flatMap(bowl -> bowl.contents().stream())
+        return Taken.outOf(bowls).stream()
+                .map(Taken::content)
                 .map(content -> PrepWords.quantity(content) + " " + content.ingredient())
                 .collect(Collectors.joining(DOT));
     }

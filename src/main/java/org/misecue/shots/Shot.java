@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * One shot of the list.
+ * One shot of the list. What belongs to no step has step 0 and is told apart by its place in the story: before the first
+ * shot of a step it opens the film (kitchen, welcome, line-up), after it it closes it (the reveal), and no such shot
+ * stands between steps. The kind does not tell this, for there are pickups at both ends. A pickup
+ * may be left out, or filmed later from food like that of its step; what names it in {@code after} then comes after what
+ * the pickup itself comes after.
  *
  * @param number from 1, in the order of the story; the same in every order it is filmed in
  * @param step the step it shows first; 0 for what belongs to no step

@@ -17,6 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
+import org.misecue.recipe.MethodActions;
 
 /**
  * The templates by technique. Those that come with the program are read when asked for; an episode's own, in its folder
@@ -39,6 +40,16 @@ public final class ShotTemplates {
     /** Those of the program that have words; a test holds this against the files. */
     private static final List<String> WITH_WORDS = List.of("arrange", "fill-tin", "pour");
 
+    /** Those of the program: what steps may list, what words tell, and what belongs to no step. */
+    private static final List<String> TECHNIQUES = Stream.of(
+                    MethodActions.techniques().stream(),
+                    WITH_WORDS.stream(),
+                    Stream.of(KITCHEN, WELCOME, LINE_UP, REVEAL, DEFAULT, "rest"))
+            .flatMap(each -> each)
+            .distinct()
+            .sorted()
+            .toList();
+
     private static final long LARGEST_FILE = 64 * 1024;
 
     private final Map<String, ShotTemplate> own;
@@ -57,18 +68,24 @@ public final class ShotTemplates {
      * Those of the program, with an episode's own before them.
      *
      * @param folder need not exist
-     * @throws BadInput if a file in it is not a shot template, or two are for one technique
+     * @throws BadInput if a file in it is not a shot template, or is one that no method would ever call, or two are for one
+     *     technique
      */
     public static ShotTemplates withOwn(Path folder) {
-        if (!Files.isDirectory(folder)) {
+        if (!Files.exists(folder)) {
             return standard();
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new BadInput(
+                    Place.of(Objects.requireNonNull(folder.getFileName()).toString()),
+                    "this is a file where the folder of the episode's own templates is looked for; rename it.");
         }
         Map<String, ShotTemplate> own = new HashMap<>();
         Map<String, String> files = new HashMap<>();
         try (Stream<Path> entries = Files.list(folder)) {
             for (Path file : entries.filter(ShotTemplates::isTemplate).sorted().toList()) {
                 String name = folder.getFileName() + "/" + file.getFileName();
-                ShotTemplate template = TemplateReader.read(name, text(file, name));
+                ShotTemplate template = TemplateReader.readOwn(name, text(file, name), TECHNIQUES);
                 own.put(template.technique(), template);
                 String other = files.put(template.technique(), name);
                 if (other != null) {
@@ -125,6 +142,10 @@ public final class ShotTemplates {
     }
 
     private static String text(Path file, String name) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput(
+                    Place.of(name), "this is a folder or a broken link, not a template; rename it or take it out.");
+        }
         if (Files.size(file) > LARGEST_FILE) {
             throw new BadInput(Place.of(name), "the file is over 64 KB, which no shot template is; take it out.");
         }

@@ -21,6 +21,9 @@ import org.misecue.recipe.Step;
  */
 final class StepActions {
 
+    /** Letters; shorter words of a name are "of", "dry", "raw". */
+    private static final int SHORTEST_NAME = 4;
+
     private final Step step;
     private final ShotTemplates templates;
     private final List<Action> actions;
@@ -31,11 +34,18 @@ final class StepActions {
         this.actions = new ArrayList<>(ActionFinder.find(step, templates));
     }
 
-    /** @param bowls those of one take that this step uses */
+    /**
+     * What an earlier step took and this one does not name is in the mixture by now, and goes in no more.
+     *
+     * @param bowls those of one take that this step uses
+     */
     static List<Action> of(Step step, List<Bowl> bowls, List<ToHand> loose, ShotTemplates templates) {
         StepActions made = new StepActions(step, templates);
         for (Bowl bowl : bowls) {
-            made.actionFor(made.placeOf(bowl)).bowls().add(bowl);
+            OptionalInt named = made.placeOf(bowl);
+            if (named.isPresent() || bowl.step() == step.number()) {
+                made.actionFor(named).bowls().add(bowl);
+            }
         }
         for (ToHand thing : loose) {
             made.actionFor(thing).loose().add(thing);
@@ -50,7 +60,18 @@ final class StepActions {
 
     private OptionalInt placeOf(Bowl bowl) {
         return bowl.contents().stream()
-                .map(content -> StepWords.whereNamed(step.text(), content.ingredient()))
+                .map(content -> whereNamed(content.ingredient()))
+                .flatMapToInt(OptionalInt::stream)
+                .findFirst();
+    }
+
+    /** By its name or the last word of it; or else by a word before, for methods call vanilla extract "the vanilla". */
+    private OptionalInt whereNamed(String ingredient) {
+        return Stream.concat(
+                        Stream.of(ingredient),
+                        Stream.of(ingredient.split("[\\s-]+"))
+                                .filter(word -> word.length() >= SHORTEST_NAME && !word.endsWith("ing")))
+                .map(name -> StepWords.whereNamed(step.text(), name))
                 .flatMapToInt(OptionalInt::stream)
                 .findFirst();
     }

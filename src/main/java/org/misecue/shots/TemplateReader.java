@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.NearestWord;
 
 /** Reads one shot template, by the rules of {@code shot-templates/schema.json}. */
 final class TemplateReader {
@@ -23,7 +24,29 @@ final class TemplateReader {
 
     /** @throws BadInput with line and column of the first fault */
     static ShotTemplate read(String file, String text) {
+        return read(TemplateFields.of(file, text, KEYS));
+    }
+
+    /**
+     * An episode's own: for a technique that the program knows, or with the words that tell it.
+     *
+     * @throws BadInput with line and column of the first fault
+     */
+    static ShotTemplate readOwn(String file, String text, List<String> techniques) {
         TemplateFields fields = TemplateFields.of(file, text, KEYS);
+        ShotTemplate template = read(fields);
+        if (template.words().isEmpty() && !techniques.contains(template.technique())) {
+            String remedy = NearestWord.of(template.technique(), techniques)
+                    .map(near -> "did you mean “" + near + "”?")
+                    .orElse("add “words: [...]” that tell it in a method.");
+            throw new BadInput(
+                    fields.place("technique"),
+                    "“" + template.technique() + "” is no technique that methods are read for; " + remedy);
+        }
+        return template;
+    }
+
+    private static ShotTemplate read(TemplateFields fields) {
         String technique = fields.text("technique");
         if (!KEY.matcher(technique).matches()) {
             throw new BadInput(

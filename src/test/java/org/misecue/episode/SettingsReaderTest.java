@@ -145,6 +145,6 @@ class SettingsReaderTest {
         }
         assertThatThrownBy(() -> read(yaml.toString()))
                 .isInstanceOf(BadInput.class)
-                .hasMessage("episode.yaml: this is not YAML that can be read; write “key: value” lines.");
+                .hasMessage("episode.yaml:7:10: this is not YAML that can be read; write “key: value” lines.");
     }
 }

@@ -98,6 +98,87 @@ class ShotPlannerTest {
     }
 
     @Test
+    void what_goes_in_by_additions_is_said_and_shown_whole_and_stands_ready_in_its_bowls() {
+        TestKitchen kitchen = new TestKitchen("Batter")
+                .component("")
+                .line("100", GRAM, "caster sugar", "")
+                .line("2", EACH, "eggs", "")
+                .step("Whisk the eggs, adding the sugar in three additions.", "whisk", 10, 0, "0/0", "0/1");
+        assertThat(shots(kitchen, 1))
+                .filteredOn(shot -> shot.technique().equals("whisk") && shot.kind() == ShotKind.ACTION)
+                .singleElement()
+                .satisfies(shot -> {
+                    assertThat(shot.bowls()).hasSize(4);
+                    assertThat(shot.say()).contains("one hundred grams of caster sugar in three additions");
+                    assertThat(shot.lowerThird()).contains("100 g caster sugar").doesNotContain("33");
+                    assertThat(shot.see()).contains("caster sugar").doesNotContain("addition");
+                });
+    }
+
+    @Test
+    void an_ingredient_goes_in_where_the_method_calls_it_by_the_first_word_of_its_name() {
+        TestKitchen kitchen = new TestKitchen("Filling")
+                .component("")
+                .line("100", GRAM, "unsalted butter", "")
+                .line("200", GRAM, "icing sugar", "")
+                .line("5", GRAM, "vanilla extract", "")
+                .step(
+                        "Cream the butter until soft, then beat in the icing sugar and vanilla.",
+                        "cream beat",
+                        10,
+                        0,
+                        "0/0",
+                        "0/1",
+                        "0/2");
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("beat"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).contains("icing sugar and vanilla extract"));
+    }
+
+    @Test
+    void it_is_what_the_step_is_at_and_not_what_an_earlier_one_made() {
+        TestKitchen kitchen = new TestKitchen("Glazed loaf")
+                .component("")
+                .line("60", GRAM, "honey", "")
+                .step("Shape the dough.", "shape", 1, 0)
+                .step("Warm the honey and brush it over the loaf.", "warm brush", 1, 0, "0/0");
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("brush"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).startsWith("the honey brushed"));
+    }
+
+    @Test
+    void what_is_put_together_is_called_as_in_the_method() {
+        TestKitchen kitchen = new TestKitchen("Pairs")
+                .component("")
+                .step("Stir the syrup for the filling.", "stir", 1, 0)
+                .step("Sandwich the cakes in pairs with the filling.", "sandwich", 1, 0);
+        assertThat(ofSteps(shots(kitchen, 1)))
+                .filteredOn(shot -> shot.technique().equals("sandwich"))
+                .singleElement()
+                .satisfies(shot -> assertThat(shot.see()).startsWith("the cakes: the filling"));
+    }
+
+    @Test
+    void what_belongs_to_no_step_opens_or_closes_the_list_and_stands_nowhere_between() {
+        List<Integer> steps = shots(Swirls.recipe(), 2).stream().map(Shot::step).toList();
+        int first = steps.stream()
+                .filter(step -> step > 0)
+                .findFirst()
+                .map(steps::indexOf)
+                .orElseThrow();
+        int last = steps.size() - 1;
+        while (steps.get(last) == 0) {
+            last--;
+        }
+        assertThat(first).isPositive();
+        assertThat(last).isLessThan(steps.size() - 1);
+        assertThat(steps.subList(first, last + 1)).doesNotContain(0);
+    }
+
+    @Test
     void oven_and_times_are_said_where_they_are_set() {
         assertThat(shots(Swirls.recipe(), 1))
                 .filteredOn(shot -> shot.technique().equals("bake"))
