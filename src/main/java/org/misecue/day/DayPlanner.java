@@ -65,18 +65,38 @@ public final class DayPlanner {
     }
 
     /**
-     * The shortest day; among those the one where the presenter has done earliest, then the one with the fewest changes of
+     * The shortest day; where what the food asks contradicts itself, without a part of that, and a note says so. Among the
+     * shortest the one where the presenter has done earliest, then the one with the fewest changes of
      * set-up.
      *
      * @throws BadInput if the wishes of the settings cannot all be met; it names those that conflict
      */
     public DayPlan plan() {
         Day day = new DayBuilder(recipe, shots, settings).build();
-        Schedule schedule = found(tried(day.project()));
+        Project project = day.project();
+        Solver.Outcome outcome = tried(project);
+        while (outcome instanceof Solver.Conflict conflict && isOfFoodAlone(conflict, project)) {
+            String wish = conflict.wishes().get(0);
+            String others = conflict.wishes().size() == 1
+                    ? "with these shots and set-ups"
+                    : "with the others: "
+                            + String.join(
+                                    "; ",
+                                    conflict.wishes()
+                                            .subList(1, conflict.wishes().size()));
+            notes.add(new Note(
+                    Place.of(recipe.source()),
+                    "this was given up: %s; it cannot be kept %s. Film both in one set-up, or say under “day: after” what comes after what."
+                            .formatted(wish, others)));
+            project = project.without(wish);
+            outcome = tried(project);
+        }
+        Schedule schedule = found(outcome);
         progress.accept("Comparing with the order of the recipe");
-        Optional<LocalDateTime> naive = naiveEnd(day.project());
+        Optional<LocalDateTime> naive = naiveEnd(project);
         List<DayPlan.StandIn> standIns = standIns(schedule.end());
-        return sheet(day, schedule, CriticalPath.of(day.project(), schedule)).plan(naive, standIns, notes);
+        return sheet(new Day(project, day.tasks()), schedule, CriticalPath.of(project, schedule))
+                .plan(naive, standIns, notes);
     }
 
     /**
@@ -102,6 +122,12 @@ public final class DayPlanner {
 
     private CallSheet sheet(Day day, Schedule schedule, Set<Integer> critical) {
         return new CallSheet(recipe.title(), new Timed(day, schedule, settings.firstShot()), settings, prep, critical);
+    }
+
+    /** What food asks is read from words and habit; it must not keep people from a plan when nobody else asks. */
+    private static boolean isOfFoodAlone(Solver.Conflict conflict, Project project) {
+        return !conflict.wishes().isEmpty()
+                && project.limits().stream().map(Limit::wish).noneMatch(conflict.wishes()::contains);
     }
 
     /** People go home late rather than that the food spoils. */
@@ -140,7 +166,7 @@ public final class DayPlanner {
     }
 
     private Optional<LocalDateTime> naiveEnd(Project project) {
-        return new Solver(project, Solver.Effort.USUAL, end -> {}).inWrittenOrder() instanceof Solver.Found found
+        return new Solver(project, Solver.Effort.QUICK, end -> {}).inWrittenOrder() instanceof Solver.Found found
                 ? Optional.of(settings.firstShot().plusMinutes(found.schedule().end()))
                 : Optional.empty();
     }
@@ -163,7 +189,7 @@ public final class DayPlanner {
                 Project project = new DayBuilder(recipe, shots, settings.withMadeEarlier(made))
                         .build()
                         .project();
-                if (new Solver(project, Solver.Effort.USUAL, any -> {}).shortest() instanceof Solver.Found found) {
+                if (new Solver(project, Solver.Effort.QUICK, any -> {}).shortest() instanceof Solver.Found found) {
                     Duration saves =
                             Duration.ofMinutes((long) end - found.schedule().end());
                     if (saves.compareTo(WORTH_TELLING) >= 0) {

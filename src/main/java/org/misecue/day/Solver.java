@@ -50,8 +50,16 @@ final class Solver {
      */
     record Effort(int workers, double effort, boolean repeatable) {
 
-        /** Enough to prove days of 60 tasks best, as far as measured. */
-        static final Effort USUAL = new Effort(8, 12, true);
+        /** Some seconds; enough to prove most days of up to 50 tasks best, as far as measured. */
+        static final Effort USUAL = new Effort(8, 2, true);
+
+        /** For what is only an estimate beside a plan. */
+        static final Effort QUICK = new Effort(8, 0.4, true);
+
+        /** For what comes after the shortest end. */
+        Effort less() {
+            return new Effort(workers, effort / 4, repeatable);
+        }
     }
 
     private final Project project;
@@ -94,7 +102,7 @@ final class Solver {
                 .filter(limit -> !(limit instanceof Limit.DayEnd))
                 .map(Limit::wish)
                 .collect(Collectors.toSet());
-        Attempt attempt = new Attempt(new ProjectModel(project, clock::contains));
+        Attempt attempt = new Attempt(new ProjectModel(project, clock::contains), effort);
         attempt.model.wishes().values().forEach(wish -> attempt.model.model().addEquality(wish, 1));
         attempt.model.inWrittenOrder();
         attempt.aim(Aim.END);
@@ -115,7 +123,7 @@ final class Solver {
     }
 
     private Attempt attempt(Bounds bounds, Aim aim) {
-        Attempt attempt = new Attempt(new ProjectModel(project, wish -> true));
+        Attempt attempt = new Attempt(new ProjectModel(project, wish -> true), effort);
         attempt.model.wishes().values().forEach(wish -> attempt.model.model().addEquality(wish, 1));
         attempt.bound(bounds);
         attempt.aim(aim);
@@ -125,7 +133,7 @@ final class Solver {
 
     /** A better one of the same, or the same. */
     private Attempt refine(Attempt known, Bounds bounds, Aim aim) {
-        Attempt attempt = new Attempt(new ProjectModel(project, wish -> true));
+        Attempt attempt = new Attempt(new ProjectModel(project, wish -> true), effort.less());
         attempt.model.wishes().values().forEach(wish -> attempt.model.model().addEquality(wish, 1));
         attempt.bound(bounds);
         attempt.aim(aim);
@@ -149,7 +157,7 @@ final class Solver {
     }
 
     private boolean isImpossible(Set<String> wishes) {
-        Attempt attempt = new Attempt(new ProjectModel(project, wishes::contains));
+        Attempt attempt = new Attempt(new ProjectModel(project, wishes::contains), effort);
         attempt.model.wishes().values().forEach(wish -> attempt.model.model().addEquality(wish, 1));
         attempt.run();
         return attempt.status == CpSolverStatus.INFEASIBLE;
@@ -164,18 +172,18 @@ final class Solver {
         private Aim aim = Aim.STARTS;
         private CpSolverStatus status = CpSolverStatus.UNKNOWN;
 
-        private Attempt(ProjectModel model) {
+        private Attempt(ProjectModel model, Effort spent) {
             this.model = model;
             this.lastHand = Optional.of(model.lastHand());
             this.solver = new CpSolver();
             var parameters = solver.getParameters();
-            parameters.setNumWorkers(effort.workers());
+            parameters.setNumWorkers(spent.workers());
             parameters.setRandomSeed(1);
-            if (effort.repeatable()) {
+            if (spent.repeatable()) {
                 parameters.setInterleaveSearch(true);
-                parameters.setMaxDeterministicTime(effort.effort());
+                parameters.setMaxDeterministicTime(spent.effort());
             } else {
-                parameters.setMaxTimeInSeconds(effort.effort());
+                parameters.setMaxTimeInSeconds(spent.effort());
             }
         }
 

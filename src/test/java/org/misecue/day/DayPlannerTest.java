@@ -295,6 +295,29 @@ class DayPlannerTest {
     }
 
     @Test
+    void what_food_asks_gives_way_with_a_note_where_the_shots_do_not_leave_it_the_time() {
+        String caramel = """
+                # Caramel bars
+
+                ## Ingredients
+
+                - 200 g granulated sugar
+                - 100 g butter, softened
+
+                ## Method
+
+                1. Caramelise the sugar until dark amber.
+                2. Beat the butter for 12 minutes.
+                3. Pour the caramel over the butter and stir.
+                """;
+        DayPlan plan = Days.plan(caramel, usual());
+        assertThat(plan.notes().get(0).toString())
+                .isEqualTo("recipe.md: this was given up: step 2 follows step 1 within 2 min: caramel sets in the pan;"
+                        + " it cannot be kept with these shots and set-ups. Film both in one set-up, or say under"
+                        + " “day: after” what comes after what.");
+    }
+
+    @Test
     void what_was_made_earlier_is_not_waited_for() {
         DayPlan plan = Days.plan(TWO_HEATS, usual());
         DayPlan stoodIn = Days.plan(TWO_HEATS, usual().withMadeEarlier(Set.of(4)));
