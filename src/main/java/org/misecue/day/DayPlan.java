@@ -45,7 +45,7 @@ public record DayPlan(
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.UK);
 
     /** Something that could be made before the day: the result of a step, and the time that it would save. */
-    public record StandIn(int step, String what, Duration saves) {}
+    public record StandIn(int step, Duration saves) {}
 
     /** A row that begins later than it did in the plan before. */
     public record Slip(int id, String what, LocalDateTime was, LocalDateTime is) {}

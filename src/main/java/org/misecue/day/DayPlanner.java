@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.prep.MadeEarlier;
 import org.misecue.prep.PrepPlan;
 import org.misecue.recipe.MethodOrder;
 import org.misecue.recipe.Recipe;
@@ -22,12 +23,6 @@ import org.misecue.shots.ShotPlan;
 
 /** Plans the filming day: the way into this package. The same input always gives the same plan. */
 public final class DayPlanner {
-
-    /** What waits longer than this is taken as made before the day. */
-    private static final Duration LONG_WAIT = Duration.ofHours(4);
-
-    /** Shorter waits are not worth a second batch. */
-    private static final Duration WORTH_A_STAND_IN = Duration.ofMinutes(30);
 
     private static final Duration WORTH_TELLING = Duration.ofMinutes(10);
     private static final int MOST_STAND_INS = 4;
@@ -49,10 +44,10 @@ public final class DayPlanner {
         this.recipe = recipe;
         this.prep = prep;
         this.shots = shots;
-        knownSteps(recipe, settings.madeEarlier(), "made-earlier");
+        MadeEarlier.known(recipe, settings.madeEarlier(), "made-earlier");
         settings.after().forEach((step, before) -> {
-            knownSteps(recipe, Set.of(step), "day: after");
-            knownSteps(recipe, before, "day: after");
+            MadeEarlier.known(recipe, Set.of(step), "day: after");
+            MadeEarlier.known(recipe, before, "day: after");
         });
         this.settings = withLongWaits(recipe, settings);
         if (!settings.dated()) {
@@ -175,7 +170,7 @@ public final class DayPlanner {
         List<DayPlan.StandIn> standIns = new ArrayList<>();
         MethodOrder order = MethodOrder.of(recipe).with(settings.after());
         List<Stretch> waiting = order.stretches().stream()
-                .filter(stretch -> stretch.waiting().compareTo(WORTH_A_STAND_IN) >= 0)
+                .filter(stretch -> stretch.waiting().compareTo(MadeEarlier.WORTH_IT) >= 0)
                 .filter(stretch -> !settings.madeEarlier().contains(stretch.step()))
                 .sorted(Comparator.comparing(Stretch::waiting).reversed().thenComparing(Stretch::step))
                 .limit(MOST_STAND_INS)
@@ -193,7 +188,7 @@ public final class DayPlanner {
                     Duration saves =
                             Duration.ofMinutes((long) end - found.schedule().end());
                     if (saves.compareTo(WORTH_TELLING) >= 0) {
-                        standIns.add(new DayPlan.StandIn(stretch.step(), stretch.text(), saves));
+                        standIns.add(new DayPlan.StandIn(stretch.step(), saves));
                     }
                 }
             }
@@ -202,21 +197,10 @@ public final class DayPlanner {
         return standIns;
     }
 
-    private static void knownSteps(Recipe recipe, Set<Integer> steps, String key) {
-        for (int step : steps) {
-            if (recipe.steps().stream().noneMatch(known -> known.number() == step)) {
-                throw new BadInput(
-                        Place.of("episode.yaml"),
-                        "%s: the method has no step %d; it has steps 1 to %d."
-                                .formatted(key, step, recipe.steps().size()));
-            }
-        }
-    }
-
     private DaySettings withLongWaits(Recipe written, DaySettings given) {
         Set<Integer> made = new TreeSet<>(given.madeEarlier());
         for (Stretch stretch : MethodOrder.of(written).stretches()) {
-            if (stretch.waiting().compareTo(LONG_WAIT) >= 0 && made.add(stretch.step())) {
+            if (MadeEarlier.isTooLong(stretch) && made.add(stretch.step())) {
                 notes.add(new Note(
                         Place.of(written.source(), line(written, stretch.step())),
                         "step %d waits %d h, longer than a day of filming can; one is taken as made earlier: write made-earlier: [%d] in episode.yaml, so that its bowls are set out."

@@ -1,14 +1,7 @@
 package org.misecue.day;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,6 +9,7 @@ import java.util.stream.Stream;
 import org.misecue.recipe.MethodOrder;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Stretch;
+import org.misecue.recipe.TableFile;
 import org.misecue.recipe.Wait;
 
 /** What cannot wait: by the table {@code holds.csv}, by raising agents in a wet mixture, and by what the method calls hot. */
@@ -38,7 +32,8 @@ final class Holds {
 
     private record Row(String technique, Pattern words, Hold hold) {}
 
-    private static final List<Row> ROWS = load();
+    private static final List<Row> ROWS =
+            TableFile.rows(Holds.class, "holds.csv").stream().map(Holds::row).toList();
 
     private final Recipe recipe;
     private final MethodOrder order;
@@ -80,18 +75,6 @@ final class Holds {
                 .toList();
         return names.stream().anyMatch(name -> RAISING.matcher(name).find())
                 && names.stream().anyMatch(name -> WET.matcher(name).find());
-    }
-
-    private static List<Row> load() {
-        try (InputStream stream = Objects.requireNonNull(Holds.class.getResourceAsStream("holds.csv"));
-                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            return lines.lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(Holds::row)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException("holds.csv cannot be read", e);
-        }
     }
 
     private static Row row(String line) {

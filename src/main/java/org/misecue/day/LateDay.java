@@ -73,11 +73,6 @@ final class LateDay {
         return over.contains(at);
     }
 
-    /** Whether a task has begun by itself or is finished. */
-    boolean isBegun(int at) {
-        return begun.containsKey(at);
-    }
-
     private int minute(LocalDateTime time) {
         return (int) Duration.between(zero, time).toMinutes();
     }

@@ -6,7 +6,9 @@ import java.util.Set;
 sealed interface Limit {
 
     /** What a person would call it: "daylight for the hero table until 15:30"; empty for a fact. */
-    String wish();
+    default String wish() {
+        return "";
+    }
 
     /** The works lie between two minutes. */
     record Window(Set<Integer> works, int from, int to, String wish) implements Limit {}
@@ -28,42 +30,17 @@ sealed interface Limit {
     record DayEnd(int minute, String wish) implements Limit {}
 
     /** The turning of a dial and the bake that it is for are at the same oven, which keeps its heat between them. */
-    record SameOven(int dial, int bake) implements Limit {
-        @Override
-        public String wish() {
-            return "";
-        }
-    }
+    record SameOven(int dial, int bake) implements Limit {}
 
     /** What bakes goes on baking at another heat in the same oven, which changes with it inside. */
-    record GoesOn(int first, int second) implements Limit {
-        @Override
-        public String wish() {
-            return "";
-        }
-    }
+    record GoesOn(int first, int second) implements Limit {}
 
     /** A work is in an oven that is known, from 0. */
-    record InOven(int work, int oven) implements Limit {
-        @Override
-        public String wish() {
-            return "";
-        }
-    }
+    record InOven(int work, int oven) implements Limit {}
 
     /** A work has begun already. */
-    record Begun(int work, int minute) implements Limit {
-        @Override
-        public String wish() {
-            return "";
-        }
-    }
+    record Begun(int work, int minute) implements Limit {}
 
     /** A work has not begun yet. */
-    record NotBefore(int work, int minute) implements Limit {
-        @Override
-        public String wish() {
-            return "";
-        }
-    }
+    record NotBefore(int work, int minute) implements Limit {}
 }

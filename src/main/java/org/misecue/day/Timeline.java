@@ -25,6 +25,10 @@ public final class Timeline {
     private static final String ASIDE = "set aside";
     private static final String JOBS = "small jobs";
 
+    /** The kinds of bar that the legend explains. */
+    private static final List<Entry.Kind> SHOWN =
+            List.of(Entry.Kind.FILM, Entry.Kind.TAKE_OUT, Entry.Kind.HANDS, Entry.Kind.WAIT, Entry.Kind.HEAT);
+
     private final DayPlan plan;
     private final Optional<LocalDateTime> now;
     private final LocalDateTime from;
@@ -166,7 +170,7 @@ public final class Timeline {
                 text(entry.what()));
         put(
                 "<rect x=\"%s\" y=\"%d\" width=\"%s\" height=\"%d\" rx=\"3\" fill=\"%s\" stroke=\"#22201c\" stroke-width=\"%s\"/>",
-                x(entry.start()), y, number(width), BAR, fill(entry), entry.critical() ? "2.6" : "0.7");
+                x(entry.start()), y, number(width), BAR, fill(entry.kind()), entry.critical() ? "2.6" : "0.7");
         String label = label(entry, row, width);
         if (!label.isEmpty()) {
             put(
@@ -193,8 +197,8 @@ public final class Timeline {
                 : words.substring(0, letters - 1).stripTrailing() + "…";
     }
 
-    private static String fill(Entry entry) {
-        return switch (entry.kind()) {
+    private static String fill(Entry.Kind kind) {
+        return switch (kind) {
             case FILM -> "#bcd6c3";
             case TAKE_OUT -> "#e9b49c";
             case HANDS, JOB -> "#d7d3ea";
@@ -219,20 +223,13 @@ public final class Timeline {
     }
 
     private void legend(int y) {
-        String[][] items = {
-            {"#bcd6c3", "filmed"},
-            {"#e9b49c", "out of the oven"},
-            {"#d7d3ea", "hands, off camera"},
-            {"url(#wait)", "waits by itself"},
-            {"url(#heat)", "oven heats up"}
-        };
         int x = LEFT;
-        for (String[] item : items) {
+        for (Entry.Kind kind : SHOWN) {
             put(
                     "<rect x=\"%d\" y=\"%d\" width=\"16\" height=\"12\" fill=\"%s\" stroke=\"#22201c\" stroke-width=\"0.7\"/>",
-                    x, y - 10, item[0]);
-            put("<text x=\"%d\" y=\"%d\" font-size=\"11\" fill=\"#22201c\">%s</text>", x + 21, y, item[1]);
-            x += 40 + item[1].length() * 7;
+                    x, y - 10, fill(kind));
+            put("<text x=\"%d\" y=\"%d\" font-size=\"11\" fill=\"#22201c\">%s</text>", x + 21, y, kind.words());
+            x += 40 + kind.words().length() * 7;
         }
         put(
                 "<rect x=\"%d\" y=\"%d\" width=\"16\" height=\"12\" fill=\"#ffffff\" stroke=\"#22201c\" stroke-width=\"2.6\"/>",

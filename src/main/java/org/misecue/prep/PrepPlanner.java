@@ -5,7 +5,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
-import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
 import org.misecue.scale.ScaledRecipe;
@@ -32,12 +31,12 @@ public final class PrepPlanner {
                                 .toList(),
                         (one, other) -> other);
         Recipe recipe = scaled.recipe();
-        knownSteps(recipe, settings);
+        MadeEarlier.known(recipe, settings.madeEarlier(), "made-earlier");
         FilmingClock clock = new FilmingClock(
                 recipe.steps(),
                 settings.sets().takes(),
                 settings.firstShot(),
-                SwapOutPlanner.standsReady(recipe, settings.madeEarlier()));
+                MadeEarlier.steps(recipe, settings.madeEarlier()));
         SwapOutPlanner earlier = new SwapOutPlanner(recipe, oneTake, clock);
         List<SwapOut> swapOuts = earlier.wanted(settings.madeEarlier());
         List<Spare> spares = new SpareFinder(recipe, pantry, new Weights(pantry, settings.household()), oneTake)
@@ -75,16 +74,5 @@ public final class PrepPlanner {
                                 .flatMap(swapOut -> swapOut.bowls().stream())
                                 .flatMap(bowl -> bowl.contents().stream()))
                 .toList();
-    }
-
-    private static void knownSteps(Recipe recipe, PrepSettings settings) {
-        for (int step : settings.madeEarlier()) {
-            if (recipe.steps().stream().noneMatch(known -> known.number() == step)) {
-                throw new BadInput(
-                        Place.of("episode.yaml"),
-                        "made-earlier: the method has no step %d; it has steps 1 to %d."
-                                .formatted(step, recipe.steps().size()));
-            }
-        }
     }
 }

@@ -23,6 +23,7 @@ final class SpareFinder {
     private final Pantry pantry;
     private final Weights weights;
     private final List<Bowl> bowls;
+    private final List<Stretch> stretches;
 
     /** @param bowls those of one take */
     SpareFinder(Recipe recipe, Pantry pantry, Weights weights, List<Bowl> bowls) {
@@ -30,6 +31,7 @@ final class SpareFinder {
         this.pantry = pantry;
         this.weights = weights;
         this.bowls = bowls;
+        this.stretches = MethodOrder.of(recipe).stretches();
     }
 
     /** A content of a bowl that a stretch of the method takes. */
@@ -48,8 +50,7 @@ final class SpareFinder {
     }
 
     private List<Spare> of(SpareRule rule) {
-        List<Stretch> stretches = MethodOrder.of(recipe).stretches();
-        List<Taken> taken = (rule.finish() ? last(stretches) : stretches)
+        List<Taken> taken = (rule.finish() ? last() : stretches)
                 .stream()
                         .filter(stretch -> rule.holdsFor(stretch.techniques()))
                         .flatMap(stretch -> taken(stretch).stream())
@@ -67,7 +68,7 @@ final class SpareFinder {
     }
 
     /** The last stretch that takes something. */
-    private static List<Stretch> last(List<Stretch> stretches) {
+    private List<Stretch> last() {
         return stretches.stream()
                 .filter(stretch -> !stretch.uses().isEmpty())
                 .reduce((one, other) -> other)

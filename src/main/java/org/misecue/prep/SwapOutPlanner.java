@@ -19,12 +19,6 @@ import org.misecue.recipe.Wait;
 /** Works out what stands ready before the camera needs it, and what would save waiting if it did. */
 final class SwapOutPlanner {
 
-    /** Shorter waits are not worth a second batch. */
-    private static final Duration WORTH_IT = Duration.ofMinutes(30);
-
-    /** What waits longer cannot be waited for within a day of filming; common practice, no source. */
-    private static final Duration TOO_LONG = Duration.ofHours(4);
-
     private static final Map<String, String> STATES = Map.of(
             "bake", "baked",
             "cool", "cooled",
@@ -55,18 +49,9 @@ final class SwapOutPlanner {
         return new TreeSet<>(steps).stream().map(this::after).toList();
     }
 
-    /** The steps of which something stands ready: those that are wanted, and those that wait too long for a day. */
-    static Set<Integer> standsReady(Recipe recipe, Set<Integer> wanted) {
-        Set<Integer> steps = new TreeSet<>(wanted);
-        MethodOrder.of(recipe).stretches().stream()
-                .filter(stretch -> stretch.waiting().compareTo(TOO_LONG) >= 0)
-                .forEach(stretch -> steps.add(stretch.step()));
-        return steps;
-    }
-
     /** Jobs for what stands ready. */
     List<Job> jobs(Set<Integer> wanted) {
-        return standsReady(recipe, wanted).stream()
+        return MadeEarlier.steps(recipe, wanted).stream()
                 .map(step -> job(after(step)))
                 .toList();
     }
@@ -89,7 +74,7 @@ final class SwapOutPlanner {
     /** What would save the longest waits, longest first. */
     List<SwapOut> worthwhile(Set<Integer> wanted) {
         return order.stretches().stream()
-                .filter(stretch -> stretch.waiting().compareTo(WORTH_IT) >= 0)
+                .filter(stretch -> stretch.waiting().compareTo(MadeEarlier.WORTH_IT) >= 0)
                 .map(Stretch::step)
                 .distinct()
                 .filter(step -> !wanted.contains(step))

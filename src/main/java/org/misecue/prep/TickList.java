@@ -3,16 +3,12 @@ package org.misecue.prep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.NumberRun;
 import org.misecue.notice.Place;
 
 /** Finds what somebody ticks: bowls by number, jobs by letter: "3,5-7,B". */
 public final class TickList {
-
-    private static final Pattern RUN = Pattern.compile("(\\d{1,4})(?:\\s*[-–]\\s*(\\d{1,4}))?");
 
     private TickList() {}
 
@@ -26,17 +22,10 @@ public final class TickList {
         List<String> keys = new ArrayList<>();
         for (String part : text.split(",", -1)) {
             String word = part.strip();
-            Matcher run = RUN.matcher(word);
-            if (run.matches()) {
-                int from = Integer.parseInt(run.group(1));
-                int to = run.group(2) == null ? from : Integer.parseInt(run.group(2));
-                if (to < from) {
-                    throw new BadInput(Place.of(option), "a run goes upwards; write " + to + "-" + from + ".");
-                }
-                IntStream.rangeClosed(from, to).forEach(number -> keys.add(bowl(plan, option, number)));
-            } else {
-                keys.add(job(plan, option, word));
-            }
+            NumberRun.of(option, word)
+                    .ifPresentOrElse(
+                            run -> run.numbers().forEach(number -> keys.add(bowl(plan, option, number))),
+                            () -> keys.add(job(plan, option, word)));
         }
         return keys;
     }

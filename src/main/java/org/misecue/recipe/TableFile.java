@@ -9,14 +9,23 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 
-/** The tables that come with this package. */
-final class TableFile {
+/** The tables that come with the program. */
+public final class TableFile {
 
     private TableFile() {}
 
-    /** The rows of a table without its comments, which begin with "#", and without empty lines. */
+    /** The rows of a table of this package. */
     static List<String> rows(String file) {
-        try (InputStream stream = Objects.requireNonNull(TableFile.class.getResourceAsStream(file), file);
+        return rows(TableFile.class, file);
+    }
+
+    /**
+     * The rows of a table without its comments, which begin with "#", and without empty lines.
+     *
+     * @param beside a class of the table's package
+     */
+    public static List<String> rows(Class<?> beside, String file) {
+        try (InputStream stream = Objects.requireNonNull(beside.getResourceAsStream(file), file);
                 BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return lines.lines()
                     .filter(line -> !line.startsWith("#") && !line.isBlank())
