@@ -1,0 +1,16 @@
+package org.misecue.offers;
+
+import java.util.Optional;
+import org.misecue.narration.Moment;
+import org.misecue.quantity.Quantity;
+
+/**
+ * A substitution that was offered to viewers on camera: "if you can't get buttermilk, use two hundred of yoghurt".
+ *
+ * @param instead the recipe's own ingredient that it may take the place of, as the recipe names it
+ * @param use what may be taken instead
+ * @param amount how much of it, where that was said
+ * @param moment where the words begin
+ * @param quote the words, as the recogniser wrote them
+ */
+public record Offer(String instead, String use, Optional<Quantity> amount, Moment moment, String quote) {}
