@@ -23,7 +23,7 @@ final class DescribeCommand extends EpisodeCommand {
         Worktop worktop = open();
         tell(worktop.recipe().notes());
         if (to.json) {
-            hand(SchemaOrg.json(worktop.published()), to);
+            hand(SchemaOrg.json(worktop.filmedEdition()), to);
             return ExitCode.OK;
         }
         Description description = worktop.description();

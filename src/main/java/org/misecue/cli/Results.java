@@ -79,7 +79,7 @@ final class Results {
 
     void addDescription() {
         add("description.txt", worktop.description().text());
-        add("recipe.jsonld", SchemaOrg.json(worktop.published()));
+        add("recipe.jsonld", SchemaOrg.json(worktop.filmedEdition()));
         row("for the film's page", "description.txt, recipe.jsonld");
     }
 

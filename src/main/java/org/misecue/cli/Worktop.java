@@ -14,7 +14,6 @@ import org.misecue.compare.Findings;
 import org.misecue.compare.Journey;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
-import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
@@ -28,9 +27,7 @@ import org.misecue.prep.PrepPlanner;
 import org.misecue.prep.PrepSettings;
 import org.misecue.publish.Describer;
 import org.misecue.publish.Description;
-import org.misecue.publish.DescriptionSettings;
-import org.misecue.publish.Emphasis;
-import org.misecue.publish.Measures;
+import org.misecue.publish.Edition;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
@@ -61,7 +58,9 @@ final class Worktop {
             Lazy.of(() -> scale(settings().publish().batch()));
     private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
-    private final Lazy<Description> description = Lazy.of(this::describe);
+    private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
+    private final Lazy<Description> description =
+            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings())));
 
     Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry) {
         this.episode = episode;
@@ -147,6 +146,16 @@ final class Worktop {
         return findings.get();
     }
 
+    /** What viewers get, before it has a form. */
+    Edition edition() {
+        return edition.get();
+    }
+
+    /** The same with the length of its film, for which the film is opened. */
+    Edition filmedEdition() {
+        return edition().with(edition().web().withLength(Publishing.length(this)));
+    }
+
     Description description() {
         return description.get();
     }
@@ -209,22 +218,16 @@ final class Worktop {
                 scaled(), prep(), ShotTemplates.withOwn(episode.folder().resolve("shot-templates")));
     }
 
-    private Description describe() {
+    private Edition makeEdition() {
         boolean spoken = !narrations().isEmpty();
-        Publish wish = settings().publish();
-        DescriptionSettings how = new DescriptionSettings(
-                wish.metricFirst() ? Measures.METRIC_FIRST : Measures.HOUSEHOLD_FIRST,
-                wish.household(),
-                wish.stars() ? Emphasis.STARS : Emphasis.CAPITALS,
-                wish.method(),
-                wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT),
-                wish.film());
-        return Describer.describe(
+        return new Edition(
                 published(),
                 spoken ? Optional.of(comparison()) : Optional.empty(),
                 spoken ? Optional.of(alignment()) : Optional.empty(),
+                List.of(),
                 kitchen(),
-                how);
+                settings().publish().film(),
+                Publishing.web(this));
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.misecue.episode;
 
+import java.net.URI;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.Optional;
@@ -41,7 +43,17 @@ public record EpisodeSettings(
             Batch.WRITTEN,
             Sets.ONE,
             new Kitchen(1, Quantity.of(1, Unit.GRAM), Optional.empty(), Optional.empty()),
-            new Publish(OptionalInt.empty(), Household.US_LABEL, true, false, true, Optional.empty(), Batch.WRITTEN),
+            new Publish(
+                    OptionalInt.empty(),
+                    Household.US_LABEL,
+                    true,
+                    false,
+                    true,
+                    Optional.empty(),
+                    Batch.WRITTEN,
+                    Locale.ENGLISH,
+                    Links.DROP,
+                    Web.NOWHERE),
             Optional.empty(),
             Standby.USUAL,
             FilmingDay.DEFAULT);
@@ -62,6 +74,9 @@ public record EpisodeSettings(
      * @param method whether the description has the method, shortened
      * @param film the narration on the film's clock, such as narration/main.vtt; empty where there is only one
      * @param batch the size that viewers get; the recipe's own where nothing is said
+     * @param labels the language of headings, labels, numbers and units; the recipe keeps its own
+     * @param links what becomes of addresses in the text
+     * @param web where recipe and film are published
      */
     public record Publish(
             OptionalInt maxLength,
@@ -70,5 +85,54 @@ public record EpisodeSettings(
             boolean stars,
             boolean method,
             Optional<String> film,
-            Batch batch) {}
+            Batch batch,
+            Locale labels,
+            Links links,
+            Web web) {}
+
+    /** What becomes of web addresses in the description. */
+    public enum Links {
+        /** They go. */
+        DROP,
+        /** They go, and words in their place say that there was one. */
+        NOTE,
+        /** They stay, where they are such as a browser opens as a page. */
+        KEEP
+    }
+
+    /**
+     * Where recipe and film are published; what is left out is published nowhere.
+     *
+     * @param summary a sentence or two about the dish
+     * @param url the recipe's page
+     * @param video the film
+     * @param player what a page embeds to play the film
+     * @param thumbnail a small picture of the film
+     * @param image a picture of the dish
+     * @param date of publication
+     * @param author a person
+     * @param publisher an organisation
+     */
+    public record Web(
+            Optional<String> summary,
+            Optional<URI> url,
+            Optional<URI> video,
+            Optional<URI> player,
+            Optional<URI> thumbnail,
+            Optional<URI> image,
+            Optional<LocalDate> date,
+            Optional<String> author,
+            Optional<String> publisher) {
+
+        public static final Web NOWHERE = new Web(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
 }

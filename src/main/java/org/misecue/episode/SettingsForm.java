@@ -8,14 +8,12 @@ import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.misecue.episode.EpisodeSettings.Kitchen;
-import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
@@ -43,8 +41,6 @@ final class SettingsForm {
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
                     "uuuu-MM-dd[' ']['T']H:mm", Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
-    private static final List<String> PUBLISH =
-            List.of("max-length", "household", "first", "case", "method", "film", "batch");
     private final StrictMap top;
 
     SettingsForm(String file, MappingNode root) {
@@ -63,7 +59,9 @@ final class SettingsForm {
                 top.section("kitchen", List.of("ovens", "scale", "spoons", "mixer"))
                         .map(SettingsForm::kitchen)
                         .orElse(usual.kitchen()),
-                top.section("publish", PUBLISH).map(SettingsForm::publish).orElse(usual.publish()),
+                top.section("publish", PublishForm.KEYS)
+                        .map(PublishForm::publish)
+                        .orElse(usual.publish()),
                 firstShot(),
                 standby(),
                 top.section("day", DayForm.KEYS).map(DayForm::day).orElse(usual.day()));
@@ -141,22 +139,7 @@ final class SettingsForm {
         throw map.wrong("scale", "the smallest step the scale shows, from 0.01 g to 100 g", "scale: 1 g");
     }
 
-    private static Publish publish(StrictMap map) {
-        Publish usual = EpisodeSettings.DEFAULT.publish();
-        int length = map.whole("max-length", 100, 1_000_000, 5000);
-        return new Publish(
-                map.has("max-length") ? OptionalInt.of(length) : usual.maxLength(),
-                map.text("household", "household: us")
-                        .map(text -> household(map, "household", text))
-                        .orElse(usual.household()),
-                map.choice("first", "metric", "household", usual.metricFirst()),
-                map.choice("case", "bold", "capitals", usual.stars()),
-                map.choice("method", "yes", "no", usual.method()),
-                map.text("film", "film: narration/main.vtt").filter(film -> !film.isEmpty()),
-                map.section("batch", BatchForm.KEYS).map(BatchForm::batch).orElse(usual.batch()));
-    }
-
-    private static Household household(StrictMap map, String key, String text) {
+    static Household household(StrictMap map, String key, String text) {
         return Household.ofKey(text)
                 .orElseThrow(() -> map.wrong(key, "one of metric, us, us-label, uk, australia", key + ": us"));
     }

@@ -3,11 +3,9 @@ package org.misecue.publish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.misecue.align.Alignment;
 import org.misecue.compare.Comparison;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Step;
 import org.misecue.scale.ScaledRecipe;
@@ -20,23 +18,13 @@ public final class Describer {
 
     private Describer() {}
 
-    /**
-     * @param published the recipe in the batch that viewers are to bake
-     * @param comparison what was said on camera; empty where there is no narration
-     * @param alignment which step is on when, for the chapters; empty where there is no narration
-     * @throws org.misecue.notice.BadInput if the limit has no room for title and allergens
-     */
-    public static Description describe(
-            ScaledRecipe published,
-            Optional<Comparison> comparison,
-            Optional<Alignment> alignment,
-            Pantry pantry,
-            DescriptionSettings settings) {
+    /** @throws org.misecue.notice.BadInput if the limit has no room for title and allergens */
+    public static Description describe(Edition edition, DescriptionSettings settings) {
+        ScaledRecipe published = edition.batch();
+        Optional<Comparison> comparison = edition.comparison();
         Recipe recipe = published.recipe();
-        IngredientList list = IngredientList.of(published, pantry, settings);
-        Chapters chapters = alignment
-                .map(known -> Chapters.of(recipe, known, settings.film()))
-                .orElse(Chapters.none());
+        IngredientList list = IngredientList.of(published, edition.pantry(), settings);
+        Chapters chapters = edition.chapters();
         FigureText figures = new FigureText(published);
         Draft draft = Draft.empty()
                 .with(Draft.Part.TITLE, title(recipe, figures))

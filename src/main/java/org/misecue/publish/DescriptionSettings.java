@@ -1,6 +1,5 @@
 package org.misecue.publish;
 
-import java.util.Optional;
 import org.misecue.quantity.Household;
 
 /**
@@ -11,10 +10,9 @@ import org.misecue.quantity.Household;
  * @param emphasis how allergens stand out
  * @param method whether the short method is in it: the first sentence of each step
  * @param limit the most characters the box takes, counted as UTF-16 units; at least 1
- * @param film the narration on the film's clock, for the chapters; empty where there is only one
  */
 public record DescriptionSettings(
-        Measures measures, Household household, Emphasis emphasis, boolean method, int limit, Optional<String> film) {
+        Measures measures, Household household, Emphasis emphasis, boolean method, int limit) {
 
     /** The size of the box on the large hosts: common practice, no source. */
     public static final int USUAL_LIMIT = 5000;
@@ -27,15 +25,14 @@ public record DescriptionSettings(
 
     /** Metric first with US label cups, the short method, 5000 characters. */
     public static DescriptionSettings usual() {
-        return new DescriptionSettings(
-                Measures.METRIC_FIRST, Household.US_LABEL, Emphasis.CAPITALS, true, USUAL_LIMIT, Optional.empty());
+        return new DescriptionSettings(Measures.METRIC_FIRST, Household.US_LABEL, Emphasis.CAPITALS, true, USUAL_LIMIT);
     }
 
     public DescriptionSettings withLimit(int characters) {
-        return new DescriptionSettings(measures, household, emphasis, method, characters, film);
+        return new DescriptionSettings(measures, household, emphasis, method, characters);
     }
 
     public DescriptionSettings withMeasures(Measures other) {
-        return new DescriptionSettings(other, household, emphasis, method, limit, film);
+        return new DescriptionSettings(other, household, emphasis, method, limit);
     }
 }

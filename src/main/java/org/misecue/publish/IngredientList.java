@@ -93,7 +93,7 @@ record IngredientList(
     }
 
     /** "For the dough", or a heading that begins with a capital as it is. */
-    private static String named(String component) {
+    static String named(String component) {
         return Character.isLowerCase(component.codePointAt(0)) ? "For the " + component : component;
     }
 

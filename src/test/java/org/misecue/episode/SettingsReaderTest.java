@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Arrays;
@@ -56,6 +58,17 @@ class SettingsReaderTest {
                   method: no
                   film: narration/main.vtt
                   batch: {makes: 12}
+                  language: fr
+                  links: keep
+                  summary: A plait with plums.
+                  url: https://example.org/plum-plait
+                  video-url: https://example.org/plum-plait.mp4
+                  embed-url: https://example.org/player?film=plum-plait
+                  thumbnail: https://example.org/plum-plait.jpg
+                  image: https://example.org/whole.jpg
+                  date: 2026-05-18
+                  author: Somebody
+                  publisher: Some kitchen
                 first-shot: 2026-05-04 9:30
                 spares: {failures: no}
                 made-earlier: [8, 3]
@@ -94,7 +107,19 @@ class SettingsReaderTest {
                                 true,
                                 false,
                                 Optional.of("narration/main.vtt"),
-                                new Batch.Makes(Rationals.of(12), "")),
+                                new Batch.Makes(Rationals.of(12), ""),
+                                Locale.FRENCH,
+                                EpisodeSettings.Links.KEEP,
+                                new EpisodeSettings.Web(
+                                        Optional.of("A plait with plums."),
+                                        Optional.of(URI.create("https://example.org/plum-plait")),
+                                        Optional.of(URI.create("https://example.org/plum-plait.mp4")),
+                                        Optional.of(URI.create("https://example.org/player?film=plum-plait")),
+                                        Optional.of(URI.create("https://example.org/plum-plait.jpg")),
+                                        Optional.of(URI.create("https://example.org/whole.jpg")),
+                                        Optional.of(LocalDate.of(2026, 5, 18)),
+                                        Optional.of("Somebody"),
+                                        Optional.of("Some kitchen"))),
                         Optional.of(LocalDateTime.of(2026, 5, 4, 9, 30)),
                         new Standby(false, true, Set.of(3, 8)),
                         new FilmingDay(

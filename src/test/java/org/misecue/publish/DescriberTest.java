@@ -40,10 +40,7 @@ class DescriberTest {
     @EnumSource
     void a_description_reads_like_this(Measures measures) throws IOException {
         Description description = Describer.describe(
-                TestRecipes.asWritten(recipe),
-                Optional.of(comparison()),
-                Optional.of(alignment),
-                Pantry.standard(),
+                edition().with(comparison()).with(alignment),
                 DescriptionSettings.usual().withMeasures(measures));
 
         assertThat(description.text())
@@ -62,12 +59,7 @@ class DescriberTest {
 
     @Test
     void every_amount_never_spoken_is_listed_for_the_viewer() {
-        Description description = Describer.describe(
-                TestRecipes.asWritten(recipe),
-                Optional.of(comparison()),
-                Optional.empty(),
-                Pantry.standard(),
-                DescriptionSettings.usual());
+        Description description = Describer.describe(edition().with(comparison()), DescriptionSettings.usual());
 
         assertThat(description.text().lines().dropWhile(line -> !line.startsWith("Not said")))
                 .startsWith(
@@ -78,12 +70,7 @@ class DescriberTest {
 
     @Test
     void what_differs_or_is_not_written_goes_to_the_producer_and_not_to_the_viewer() {
-        Description description = Describer.describe(
-                TestRecipes.asWritten(recipe),
-                Optional.of(comparison()),
-                Optional.empty(),
-                Pantry.standard(),
-                DescriptionSettings.usual());
+        Description description = Describer.describe(edition().with(comparison()), DescriptionSettings.usual());
 
         assertThat(description.notes())
                 .extracting(Object::toString)
@@ -172,13 +159,13 @@ class DescriberTest {
                                 + " description is 100; raise the limit");
     }
 
+    private Edition edition() {
+        return Edition.of(TestRecipes.asWritten(recipe), Pantry.standard());
+    }
+
     private Description described(ScaledRecipe published, DescriptionSettings settings) {
-        return Describer.describe(
-                published,
-                Optional.empty(),
-                published.recipe().steps().isEmpty() ? Optional.empty() : Optional.of(alignment),
-                Pantry.standard(),
-                settings);
+        Edition edition = Edition.of(published, Pantry.standard());
+        return Describer.describe(published.recipe().steps().isEmpty() ? edition : edition.with(alignment), settings);
     }
 
     private static Recipe recipeOf(String title, String... lines) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
@@ -69,7 +70,7 @@ class SchemaOrgTest {
                 List.of(),
                 "loaf.md");
 
-        String json = SchemaOrg.json(TestRecipes.asWritten(nasty));
+        String json = SchemaOrg.json(Edition.of(TestRecipes.asWritten(nasty), Pantry.standard()));
 
         assertThat(json).doesNotContain("<", ">", "&", "\u2028");
         JsonNode parsed = new ObjectMapper().readTree(json);
@@ -78,6 +79,6 @@ class SchemaOrgTest {
     }
 
     private static JsonNode parsed(ScaledRecipe published) throws IOException {
-        return new ObjectMapper().readTree(SchemaOrg.json(published));
+        return new ObjectMapper().readTree(SchemaOrg.json(Edition.of(published, Pantry.standard())));
     }
 }
