@@ -10,6 +10,7 @@ import org.misecue.footage.Footage;
 import org.misecue.narration.Narration;
 import org.misecue.publish.DescriptionSettings;
 import org.misecue.publish.Emphasis;
+import org.misecue.publish.Links;
 import org.misecue.publish.Measures;
 import org.misecue.publish.WebData;
 
@@ -25,7 +26,9 @@ final class Publishing {
                 wish.household(),
                 wish.stars() ? Emphasis.STARS : Emphasis.CAPITALS,
                 wish.method(),
-                wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT));
+                wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT),
+                Links.valueOf(wish.links().name()),
+                wish.labels());
     }
 
     static WebData web(Worktop worktop) {

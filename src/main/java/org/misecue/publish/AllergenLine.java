@@ -4,9 +4,9 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.misecue.pantry.Allergen;
 import org.misecue.pantry.Ingredient;
@@ -29,7 +29,8 @@ record AllergenLine(String text, List<Named> contains, List<String> elsewhere, S
      * @param text the line without its amount, in safe characters
      * @param ingredient the part of it that names the ingredient
      */
-    static AllergenLine of(String text, String ingredient, Optional<Ingredient> known, Emphasis emphasis) {
+    static AllergenLine of(
+            String text, String ingredient, Optional<Ingredient> known, UnaryOperator<String> emphasis, Labels labels) {
         List<AllergenWords.Match> matches = AllergenWords.standard().in(text);
         Set<Named> contains = new LinkedHashSet<>();
         Set<Allergen> check = EnumSet.noneOf(Allergen.class);
@@ -54,13 +55,14 @@ record AllergenLine(String text, List<Named> contains, List<String> elsewhere, S
         known.ifPresent(one -> check.addAll(one.checkLabel()));
         contains.forEach(named -> check.remove(named.allergen()));
         return new AllergenLine(
-                withSilent(emphasised(text, matches, emphasis), ingredient, silent, emphasis),
+                withSilent(emphasised(text, matches, emphasis, labels), ingredient, silent, emphasis, labels),
                 List.copyOf(contains),
                 known.map(Ingredient::elsewhere).orElse(List.of()),
                 check);
     }
 
-    private static String emphasised(String text, List<AllergenWords.Match> matches, Emphasis emphasis) {
+    private static String emphasised(
+            String text, List<AllergenWords.Match> matches, UnaryOperator<String> emphasis, Labels labels) {
         StringBuilder out = new StringBuilder();
         int done = 0;
         for (AllergenWords.Match match : matches) {
@@ -71,11 +73,11 @@ record AllergenLine(String text, List<Named> contains, List<String> elsewhere, S
                 continue;
             }
             out.append(text, done, match.from());
-            out.append(emphasis.of(text.substring(match.from(), match.to())));
+            out.append(emphasis.apply(text.substring(match.from(), match.to())));
             done = match.to();
             String names = told.stream()
                     .filter(row -> row.how() == AllergenWord.How.SAYS)
-                    .map(row -> emphasis.of(row.called()))
+                    .map(row -> emphasis.apply(labels.allergen(row.called())))
                     .distinct()
                     .collect(Collectors.joining(", "));
             if (!names.isEmpty()) {
@@ -86,12 +88,13 @@ record AllergenLine(String text, List<Named> contains, List<String> elsewhere, S
     }
 
     /** What only the pantry knows stands in brackets after the ingredient's name. */
-    private static String withSilent(String text, String ingredient, List<Named> silent, Emphasis emphasis) {
+    private static String withSilent(
+            String text, String ingredient, List<Named> silent, UnaryOperator<String> emphasis, Labels labels) {
         if (silent.isEmpty()) {
             return text;
         }
         String brackets = silent.stream()
-                .map(named -> emphasis.of(labelled(named.allergen())))
+                .map(named -> emphasis.apply(labels.allergen(named.allergen())))
                 .collect(Collectors.joining(", ", " (", ")"));
         int at = text.toLowerCase(Locale.ROOT).indexOf(ingredient.toLowerCase(Locale.ROOT));
         int end = at < 0 ? text.length() : at + ingredient.length();
@@ -101,14 +104,5 @@ record AllergenLine(String text, List<Named> contains, List<String> elsewhere, S
     /** Whether neither words nor pantry name an allergen; that says nothing about there being none. */
     boolean nothing() {
         return contains.isEmpty() && elsewhere.isEmpty() && check.isEmpty();
-    }
-
-    /** Short enough for brackets in a line. */
-    static String labelled(Allergen allergen) {
-        return switch (allergen) {
-            case GLUTEN -> "gluten";
-            case SOYBEANS -> "soya";
-            default -> Objects.requireNonNull(allergen.label());
-        };
     }
 }

@@ -14,9 +14,15 @@ import org.misecue.pantry.Allergen;
 /** Collects the allergens of all lines for "Contains: …" and "Check the label of: …". Never says what is not there. */
 final class AllergenSummary {
 
+    private final Labels labels;
+
     private final Map<Allergen, Set<String>> contains = new EnumMap<>(Allergen.class);
     private final Set<String> elsewhere = new TreeSet<>();
     private final Map<String, Set<Allergen>> check = new LinkedHashMap<>();
+
+    AllergenSummary(Labels labels) {
+        this.labels = labels;
+    }
 
     void add(String ingredient, AllergenLine line) {
         for (AllergenLine.Named named : line.contains()) {
@@ -35,38 +41,44 @@ final class AllergenSummary {
     List<String> lines(boolean honey) {
         List<String> lines = new ArrayList<>();
         if (!contains.isEmpty()) {
-            lines.add(contains.entrySet().stream()
-                    .map(entry -> named(entry.getKey(), entry.getValue()))
-                    .collect(Collectors.joining(", ", "Contains: ", ".")));
+            lines.add(labels.text(
+                    "contains",
+                    "names",
+                    contains.entrySet().stream()
+                            .map(entry -> named(entry.getKey(), entry.getValue()))
+                            .collect(Collectors.joining(", "))));
         }
         if (!elsewhere.isEmpty()) {
-            lines.add("Contains, by the lists of the US, Australia and New Zealand: %s."
-                    .formatted(String.join(", ", elsewhere)));
+            lines.add(labels.text(
+                    "contains-elsewhere",
+                    "names",
+                    elsewhere.stream().map(labels::allergen).collect(Collectors.joining(", "))));
         }
         if (!check.isEmpty()) {
-            lines.add(check.entrySet().stream()
-                    .map(entry -> entry.getKey()
-                            + entry.getValue().stream()
-                                    .map(AllergenLine::labelled)
-                                    .collect(Collectors.joining(", ", " (", ")")))
-                    .collect(Collectors.joining("; ", "Check the label of: ", ".")));
+            lines.add(labels.text(
+                    "check-label",
+                    "names",
+                    check.entrySet().stream()
+                            .map(entry -> entry.getKey()
+                                    + entry.getValue().stream()
+                                            .map(labels::allergen)
+                                            .collect(Collectors.joining(", ", " (", ")")))
+                            .collect(Collectors.joining("; "))));
         }
         if (honey) {
-            lines.add("Contains honey, which is not for babies under 12 months, not even cooked.");
+            lines.add(labels.text("honey"));
         }
-        lines.add("Products differ: the label on your own packet comes first.");
+        lines.add(labels.text("label-first"));
         return lines;
     }
 
-    private static String named(Allergen allergen, Set<String> names) {
+    private String named(Allergen allergen, Set<String> names) {
         if (names.isEmpty()) {
-            return allergen.label();
+            return labels.allergenInFull(allergen);
         }
-        String own = String.join(" and ", names);
-        return switch (allergen) {
-            case GLUTEN -> own + " (gluten)";
-            case NUTS -> own.equals("nuts") ? own : own + " (nuts)";
-            default -> own;
-        };
+        String own = labels.and(names);
+        String group = labels.allergen(allergen);
+        boolean finer = allergen == Allergen.GLUTEN || allergen == Allergen.NUTS && !own.equals(group);
+        return finer ? own + " (" + group + ")" : own;
     }
 }

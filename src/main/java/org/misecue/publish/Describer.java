@@ -2,78 +2,106 @@ package org.misecue.publish;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.misecue.compare.Comparison;
+import java.util.Map;
+import java.util.function.Function;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Step;
-import org.misecue.scale.ScaledRecipe;
 
 /**
  * Writes the text for a film's description box: what it makes, every ingredient with its amount, the allergens, what
- * the film does not say, the method in short and the chapters.
+ * the film does not say, what was offered instead, the method and the chapters.
  */
 public final class Describer {
 
     private Describer() {}
 
-    /** @throws org.misecue.notice.BadInput if the limit has no room for title and allergens */
+    /** By the template of the program. */
     public static Description describe(Edition edition, DescriptionSettings settings) {
-        ScaledRecipe published = edition.batch();
-        Optional<Comparison> comparison = edition.comparison();
-        Recipe recipe = published.recipe();
-        IngredientList list = IngredientList.of(published, edition.pantry(), settings);
-        Chapters chapters = edition.chapters();
-        FigureText figures = new FigureText(published);
-        Draft draft = Draft.empty()
-                .with(Draft.Part.TITLE, title(recipe, figures))
-                .with(Draft.Part.FIGURES, figures.lines())
-                .with(Draft.Part.INGREDIENTS, list.lines())
-                .with(Draft.Part.ALLERGENS, list.allergens())
-                .with(Draft.Part.UNSAID, comparison.map(list::unsaid).orElse(List.of()))
-                .with(Draft.Part.METHOD, settings.method() ? method(recipe) : List.of())
-                .with(Draft.Part.CHAPTERS, lines(chapters));
-        Fitting fitting = Fitting.of(draft, list.shorterLines(), settings.limit(), Place.of(recipe.source()));
-        List<Note> notes = new ArrayList<>(list.notes());
-        notes.addAll(chapters.notes());
+        return describe(edition, settings, PublishTemplates.standard());
+    }
+
+    /** @throws org.misecue.notice.BadInput if the limit has no room for title and allergens */
+    public static Description describe(Edition edition, DescriptionSettings settings, PublishTemplates templates) {
+        PublishedNames names = new PublishedNames(edition, settings);
+        Template template = templates.description();
+        Labels labels = names.labels();
+        String link = labels.text("link");
+        Draft written = new Draft(settings.links().in(names.all(), link));
+        Draft draft = settings.links() == Links.KEEP
+                ? written
+                : written.without("url").without("video-url");
+        Function<Draft, String> writing = each -> tidy(template.fill(each.names()));
+        Fitting fitting = Fitting.of(
+                draft,
+                new Fitting.Shorter(
+                        linked(settings, names.shorterIngredients(), link),
+                        linked(settings, names.shorterMethod(), link),
+                        labels.text("goes-on")),
+                writing,
+                settings.limit(),
+                Place.of(edition.recipe().source()));
+        return new Description(
+                fitting.text(),
+                names.chapters(),
+                fitting.leftOut(),
+                notes(edition, settings, names, template, fitting));
+    }
+
+    private static Object linked(DescriptionSettings settings, Object value, String note) {
+        return settings.links().in(Map.of("value", value), note).getOrDefault("value", value);
+    }
+
+    /** One empty line between parts, none at either end; no line ends in spaces. */
+    static String tidy(String text) {
+        return text.replace("\r", "")
+                        .replaceAll("[ \\t]+\\n", "\n")
+                        .replaceAll("\\n{3,}", "\n\n")
+                        .strip()
+                + "\n";
+    }
+
+    private static List<Note> notes(
+            Edition edition, DescriptionSettings settings, PublishedNames names, Template template, Fitting fitting) {
+        Recipe recipe = edition.recipe();
+        List<Note> notes = new ArrayList<>(names.list().notes());
+        notes.addAll(names.chapters().notes());
+        if (!template.names("allergens")) {
+            notes.add(new Note(
+                    Place.of(template.file()),
+                    "the template does not name “allergens”, so the description does not sum them up"));
+        }
+        if (settings.links() != Links.KEEP) {
+            notes.addAll(addresses(recipe));
+        }
         if (!fitting.leftOut().isEmpty()) {
             notes.add(new Note(
                     Place.of(recipe.source()),
                     "to keep to %d characters the description leaves out: %s"
                             .formatted(settings.limit(), String.join("; ", fitting.leftOut()))));
         }
-        comparison.ifPresent(known -> notes.addAll(ProducerNotes.of(known, recipe)));
-        return new Description(fitting.draft().text(), chapters, fitting.leftOut(), List.copyOf(notes));
+        edition.comparison().ifPresent(known -> notes.addAll(ProducerNotes.of(known, recipe)));
+        return List.copyOf(notes);
     }
 
-    private static List<String> title(Recipe recipe, FigureText figures) {
-        List<String> lines = new ArrayList<>();
-        lines.add(SafeText.line(recipe.title()));
-        figures.makes().ifPresent(lines::add);
-        return lines;
-    }
-
-    private static List<String> method(Recipe recipe) {
-        List<String> lines = new ArrayList<>();
-        for (Step step : recipe.steps()) {
-            lines.add(step.number() + ". " + Sentences.first(SafeText.line(step.text())));
-        }
-        return headed("Method", lines);
-    }
-
-    private static List<String> lines(Chapters chapters) {
-        return headed(
-                "Chapters", chapters.chapters().stream().map(Chapter::toString).toList());
-    }
-
-    static List<String> headed(String heading, List<String> lines) {
-        if (lines.isEmpty()) {
-            return lines;
-        }
-        List<String> all = new ArrayList<>(lines.size() + 1);
-        all.add(heading);
-        all.addAll(lines);
-        return all;
+    /** Where the recipe has an address that the description has not. */
+    private static List<Note> addresses(Recipe recipe) {
+        List<Integer> lines = new ArrayList<>();
+        recipe.lines().stream()
+                .filter(line -> Links.anyIn(line.text()))
+                .map(IngredientLine::line)
+                .forEach(lines::add);
+        recipe.steps().stream()
+                .filter(step -> Links.anyIn(step.text()))
+                .map(Step::line)
+                .forEach(lines::add);
+        return lines.stream()
+                .map(
+                        line -> new Note(
+                                Place.of(recipe.source(), line),
+                                "the description leaves out the web address that stands here; “links: keep” under “publish:” keeps it"))
+                .toList();
     }
 }

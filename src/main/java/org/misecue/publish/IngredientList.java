@@ -2,6 +2,7 @@ package org.misecue.publish;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.misecue.compare.Comparison;
 import org.misecue.compare.LineVerdict;
@@ -12,103 +13,104 @@ import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
 import org.misecue.scale.ScaledRecipe;
 import org.misecue.scale.WeighedLine;
-import tech.units.indriya.function.RationalNumber;
 
 /**
  * The published ingredient list.
  *
- * @param lines with headings, in both measures where the settings ask for that
- * @param shorterLines the same with one measure each
+ * @param entries the lines in recipe order
  * @param allergens what the lines contain, and the labels to read
  * @param notes ingredients of which nothing is known, and names that mean something else to some viewers
  */
-record IngredientList(
-        List<String> lines, List<String> shorterLines, List<String> allergens, List<Entry> entries, List<Note> notes) {
+record IngredientList(List<Entry> entries, List<String> allergens, List<Note> notes) {
 
-    /** One line of the recipe as it is published, without its bullet. */
-    record Entry(WeighedLine line, String text, String shorter, AllergenLine allergens) {}
+    /**
+     * One line of the recipe as it is published.
+     *
+     * @param amount in both measures where the settings ask for that; empty where the recipe states none
+     * @param shorter the same in one measure
+     * @param rest the recipe's words behind the amount, the allergens marked
+     */
+    record Entry(WeighedLine line, String amount, String shorter, Marked rest) {
 
-    static IngredientList of(ScaledRecipe published, Pantry pantry, DescriptionSettings settings) {
-        MeasureText measures = new MeasureText(pantry, settings.household());
-        AllergenSummary summary = new AllergenSummary();
+        Marked text() {
+            return rest.behind(amount);
+        }
+
+        Marked shorterText() {
+            return rest.behind(shorter);
+        }
+    }
+
+    static IngredientList of(ScaledRecipe published, Pantry pantry, DescriptionSettings settings, Labels labels) {
+        Writer writer = new Writer(published, pantry, settings, labels);
+        AllergenSummary summary = new AllergenSummary(labels);
         List<Entry> entries = new ArrayList<>();
         List<Note> notes = new ArrayList<>();
         boolean honey = false;
         for (WeighedLine line : published.lines()) {
             Optional<Ingredient> known = pantry.find(line.written().ingredient());
-            Entry entry = entry(line, known, measures, published, settings);
-            entries.add(entry);
+            IngredientText text = writer.text(line);
             String name = SafeText.line(line.written().ingredient());
-            summary.add(name, entry.allergens());
+            AllergenLine allergens = AllergenLine.of(text.rest(), name, known, Marked::mark, labels);
+            entries.add(new Entry(line, text.amount(), writer.shorter(line), new Marked(allergens.text())));
+            summary.add(name, allergens);
             honey |= known.map(Ingredient::name).filter("honey"::equals).isPresent();
+            Place place = Place.of(published.recipe().source(), line.written().line());
             pantry.beware(line.written().ingredient())
-                    .ifPresent(sentence -> notes.add(new Note(
-                            Place.of(published.recipe().source(), line.written().line()),
-                            "“%s” may be taken for something else: %s".formatted(name, sentence))));
-            if (known.isEmpty() && entry.allergens().nothing()) {
+                    .ifPresent(sentence -> notes.add(
+                            new Note(place, "“%s” may be taken for something else: %s".formatted(name, sentence))));
+            if (known.isEmpty() && allergens.nothing()) {
                 notes.add(new Note(
-                        Place.of(published.recipe().source(), line.written().line()),
+                        place,
                         "“%s” is not in the pantry, so the allergen lines say nothing of it; check it yourself"
                                 .formatted(name)));
             }
         }
-        return new IngredientList(
-                headed(entries, Entry::text), headed(entries, Entry::shorter), summary.lines(honey), entries, notes);
+        return new IngredientList(entries, summary.lines(honey), notes);
     }
 
-    private static Entry entry(
-            WeighedLine line,
-            Optional<Ingredient> known,
-            MeasureText measures,
-            ScaledRecipe published,
-            DescriptionSettings settings) {
-        Measures wanted = settings.measures();
-        RationalNumber factor = published.factor();
-        IngredientText text = IngredientText.of(line, quantity -> measures.text(line, quantity, factor, wanted));
-        IngredientText shorter =
-                IngredientText.of(line, quantity -> measures.text(line, quantity, factor, wanted.only()));
-        AllergenLine allergens =
-                AllergenLine.of(text.rest(), SafeText.line(line.written().ingredient()), known, settings.emphasis());
-        return new Entry(
-                line,
-                new IngredientText(text.amount(), allergens.text()).line(),
-                new IngredientText(shorter.amount(), allergens.text()).line(),
-                allergens);
-    }
+    /** Writes lines in the measures that are wanted. */
+    private record Writer(ScaledRecipe published, MeasureText measures, Measures wanted, boolean english) {
 
-    private static List<String> headed(List<Entry> entries, java.util.function.Function<Entry, String> text) {
-        List<String> lines = new ArrayList<>();
-        lines.add("Ingredients");
-        String heading = "";
-        for (Entry entry : entries) {
-            String component = SafeText.line(entry.line().component());
-            if (!component.equals(heading)) {
-                lines.add("");
-                lines.add(named(component));
-                heading = component;
-            }
-            lines.add(IngredientText.BULLET + text.apply(entry));
+        Writer(ScaledRecipe published, Pantry pantry, DescriptionSettings settings, Labels labels) {
+            this(
+                    published,
+                    new MeasureText(pantry, settings.household(), Amounts.in(labels)),
+                    settings.measures(),
+                    labels.language().getLanguage().equals(Locale.ENGLISH.getLanguage()));
         }
-        return lines.size() == 1 ? List.of() : lines;
+
+        IngredientText text(WeighedLine line) {
+            return in(line, wanted);
+        }
+
+        String shorter(WeighedLine line) {
+            return in(line, wanted.only()).amount();
+        }
+
+        /** The "of" of "a pinch of salt" goes with an English amount only. */
+        private IngredientText in(WeighedLine line, Measures asked) {
+            IngredientText text =
+                    IngredientText.of(line, quantity -> measures.text(line, quantity, published.factor(), asked));
+            return english ? text : new IngredientText(text.amount().replaceFirst(" of$", ""), text.rest());
+        }
     }
 
-    /** "For the dough", or a heading that begins with a capital as it is. */
+    /** "For the dough", "To finish", or a heading that begins with a capital as it is. */
     static String named(String component) {
-        return Character.isLowerCase(component.codePointAt(0)) ? "For the " + component : component;
+        if (component.isEmpty() || !Character.isLowerCase(component.codePointAt(0))) {
+            return component;
+        }
+        return component.startsWith("to ") ? "To " + component.substring(3) : "For the " + component;
     }
 
-    /** Every amount that is never said in the film, in recipe order, so that viewers find it. */
-    List<String> unsaid(Comparison comparison) {
-        List<String> unsaid = new ArrayList<>();
-        for (Entry entry : entries) {
-            boolean silent = comparison.written().stream()
-                    .filter(verdict -> verdict.verdict() == Verdict.UNSPOKEN)
-                    .anyMatch(verdict -> isAbout(verdict, entry.line()));
-            if (silent) {
-                unsaid.add(IngredientText.BULLET + entry.shorter());
-            }
-        }
-        return Describer.headed("Not said in the film – the amounts are only written here:", unsaid);
+    /** Every line whose amount is never said in the film, in recipe order, so that viewers find it. */
+    List<Entry> unsaid(Comparison comparison) {
+        return entries.stream()
+                .filter(entry -> comparison.written().stream()
+                        .filter(verdict -> verdict.verdict() == Verdict.UNSPOKEN)
+                        .anyMatch(verdict -> isAbout(verdict, entry.line())))
+                .toList();
     }
 
     private static boolean isAbout(LineVerdict verdict, WeighedLine line) {

@@ -28,7 +28,7 @@ record IngredientText(String amount, String rest) {
 
     /** The line in the measure of the recipe, for machines: "175 g unsalted butter, softened". */
     static String plain(WeighedLine line) {
-        return of(line, quantity -> Amounts.text(quantity)).line();
+        return of(line, Amounts.ENGLISH::text).line();
     }
 
     /** How an amount is written. */
@@ -72,7 +72,7 @@ record IngredientText(String amount, String rest) {
 
     /** "3 cloves of garlic"; what came as "2 x 400 g tins" is weighed, for half a tin is no amount. */
     private static IngredientText packed(Quantity weighed, String packing, String of, String rest) {
-        String amount = Amounts.text(weighed);
+        String amount = Amounts.ENGLISH.text(weighed);
         if (weighed.unit() != Unit.EACH) {
             return new IngredientText(amount, rest + " (from a " + packing + ")");
         }

@@ -3,7 +3,7 @@ package org.misecue.publish;
 import java.util.Optional;
 import org.misecue.pantry.HouseholdMeasure;
 import org.misecue.pantry.Pantry;
-import org.misecue.quantity.CupsAndSpoons;
+import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.KitchenRounding;
@@ -18,8 +18,10 @@ final class MeasureText {
 
     private final Pantry pantry;
     private final KitchenRounding rounding;
+    private final Amounts amounts;
 
-    MeasureText(Pantry pantry, Household household) {
+    MeasureText(Pantry pantry, Household household, Amounts amounts) {
+        this.amounts = amounts;
         this.pantry = pantry;
         this.rounding = new KitchenRounding(Quantity.of(1, Unit.GRAM), household);
     }
@@ -27,12 +29,12 @@ final class MeasureText {
     /** @param factor of the published batch, by which a second measure that the recipe writes is multiplied too */
     String text(WeighedLine line, Quantity weighed, RationalNumber factor, Measures wanted) {
         if (weighed.unit().system() == MeasureSystem.SHARED) {
-            return Amounts.text(weighed);
+            return amounts.text(weighed);
         }
         Optional<String> other = other(line, weighed, factor);
         boolean metricFirst = wanted.only() == Measures.METRIC_ONLY;
         boolean asWritten = (weighed.unit().system() == MeasureSystem.METRIC) == metricFirst;
-        String own = Amounts.text(weighed);
+        String own = amounts.text(weighed);
         if (other.isEmpty()) {
             return own;
         }
@@ -47,25 +49,29 @@ final class MeasureText {
                 .alternative()
                 .filter(written -> (written.unit().system() == MeasureSystem.METRIC) != metric)
                 .map(written ->
-                        Amounts.text(rounding.round(written.times(factor)).quantity()))
+                        amounts.text(rounding.round(written.times(factor)).quantity()))
                 .or(() -> metric
                         ? household(line, weighed)
-                        : metric(line, weighed).map(Amounts::text));
+                        : metric(line, weighed).map(amounts::text));
     }
 
     private Optional<String> household(WeighedLine line, Quantity weighed) {
         return pantry.find(line.written().ingredient())
                 .flatMap(known -> HouseholdMeasure.of(weighed, known, rounding.household()))
                 .or(() -> HouseholdMeasure.of(weighed, rounding.household()))
-                .map(quantity -> CupsAndSpoons.text(quantity, rounding.household()));
+                .map(quantity -> amounts.spoons(quantity, rounding.household()));
     }
 
-    /** Grams where the weight is known, millilitres of other volumes. */
+    /** Grams where the weight is known, which for a measure is about right only; millilitres of other volumes. */
     private Optional<Quantity> metric(WeighedLine line, Quantity weighed) {
+        boolean mass = weighed.dimension() == Dimension.MASS;
         Quantity exact = line.grams()
                 .map(grams -> Quantity.of(grams, Unit.GRAM))
-                .orElseGet(() -> weighed.in(
-                        weighed.dimension() == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE, rounding.household()));
-        return Optional.of(rounding.round(exact).quantity());
+                .orElseGet(() -> weighed.in(mass ? Unit.GRAM : Unit.MILLILITRE, rounding.household()));
+        Quantity rounded = rounding.round(exact).quantity();
+        return Optional.of(
+                !mass && line.grams().isPresent()
+                        ? new Quantity(new Amount.Approximate(rounded.amount(), "about"), rounded.unit())
+                        : rounded);
     }
 }

@@ -32,7 +32,10 @@ final class ProducerNotes {
             notes.add(new Note(
                     Place.of(recipe.source()),
                     "%s of %s goes in on camera%s and no line of the recipe has it, so the description leaves it out; write it into the recipe if it belongs there"
-                            .formatted(Amounts.text(added.quantity()), added.ingredient(), moments(added.evidence()))));
+                            .formatted(
+                                    Amounts.ENGLISH.text(added.quantity()),
+                                    added.ingredient(),
+                                    moments(added.evidence()))));
         }
         return notes;
     }

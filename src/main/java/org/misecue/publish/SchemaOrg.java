@@ -52,7 +52,7 @@ public final class SchemaOrg {
         named(document, "author", "Person", web.author());
         named(document, "publisher", "Organization", web.publisher());
         web.date().ifPresent(day -> document.put("datePublished", day.toString()));
-        text(document, "recipeYield", new FigureText(edition.batch()).yield());
+        text(document, "recipeYield", FigureText.yield(edition.batch()));
         times(document);
         ArrayNode tools = tools();
         if (!tools.isEmpty()) {
@@ -88,7 +88,7 @@ public final class SchemaOrg {
         ArrayNode tools = NODES.arrayNode();
         recipe.allSettings().stream()
                 .filter(setting -> setting.kind() == Setting.Kind.PAN)
-                .map(FigureText::tin)
+                .map(setting -> FigureText.tin(setting, Amounts.ENGLISH))
                 .distinct()
                 .forEach(tin -> tools.addObject().put("@type", "HowToTool").put("name", tin));
         return tools;

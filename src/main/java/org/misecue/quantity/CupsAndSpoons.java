@@ -2,6 +2,7 @@ package org.misecue.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -19,6 +20,18 @@ public final class CupsAndSpoons {
 
     /** @param household whose cups and spoons they are */
     public static String text(Quantity quantity, Household household) {
+        List<Quantity> parts = parts(quantity, household);
+        if (parts.size() == 1 && parts.get(0).equals(quantity)) {
+            return QuantityWriter.text(quantity);
+        }
+        String hedge = quantity.amount() instanceof Amount.Approximate about
+                ? (about.hedge().isBlank() ? "about" : about.hedge()) + " "
+                : "";
+        return hedge + parts.stream().map(QuantityWriter::text).collect(Collectors.joining(" + "));
+    }
+
+    /** The measures that are filled one after the other, exact; the quantity itself where it is measured as it is. */
+    public static List<Quantity> parts(Quantity quantity, Household household) {
         RationalNumber value = quantity.amount().most().orElse(Rationals.ZERO);
         boolean range = !quantity.amount().least().filter(value::equals).isPresent();
         if (!range && quantity.unit() == Unit.TABLESPOON && value.compareTo(MANY_TABLESPOONS) > 0) {
@@ -27,11 +40,11 @@ public final class CupsAndSpoons {
         if (!range && quantity.unit() == Unit.TEASPOON && value.compareTo(MANY_TEASPOONS) > 0) {
             return inTwo(quantity, Unit.TABLESPOON, Rationals.ONE, Rationals.of(1, 8), household);
         }
-        return QuantityWriter.text(quantity);
+        return List.of(quantity);
     }
 
     /** So many steps of the larger measure as go in, and the rest in the unit itself. */
-    private static String inTwo(
+    private static List<Quantity> inTwo(
             Quantity quantity, Unit larger, RationalNumber step, RationalNumber fine, Household household) {
         Unit unit = quantity.unit();
         RationalNumber base = unit.toBase(quantity.amount().most().orElseThrow(), household);
@@ -39,16 +52,13 @@ public final class CupsAndSpoons {
                 Rationals.floor(larger.fromBase(base, household).divide(step)).multiply(step);
         RationalNumber left =
                 Rationals.nearest(unit.fromBase(base.subtract(larger.toBase(large, household)), household), fine);
-        List<String> parts = new ArrayList<>();
+        List<Quantity> parts = new ArrayList<>();
         if (large.signum() > 0) {
-            parts.add(QuantityWriter.text(Quantity.of(large, larger)));
+            parts.add(Quantity.of(large, larger));
         }
         if (left.signum() > 0) {
-            parts.add(QuantityWriter.text(Quantity.of(left, unit)));
+            parts.add(Quantity.of(left, unit));
         }
-        String hedge = quantity.amount() instanceof Amount.Approximate about
-                ? (about.hedge().isBlank() ? "about" : about.hedge()) + " "
-                : "";
-        return hedge + String.join(" + ", parts);
+        return parts;
     }
 }

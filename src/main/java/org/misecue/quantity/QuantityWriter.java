@@ -18,6 +18,15 @@ public final class QuantityWriter {
         return written(quantity.amount(), quantity.unit(), QuantityWriter::withUnit);
     }
 
+    /** The unit in which an amount is shown: kilograms from a thousand whole grams up. */
+    public static Unit unitShown(Quantity quantity) {
+        return quantity.amount()
+                .least()
+                .map(least ->
+                        shownIn(quantity.unit(), least, quantity.amount().most().orElse(least)))
+                .orElse(quantity.unit());
+    }
+
     /** As a person says it: "one hundred and twenty-five grams", "half a teaspoon". */
     public static String words(Quantity quantity) {
         return written(quantity.amount(), quantity.unit(), SpokenWriter::words);

@@ -3,6 +3,7 @@ package org.misecue.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +17,9 @@ class AllergenLineTest {
     @ParameterizedTest
     @CsvFileSource(resources = "allergen-lines.csv", delimiter = '|')
     void the_words_that_name_an_allergen_are_in_capitals(String line, String published, String contains, String check) {
-        AllergenLine allergens = AllergenLine.of(line, line, Optional.empty(), Emphasis.CAPITALS);
-        AllergenSummary summary = new AllergenSummary();
+        AllergenLine allergens =
+                AllergenLine.of(line, line, Optional.empty(), Emphasis.CAPITALS::of, Labels.in(Locale.ENGLISH));
+        AllergenSummary summary = new AllergenSummary(Labels.in(Locale.ENGLISH));
         summary.add("it", allergens);
 
         assertThat(allergens.text()).isEqualTo(published);
@@ -34,24 +36,35 @@ class AllergenLineTest {
                 .find("teabread")
                 .orElseThrow();
 
-        AllergenLine line =
-                AllergenLine.of("stale teabread, cubed", "stale teabread", Optional.of(teabread), Emphasis.CAPITALS);
+        AllergenLine line = AllergenLine.of(
+                "stale teabread, cubed",
+                "stale teabread",
+                Optional.of(teabread),
+                Emphasis.CAPITALS::of,
+                Labels.in(Locale.ENGLISH));
 
         assertThat(line.text()).isEqualTo("stale teabread (GLUTEN, EGGS), cubed");
     }
 
     @Test
     void stars_mark_the_same_words() {
-        assertThat(AllergenLine.of("plain flour, sifted", "plain flour", Optional.empty(), Emphasis.STARS)
+        assertThat(AllergenLine.of(
+                                "plain flour, sifted",
+                                "plain flour",
+                                Optional.empty(),
+                                Emphasis.STARS::of,
+                                Labels.in(Locale.ENGLISH))
                         .text())
                 .isEqualTo("plain *flour* (*wheat*), sifted");
     }
 
     @Test
     void the_allergens_stand_in_the_order_of_the_annex() {
-        AllergenSummary summary = new AllergenSummary();
+        AllergenSummary summary = new AllergenSummary(Labels.in(Locale.ENGLISH));
         for (String line : List.of("sesame seeds", "milk", "hazelnuts", "eggs", "plain flour", "oats")) {
-            summary.add(line, AllergenLine.of(line, line, Optional.empty(), Emphasis.CAPITALS));
+            summary.add(
+                    line,
+                    AllergenLine.of(line, line, Optional.empty(), Emphasis.CAPITALS::of, Labels.in(Locale.ENGLISH)));
         }
 
         assertThat(summary.lines(false))

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.misecue.align.Alignment;
 import org.misecue.compare.Comparison;
@@ -22,12 +22,16 @@ import org.misecue.compare.Unwritten;
 import org.misecue.compare.Verdict;
 import org.misecue.narration.Moment;
 import org.misecue.notice.BadInput;
+import org.misecue.offers.Offer;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.Component;
 import org.misecue.recipe.Recipe;
+import org.misecue.recipe.Setting;
+import org.misecue.recipe.Step;
+import org.misecue.recipe.Use;
 import org.misecue.scale.ScaledRecipe;
 
 class DescriberTest {
@@ -43,8 +47,7 @@ class DescriberTest {
                 edition().with(comparison()).with(alignment),
                 DescriptionSettings.usual().withMeasures(measures));
 
-        assertThat(description.text())
-                .isEqualTo(golden("pear-cake-" + measures.name().toLowerCase() + ".txt"));
+        Goldens.check("pear-cake-" + measures.name().toLowerCase() + ".txt", description.text());
         assertThat(description.leftOut()).isEmpty();
     }
 
@@ -54,7 +57,7 @@ class DescriberTest {
 
         Description description = described(half, DescriptionSettings.usual());
 
-        assertThat(description.text()).isEqualTo(golden("pear-cake-half.txt"));
+        Goldens.check("pear-cake-half.txt", description.text());
     }
 
     @Test
@@ -102,6 +105,76 @@ class DescriberTest {
                 .doesNotContainIgnoringCase("free")
                 .doesNotContainIgnoringCase("no allergens")
                 .contains("the label on your own packet comes first");
+    }
+
+    @Test
+    void substitutions_offered_on_camera_are_marked_as_such_with_amount_and_moment() {
+        List<Offer> offers = List.of(
+                new Offer(
+                        "milk",
+                        "oat milk",
+                        Optional.of(Quantity.of(3, Unit.TABLESPOON)),
+                        new Moment("main.vtt", Duration.ofSeconds(271)),
+                        "use three tablespoons of oat milk"),
+                new Offer("rye flour", "spelt flour", Optional.empty(), new Moment("b.vtt", Duration.ZERO), "spelt"));
+
+        String text = Describer.describe(edition().with(offers), DescriptionSettings.usual())
+                .text();
+
+        assertThat(text).contains("""
+
+                Said in the film, not tested in this recipe:
+                • instead of milk: 3 tbsp OAT milk (4:31)
+                • instead of rye flour: SPELT (WHEAT) flour (0:00)
+                The allergens above do not count what is said here: read its label.
+
+                """);
+    }
+
+    @Test
+    void a_batch_that_is_not_the_recipes_own_says_so_of_amounts_in_the_method() {
+        Recipe splits = new Recipe(
+                "Splits",
+                List.of(TestRecipes.component("", "100 ml milk", "200 g plain flour")),
+                List.of(new Step(
+                        1,
+                        "Stir 2 tbsp of the milk into the flour.",
+                        9,
+                        List.of(new Use(0, 0, Optional.of(Quantity.of(2, Unit.TABLESPOON)), "")),
+                        List.of(),
+                        List.of(),
+                        Duration.ofMinutes(1),
+                        Duration.ZERO)),
+                List.of(),
+                List.of(),
+                "recipe.md");
+
+        assertThat(described(TestRecipes.times(splits, Rationals.of(2)), DescriptionSettings.usual())
+                        .text())
+                .contains(
+                        "Method\nAmounts in the method are those of the recipe's own batch; those of the list count.\n");
+        assertThat(described(TestRecipes.asWritten(splits), DescriptionSettings.usual())
+                        .text())
+                .doesNotContain("own batch");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20 × 30 cm", "20 × 30 × 5 cm"})
+    void every_side_of_a_tin_is_published(String size) {
+        List<Quantity> sides = Stream.of(size.replace(" cm", "").split(" × "))
+                .map(side -> Quantity.of(Long.parseLong(side), Unit.CENTIMETRE))
+                .toList();
+        Setting tin = new Setting(
+                Setting.Kind.PAN,
+                sides.get(0),
+                Optional.empty(),
+                sides.subList(1, sides.size()),
+                "baking tin",
+                1,
+                0,
+                3);
+
+        assertThat(FigureText.tin(tin, Amounts.ENGLISH)).isEqualTo(size + " baking tin");
     }
 
     @Test
@@ -209,12 +282,5 @@ class DescriberTest {
     private static Evidence evidence(long seconds) {
         return new Evidence(
                 Evidence.Via.SPOKEN, new Moment("main.vtt", Duration.ofSeconds(seconds)), Optional.empty(), "", "");
-    }
-
-    private static String golden(String file) throws IOException {
-        try (InputStream in = DescriberTest.class.getResourceAsStream(file)) {
-            assertThat(in).as(file).isNotNull();
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 }

@@ -55,12 +55,12 @@ final class TestEditions {
     }
 
     static Edition of(Path recipe) {
-        return Edition.of(scaled(recipe), Pantry.standard());
+        return Edition.of(scaled(recipe, Batch.WRITTEN), Pantry.standard());
     }
 
-    static ScaledRecipe scaled(Path recipe) {
+    static ScaledRecipe scaled(Path recipe, Batch batch) {
         return Scaler.scale(
-                RecipeReader.read(recipe, recipe.getFileName().toString()), Batch.WRITTEN, RULES, Pantry.standard());
+                RecipeReader.read(recipe, recipe.getFileName().toString()), batch, RULES, Pantry.standard());
     }
 
     /** The sample's recipe and all invented ones of the tests that are written as Markdown. */
