@@ -29,6 +29,8 @@ public final class CompareJson {
             written(json, comparison.written());
             settings(json, comparison.settings());
             unwritten(json, comparison.unwritten());
+            json.writeFieldName("unplaced");
+            evidenceList(json, comparison.unplaced());
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -91,7 +93,12 @@ public final class CompareJson {
     }
 
     private static void evidence(JsonGenerator json, List<Evidence> all) throws IOException {
-        json.writeArrayFieldStart("evidence");
+        json.writeFieldName("evidence");
+        evidenceList(json, all);
+    }
+
+    private static void evidenceList(JsonGenerator json, List<Evidence> all) throws IOException {
+        json.writeStartArray();
         for (Evidence evidence : all) {
             json.writeStartObject();
             evidenceFields(json, evidence);
@@ -108,6 +115,9 @@ public final class CompareJson {
             amount(json, evidence.quantity().get());
         }
         json.writeStringField("quote", evidence.quote());
+        if (evidence.doubtful()) {
+            json.writeBooleanField("doubtful", true);
+        }
     }
 
     private static void amounts(JsonGenerator json, Quantity quantity) throws IOException {

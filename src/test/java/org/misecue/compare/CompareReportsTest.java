@@ -69,7 +69,7 @@ class CompareReportsTest {
         JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison()));
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("title", "factor", "written", "settings", "unwritten");
+                .containsExactly("title", "factor", "written", "settings", "unwritten", "unplaced");
         JsonNode sugar = json.get("written").get(0);
         assertThat(sugar.get("ingredient").asText()).isEqualTo("caster sugar");
         assertThat(sugar.get("amount").asInt()).isEqualTo(75);
@@ -86,7 +86,7 @@ class CompareReportsTest {
         assertThat(evidence.get("via").asText()).isEqualTo("spoken");
         assertThat(evidence.get("amount").asInt()).isEqualTo(90);
         assertThat(json.get("settings").get(0).get("kind").asText()).isEqualTo("duration");
-        assertThat(json.get("unwritten").get(0).get("ingredient").asText()).isEqualTo("rose water");
+        assertThat(json.get("unwritten", "unplaced").get(0).get("ingredient").asText()).isEqualTo("rose water");
     }
 
     @Test
