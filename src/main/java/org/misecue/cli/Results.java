@@ -98,7 +98,9 @@ final class Results {
     /** The page with the pictures of the moments to decide about; these are taken now. */
     void writeComparePage(Map<Path, FilmInfo> films) {
         DecidingMoments moments = DecidingMoments.make(worktop, films);
-        out.write("compare.html", ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
+        out.write(
+                "compare.html",
+                ComparePage.html(worktop.findings(), moments.stills(), moments.clips(), worktop.decisions()));
         if (!moments.stills().isEmpty()) {
             row("moments to decide on", "stills, clips (" + moments.stills().size() + " each)");
         }

@@ -12,6 +12,10 @@ import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
 import org.misecue.compare.Findings;
 import org.misecue.compare.Journey;
+import org.misecue.decide.Docket;
+import org.misecue.decide.DocketText;
+import org.misecue.decide.Matter;
+import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.EpisodeSettings.Publish;
@@ -56,6 +60,7 @@ final class Worktop {
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
     private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), recipe(), pantry()));
+    private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
             Lazy.of(() -> scale(settings().publish().batch()));
@@ -140,6 +145,27 @@ final class Worktop {
     List<Journey> journeys(String words) {
         comparison(); // tells what is missing
         return Comparer.explain(recipe(), narrations(), pantry(), words);
+    }
+
+    /** What is to be decided, with what was decided until now. */
+    Docket docket() {
+        return docket.get();
+    }
+
+    /** The same, with the decisions read again. */
+    Docket docketAnew() {
+        return Docket.of(findings(), new Decisions(episode).read());
+    }
+
+    /** What was decided and still holds, in words, by what it is about. */
+    Map<String, String> decisions() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Matter matter : docket().matters()) {
+            if (!matter.state().isOpen()) {
+                matter.decision().ifPresent(one -> words.put(matter.about(), DocketText.words(one)));
+            }
+        }
+        return words;
     }
 
     /** The comparison as the producer works through it. */

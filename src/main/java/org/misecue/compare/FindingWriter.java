@@ -1,7 +1,10 @@
 package org.misecue.compare;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.pantry.Pantry;
@@ -19,6 +22,8 @@ final class FindingWriter {
     private int lines;
     private int settings;
     private int added;
+    private int shown;
+    private final Map<String, Integer> names = new HashMap<>();
 
     FindingWriter(Recipe recipe, Pantry pantry) {
         this.recipe = recipe;
@@ -32,12 +37,16 @@ final class FindingWriter {
                 .collect(Collectors.joining(", "));
         return new Finding(
                 "line-" + ++lines,
+                about(named(line.component()) + line.line().ingredient()),
+                Finding.Subject.LINE,
+                line.line().ingredient(),
                 line.line().text(),
                 where,
                 word(line.verdict()),
                 line.confidence(),
                 line.reason(),
                 line.verdict() == Verdict.DIFFERS ? allergens.of(line.line()) : "",
+                line.line().quantity(),
                 line.evidence());
     }
 
@@ -45,12 +54,16 @@ final class FindingWriter {
         int step = verdict.setting().step();
         return new Finding(
                 "setting-" + ++settings,
+                about(called(verdict.setting())),
+                subject(verdict.setting()),
+                called(verdict.setting()),
                 name(verdict.setting()),
                 steps(step == 0 ? List.of() : List.of(step)),
                 word(verdict.verdict()),
                 verdict.confidence(),
                 verdict.reason(),
                 "",
+                Optional.of(verdict.setting().quantity()),
                 verdict.evidence());
     }
 
@@ -58,13 +71,68 @@ final class FindingWriter {
         String amount = QuantityWriter.text(one.quantity());
         return new Finding(
                 "added-" + ++added,
+                about("added: " + one.ingredient()),
+                Finding.Subject.ADDED,
+                one.ingredient(),
                 amount + " " + one.ingredient(),
                 "",
                 "added",
                 one.confidence(),
-                "Said as " + amount + "; no line of the recipe has it.",
+                told(one.evidence()) + " as " + amount + "; no line of the recipe has it.",
                 allergens.ofAdded(one.ingredient()),
+                Optional.empty(),
                 one.evidence());
+    }
+
+    /** An amount on screen that fits nothing, or cannot be read. */
+    Finding ofUnplaced(Evidence one) {
+        return new Finding(
+                "shown-" + ++shown,
+                about("shown: " + one.quote()),
+                Finding.Subject.SHOWN,
+                one.quote(),
+                "“" + one.quote() + "”",
+                "",
+                one.doubtful() ? "shown, unreadable" : "shown, fits nothing",
+                Confidence.NONE,
+                one.doubtful()
+                        ? "On screen, but it cannot be read for certain: look."
+                        : "On screen, and nothing in the recipe has such an amount by such a name: look.",
+                "",
+                Optional.empty(),
+                List.of(one));
+    }
+
+    private static String told(List<Evidence> evidence) {
+        return evidence.stream().allMatch(one -> one.via() == Evidence.Via.SHOWN) ? "Shown" : "Said";
+    }
+
+    /** Equal names are told apart by their order in the recipe. */
+    private String about(String name) {
+        int times = names.merge(name, 1, Integer::sum);
+        return times == 1 ? name : name + " (" + times + ")";
+    }
+
+    private static String named(String component) {
+        return component.isEmpty() ? "" : component + ": ";
+    }
+
+    private static Finding.Subject subject(Setting setting) {
+        return switch (setting.kind()) {
+            case OVEN_TEMPERATURE -> Finding.Subject.OVEN;
+            case DURATION -> Finding.Subject.TIME;
+            case PAN -> Finding.Subject.TIN;
+            case YIELD -> Finding.Subject.YIELD;
+        };
+    }
+
+    private static String called(Setting setting) {
+        return switch (setting.kind()) {
+            case OVEN_TEMPERATURE -> "oven";
+            case DURATION -> setting.what().isEmpty() ? "time" : setting.what();
+            case PAN -> "tin";
+            case YIELD -> "yield";
+        };
     }
 
     static String word(Verdict verdict) {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,9 +27,9 @@ public record Findings(String title, List<Group> groups) {
     public enum Kind {
         DIFFERS("Differs from the recipe", "differs", "differ"),
         ADDED("Added on camera, not in the recipe", "added on camera", "added on camera"),
-        LISTEN("Listen and decide", "to listen to", "to listen to"),
-        UNSAID("Never said with an amount: the description must have it", "never said", "never said"),
-        AGREES("Said as written", "agrees", "agree");
+        LISTEN("Listen, look and decide", "to listen to", "to listen to"),
+        UNSAID("Never said or shown with an amount: the description must have it", "never said", "never said"),
+        AGREES("Said or shown as written", "agrees", "agree");
 
         private final String heading;
         private final String one;
@@ -47,6 +48,11 @@ public record Findings(String title, List<Group> groups) {
         /** The name for anchors. */
         public String id() {
             return name().toLowerCase(java.util.Locale.ROOT);
+        }
+
+        /** Whether its findings contradict the recipe, so that nothing may go out before they are decided on. */
+        public boolean differs() {
+            return this == DIFFERS || this == ADDED;
         }
 
         /** Whether a producer has to decide about each of its findings. */
@@ -71,6 +77,7 @@ public record Findings(String title, List<Group> groups) {
         comparison.written().forEach(line -> add(byKind, kind(line.verdict(), line.confidence()), writer.of(line)));
         comparison.settings().forEach(one -> add(byKind, kind(one.verdict(), one.confidence()), writer.of(one)));
         comparison.unwritten().forEach(added -> add(byKind, Kind.ADDED, writer.of(added)));
+        comparison.unplaced().forEach(shown -> add(byKind, Kind.LISTEN, writer.ofUnplaced(shown)));
         List<Group> groups = byKind.entrySet().stream()
                 .map(entry -> new Group(entry.getKey(), sorted(entry.getKey(), entry.getValue())))
                 .toList();
@@ -104,6 +111,23 @@ public record Findings(String title, List<Group> groups) {
     /** "1 differs, 3 to listen to, 12 agree". */
     public String summary() {
         return groups.stream().map(Group::summary).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * "2 of 5 are undecided"; empty where nothing is to be decided.
+     *
+     * @param decided what was decided on
+     */
+    Optional<String> undecided(Set<String> decided) {
+        List<Finding> open = groups.stream()
+                .filter(group -> group.kind().isOpen())
+                .flatMap(group -> group.findings().stream())
+                .toList();
+        long left = open.stream().filter(one -> !decided.contains(one.about())).count();
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        left == 0 ? "All " + open.size() + " are decided" : left + " of " + open.size() + " undecided");
     }
 
     /** Whether anything is said of allergens, so that its source is to be named. */
