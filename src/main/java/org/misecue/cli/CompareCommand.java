@@ -58,7 +58,9 @@ final class CompareCommand extends EpisodeCommand {
     }
 
     private String report(Worktop worktop) {
-        return to.json ? CompareJson.of(worktop.comparison()) : CompareText.of(worktop.findings(), worktop.decisions());
+        return to.json
+                ? CompareJson.of(worktop.comparison(), worktop.claims())
+                : CompareText.of(worktop.findings(), worktop.decisions());
     }
 
     private String journeys(Worktop worktop, String words) {

@@ -73,7 +73,7 @@ final class Results {
     }
 
     void addComparison() {
-        add("compare.json", CompareJson.of(worktop.comparison()));
+        add("compare.json", CompareJson.of(worktop.comparison(), worktop.claims()));
         row("written against said", "compare.html, compare.json");
     }
 

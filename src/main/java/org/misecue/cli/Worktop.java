@@ -8,10 +8,15 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Claims;
+import org.misecue.claims.Written;
 import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
 import org.misecue.compare.Findings;
 import org.misecue.compare.Journey;
+import org.misecue.compare.Picture;
+import org.misecue.compare.Unwritten;
 import org.misecue.decide.Docket;
 import org.misecue.decide.DocketText;
 import org.misecue.decide.Matter;
@@ -59,7 +64,9 @@ final class Worktop {
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
-    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), recipe(), pantry()));
+    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), claims(), recipe(), pantry()));
+    private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
+    private final Lazy<Picture> picture = Lazy.of(this::readPicture);
     private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
@@ -147,6 +154,33 @@ final class Worktop {
         return Comparer.explain(recipe(), narrations(), pantry(), words);
     }
 
+    /** What is claimed of the dish. */
+    List<Claim> claims() {
+        return claims.get();
+    }
+
+    private List<Claim> findClaims() {
+        List<String> added =
+                comparison().unwritten().stream().map(Unwritten::ingredient).toList();
+        return Claims.of(recipe(), narrations(), picture().cards(), ownTexts(), added, pantry());
+    }
+
+    /** What the producer writes beside the recipe. */
+    private List<Written> ownTexts() {
+        return settings().title().stream()
+                .map(title -> new Written(Place.of("episode.yaml"), title))
+                .toList();
+    }
+
+    /** What the films show in writing. */
+    Picture picture() {
+        return picture.get();
+    }
+
+    private Picture readPicture() {
+        return Picture.NONE;
+    }
+
     /** What is to be decided, with what was decided until now. */
     Docket docket() {
         return docket.get();
@@ -192,12 +226,12 @@ final class Worktop {
     }
 
     private Comparison compare() {
-        if (narrations().isEmpty()) {
+        if (narrations().isEmpty() && picture().cards().isEmpty()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
                     "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
         }
-        return Comparer.compare(recipe(), narrations(), pantry());
+        return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
 
     /** What this kitchen weighs and measures with. */

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Via;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.IngredientLine;
@@ -23,6 +25,7 @@ final class FindingWriter {
     private int settings;
     private int added;
     private int shown;
+    private int claims;
     private final Map<String, Integer> names = new HashMap<>();
 
     FindingWriter(Recipe recipe, Pantry pantry) {
@@ -82,6 +85,33 @@ final class FindingWriter {
                 allergens.ofAdded(one.ingredient()),
                 Optional.empty(),
                 one.evidence());
+    }
+
+    Finding of(Claim claim) {
+        List<Evidence> evidence = Stream.concat(claim.moment().stream(), claim.again().stream())
+                .map(moment -> new Evidence(
+                        claim.via() == Via.SHOWN ? Evidence.Via.SHOWN : Evidence.Via.SPOKEN,
+                        moment,
+                        Optional.empty(),
+                        claim.quote(),
+                        claim.words(),
+                        claim.doubtful()))
+                .toList();
+        return new Finding(
+                "claim-" + ++claims,
+                about("claim: " + claim.key().replace(" | ", ", ")),
+                Finding.Subject.CLAIM,
+                claim.words(),
+                "“" + claim.words() + "”",
+                claim.via() == Via.WRITTEN
+                        ? "written, " + claim.place()
+                        : claim.about().words(),
+                claim.ruling().code(),
+                claim.doubtful() ? Confidence.NONE : Confidence.FULL,
+                claim.reason(),
+                claim.caution(),
+                Optional.empty(),
+                evidence);
     }
 
     /** An amount on screen that fits nothing, or cannot be read. */

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Ruling;
 import org.misecue.narration.Moment;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
@@ -25,9 +27,17 @@ public record Findings(String title, List<Group> groups) {
 
     /** What is to be done about a finding. */
     public enum Kind {
+        /** A claim such as "dairy free" that an ingredient contradicts: before all else, for it can hurt somebody. */
+        CLAIM("Claims that the ingredients contradict", "claim contradicted", "claims contradicted"),
         DIFFERS("Differs from the recipe", "differs", "differ"),
         ADDED("Added on camera, not in the recipe", "added on camera", "added on camera"),
+        UNKNOWABLE("Claims that cannot be known from here", "claim not to be known", "claims not to be known"),
         LISTEN("Listen, look and decide", "to listen to", "to listen to"),
+        /** Never worded as a confirmation. */
+        UNCONTRADICTED(
+                "Claims that nothing known here contradicts, which is no proof",
+                "claim not contradicted",
+                "claims not contradicted"),
         UNSAID("Never said or shown with an amount: the description must have it", "never said", "never said"),
         AGREES("Said or shown as written", "agrees", "agree");
 
@@ -52,12 +62,12 @@ public record Findings(String title, List<Group> groups) {
 
         /** Whether its findings contradict the recipe, so that nothing may go out before they are decided on. */
         public boolean differs() {
-            return this == DIFFERS || this == ADDED;
+            return this == CLAIM || this == DIFFERS || this == ADDED;
         }
 
         /** Whether a producer has to decide about each of its findings. */
         public boolean isOpen() {
-            return this == DIFFERS || this == ADDED || this == LISTEN;
+            return differs() || this == UNKNOWABLE || this == LISTEN;
         }
     }
 
@@ -70,10 +80,14 @@ public record Findings(String title, List<Group> groups) {
         }
     }
 
-    /** @param recipe the one that was compared, for the steps that use a line */
-    public static Findings of(Comparison comparison, Recipe recipe, Pantry pantry) {
+    /**
+     * @param claims what is claimed of the dish
+     * @param recipe the one that was compared, for the steps that use a line
+     */
+    public static Findings of(Comparison comparison, List<Claim> claims, Recipe recipe, Pantry pantry) {
         Map<Kind, List<Finding>> byKind = new EnumMap<>(Kind.class);
         FindingWriter writer = new FindingWriter(recipe, pantry);
+        claims.forEach(claim -> add(byKind, kind(claim.ruling()), writer.of(claim)));
         comparison.written().forEach(line -> add(byKind, kind(line.verdict(), line.confidence()), writer.of(line)));
         comparison.settings().forEach(one -> add(byKind, kind(one.verdict(), one.confidence()), writer.of(one)));
         comparison.unwritten().forEach(added -> add(byKind, Kind.ADDED, writer.of(added)));
@@ -86,6 +100,14 @@ public record Findings(String title, List<Group> groups) {
 
     private static void add(Map<Kind, List<Finding>> byKind, Kind kind, Finding finding) {
         byKind.computeIfAbsent(kind, any -> new ArrayList<>()).add(finding);
+    }
+
+    private static Kind kind(Ruling ruling) {
+        return switch (ruling) {
+            case CONTRADICTED -> Kind.CLAIM;
+            case UNKNOWABLE -> Kind.UNKNOWABLE;
+            case NOT_CONTRADICTED -> Kind.UNCONTRADICTED;
+        };
     }
 
     /** What differs stays on top however uncertain it is; of the rest, what is uncertain is to be listened to. */
@@ -104,7 +126,7 @@ public record Findings(String title, List<Group> groups) {
         return switch (kind) {
             case DIFFERS, ADDED -> findings.stream().sorted(byDoubt.reversed()).toList();
             case LISTEN -> findings.stream().sorted(byDoubt).toList();
-            case UNSAID, AGREES -> List.copyOf(findings);
+            case CLAIM, UNKNOWABLE, UNCONTRADICTED, UNSAID, AGREES -> List.copyOf(findings);
         };
     }
 

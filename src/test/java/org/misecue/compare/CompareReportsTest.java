@@ -45,11 +45,11 @@ class CompareReportsTest {
     }
 
     private Findings findings() throws IOException {
-        return Findings.of(comparison(), recipe(), Pantry.standard());
+        return Findings.of(comparison(), List.of(), recipe(), Pantry.standard());
     }
 
     private static Findings pearBuns() {
-        return Findings.of(PearBuns.comparison(), PearBuns.recipe(), Pantry.standard());
+        return Findings.of(PearBuns.comparison(), List.of(), PearBuns.recipe(), Pantry.standard());
     }
 
     private static String pearBunsPage() {
@@ -66,10 +66,10 @@ class CompareReportsTest {
 
     @Test
     void the_json_keeps_the_contract() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison()));
+        JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison(), List.of()));
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("title", "factor", "written", "settings", "unwritten", "unplaced");
+                .containsExactly("title", "factor", "written", "settings", "unwritten", "unplaced", "claims");
         JsonNode sugar = json.get("written").get(0);
         assertThat(sugar.get("ingredient").asText()).isEqualTo("caster sugar");
         assertThat(sugar.get("amount").asInt()).isEqualTo(75);

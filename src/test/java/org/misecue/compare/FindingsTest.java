@@ -14,7 +14,8 @@ import org.misecue.quantity.Rationals;
 
 class FindingsTest {
 
-    private static final Findings FINDINGS = Findings.of(PearBuns.comparison(), PearBuns.recipe(), Pantry.standard());
+    private static final Findings FINDINGS =
+            Findings.of(PearBuns.comparison(), List.of(), PearBuns.recipe(), Pantry.standard());
 
     private static List<Finding> all() {
         return FINDINGS.groups().stream()
@@ -91,7 +92,8 @@ class FindingsTest {
         LineVerdict line =
                 new LineVerdict("", PearBuns.TOP.get(0), verdict, new Confidence(percent), "Because.", List.of());
         Comparison one = new Comparison("Buns", Rationals.ONE, List.of(line), List.of(), List.of());
-        assertThat(Findings.of(one, PearBuns.recipe(), Pantry.standard()).groups())
+        assertThat(Findings.of(one, List.of(), PearBuns.recipe(), Pantry.standard())
+                        .groups())
                 .extracting(Group::kind)
                 .containsExactly(kind);
     }
