@@ -41,7 +41,8 @@ class MapTest {
         MAY_USE.put("claims", "notice quantity pantry recipe narration spoken shown");
         MAY_USE.put("offers", "notice quantity pantry recipe narration spoken");
         MAY_USE.put("decide", "notice page quantity pantry recipe narration compare claims episode");
-        MAY_USE.put("publish", "notice page quantity pantry recipe scale narration spoken align compare offers");
+        MAY_USE.put(
+                "publish", "notice page quantity pantry recipe scale narration spoken align compare offers episode");
         MAY_USE.put("episode", "notice quantity recipe scale narration");
     }
 

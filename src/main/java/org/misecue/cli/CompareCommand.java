@@ -44,6 +44,7 @@ final class CompareCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        worktop.comparison(); // tells what is missing
         if (html) {
             DecidingMoments moments = DecidingMoments.make(worktop, worktop.films());
             made(

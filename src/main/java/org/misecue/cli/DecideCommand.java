@@ -108,6 +108,7 @@ final class DecideCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        worktop.comparison(); // tells what is missing
         LocalDateTime now = moment();
         Docket docket = decided(worktop, now);
         if (signOff) {

@@ -64,7 +64,7 @@ final class Worktop {
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
-    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), claims(), recipe(), pantry()));
+    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()));
     private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
     private final Lazy<Picture> picture = Lazy.of(this::readPicture);
     private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
@@ -161,8 +161,18 @@ final class Worktop {
 
     private List<Claim> findClaims() {
         List<String> added =
-                comparison().unwritten().stream().map(Unwritten::ingredient).toList();
+                said().unwritten().stream().map(Unwritten::ingredient).toList();
         return Claims.of(recipe(), narrations(), picture().cards(), ownTexts(), added, pantry());
+    }
+
+    /** Whether there is anything to hold the recipe against. */
+    boolean filmed() {
+        return !narrations().isEmpty() || !picture().cards().isEmpty();
+    }
+
+    /** The comparison, or one that finds nothing where there is no film yet. */
+    private Comparison said() {
+        return filmed() ? comparison() : Comparison.silent(recipe().title());
     }
 
     /** What the producer writes beside the recipe. */
@@ -226,7 +236,7 @@ final class Worktop {
     }
 
     private Comparison compare() {
-        if (narrations().isEmpty() && picture().cards().isEmpty()) {
+        if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
                     "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");

@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.List;
+import org.misecue.quantity.Rationals;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -20,6 +21,11 @@ public record Comparison(
         List<SettingVerdict> settings,
         List<Unwritten> unwritten,
         List<Evidence> unplaced) {
+
+    /** Where nobody has spoken yet. */
+    public static Comparison silent(String title) {
+        return new Comparison(title, Rationals.ONE, List.of(), List.of(), List.of());
+    }
 
     /** Of what was said alone. */
     public Comparison(
