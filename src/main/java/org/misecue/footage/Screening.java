@@ -46,8 +46,8 @@ public final class Screening implements AutoCloseable {
 
         Size within(int side) {
             double shrink = Math.min(1, (double) side / Math.max(width, height));
-            return new Size(Math.max(1, (int) Math.round(width * shrink)), Math.max(1, (int)
-                    Math.round(height * shrink)));
+            return new Size(
+                    Math.max(1, (int) Math.round(width * shrink)), Math.max(1, (int) Math.round(height * shrink)));
         }
 
         String chain(String flags) {

@@ -51,10 +51,8 @@ record Box(int left, int top, int right, int bottom) {
     /** The same part of the same picture in another size. */
     Box times(double factor) {
         return new Box(
-                (int) Math.floor(left * factor),
-                (int) Math.floor(top * factor),
-                (int) Math.ceil(right * factor),
-                (int) Math.ceil(bottom * factor));
+                (int) Math.floor(left * factor), (int) Math.floor(top * factor), (int) Math.ceil(right * factor), (int)
+                        Math.ceil(bottom * factor));
     }
 
     Box movedBy(int x, int y) {

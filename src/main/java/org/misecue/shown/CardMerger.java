@@ -26,7 +26,9 @@ final class CardMerger {
             List<ReadLine> all = new ArrayList<>(seen);
             all.addAll(other.seen);
             return new Stay(
-                    from.compareTo(other.from) < 0 ? from : other.from, to.compareTo(other.to) > 0 ? to : other.to, all);
+                    from.compareTo(other.from) < 0 ? from : other.from,
+                    to.compareTo(other.to) > 0 ? to : other.to,
+                    all);
         }
 
         Stay doubted() {
@@ -77,34 +79,29 @@ final class CardMerger {
 
     /** What is part of a longer line that stands at the same time is no line; its figures must be the longer's. */
     private static void withoutFragments(List<Group> groups) {
-        List<Stay> all = groups.stream().flatMap(group -> group.stays().stream()).toList();
+        List<Stay> all =
+                groups.stream().flatMap(group -> group.stays().stream()).toList();
         for (Group group : groups) {
-            for (Stay stay : List.copyOf(group.stays())) {
-                for (Group other : groups) {
-                    int whole = indexOfWhole(other.stays(), stay);
-                    if (whole >= 0 && all.contains(stay) && group.stays().remove(stay)) {
-                        Stay longer = other.stays().get(whole);
-                        if (!isWithin(figures(stay.best().text()), figures(longer.best().text()))) {
-                            other.stays().set(whole, longer.doubted());
-                        }
-                    }
-                }
-            }
+            group.stays().removeIf(stay -> all.stream().anyMatch(whole -> isFragment(stay, whole)));
+            group.stays().replaceAll(whole -> isDisputed(whole, all) ? whole.doubted() : whole);
         }
     }
 
-    private static int indexOfWhole(List<Stay> stays, Stay fragment) {
-        for (int i = 0; i < stays.size(); i++) {
-            Stay other = stays.get(i);
-            boolean sameTime = other.from().compareTo(fragment.to()) < 0 && fragment.from().compareTo(other.to()) < 0;
-            Box part = fragment.best().box();
-            Box whole = other.best().box();
-            boolean inside = whole.grown(4, 4).and(part).area() > MOSTLY * part.area();
-            if (other != fragment && sameTime && inside && bare(other.best().text()).length() > bare(fragment.best().text()).length()) {
-                return i;
-            }
-        }
-        return -1;
+    private static boolean isDisputed(Stay whole, List<Stay> all) {
+        return all.stream()
+                .filter(stay -> isFragment(stay, whole))
+                .anyMatch(stay -> !isWithin(
+                        figures(stay.best().text()), figures(whole.best().text())));
+    }
+
+    private static boolean isFragment(Stay stay, Stay of) {
+        boolean sameTime = of.from().compareTo(stay.to()) < 0 && stay.from().compareTo(of.to()) < 0;
+        Box part = stay.best().box();
+        Box whole = of.best().box();
+        boolean inside = whole.grown(4, 4).and(part).area() > MOSTLY * part.area();
+        return sameTime
+                && inside
+                && bare(of.best().text()).length() > bare(stay.best().text()).length();
     }
 
     private static boolean joined(List<Group> groups, Stay stay) {
@@ -128,7 +125,8 @@ final class CardMerger {
         }
         ReadLine one = before.best();
         ReadLine other = now.best();
-        boolean samePlace = one.box().grown(4, 2).and(other.box()).area() > 0.5 * Math.min(one.box().area(), other.box().area());
+        boolean samePlace = one.box().grown(4, 2).and(other.box()).area()
+                > 0.5 * Math.min(one.box().area(), other.box().area());
         return samePlace && alike(one, other);
     }
 
@@ -139,12 +137,10 @@ final class CardMerger {
     private static boolean alike(ReadLine one, ReadLine other) {
         String a = figures(one.text());
         String b = figures(other.text());
-        boolean missed = one.doubtful() != other.doubtful()
-                && (one.doubtful() ? isWithin(a, b) : isWithin(b, a));
+        boolean missed = one.doubtful() != other.doubtful() && (one.doubtful() ? isWithin(a, b) : isWithin(b, a));
         String left = bare(one.text());
         String right = bare(other.text());
-        return (a.equals(b) || missed)
-                && distance(left, right) <= DIFFERENT * Math.max(left.length(), right.length());
+        return (a.equals(b) || missed) && distance(left, right) <= DIFFERENT * Math.max(left.length(), right.length());
     }
 
     /** Whether one text comes of another by leaving signs out. */
@@ -157,7 +153,9 @@ final class CardMerger {
     }
 
     private static String figures(String text) {
-        return text.replaceAll("[–—]", "-").replaceAll("[^\\d½⅓⅔¼¾⅛⅜⅝⅞/.,-]", "").replaceAll("[.,]$", "");
+        return text.replaceAll("[–—]", "-")
+                .replaceAll("(?<!\\d)[-/.,]|[-/.,](?!\\d)", "")
+                .replaceAll("[^\\d½⅓⅔¼¾⅛⅜⅝⅞/.,-]", "");
     }
 
     private static String bare(String text) {
@@ -185,8 +183,10 @@ final class CardMerger {
         List<Stay> stays = new ArrayList<>(group.stays());
         stays.sort(Comparator.comparingInt((Stay stay) -> stay.best().box().top())
                 .thenComparingInt(stay -> stay.best().box().left()));
-        Duration from = stays.stream().map(Stay::from).min(Comparator.naturalOrder()).orElse(group.from());
-        Duration to = stays.stream().map(Stay::to).max(Comparator.naturalOrder()).orElse(group.to());
+        Duration from =
+                stays.stream().map(Stay::from).min(Comparator.naturalOrder()).orElse(group.from());
+        Duration to =
+                stays.stream().map(Stay::to).max(Comparator.naturalOrder()).orElse(group.to());
         return new Card(film, from, to, stays.stream().map(Stay::line).toList());
     }
 }

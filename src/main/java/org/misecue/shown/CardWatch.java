@@ -32,7 +32,7 @@ final class CardWatch {
     private final WritingFinder finder;
     private final int wholeWidth;
     private final int wholeHeight;
-    private int partsRead;
+    private int framesRead;
 
     /** For small pictures of a size and whole ones of another. */
     CardWatch(Eye eye, int width, int height, int wholeWidth, int wholeHeight) {
@@ -87,7 +87,8 @@ final class CardWatch {
             if (!patch.isRead() && patch.box().meets(near)) {
                 read(patch, Math.max(patch.opened(), came - 1));
             }
-            if (patch.isRead() && patch.lines().stream().anyMatch(line -> line.box().meets(near))) {
+            if (patch.isRead()
+                    && patch.lines().stream().anyMatch(line -> line.box().meets(near))) {
                 close(patch, Math.max(patch.begins(), came - 1));
                 box = box.with(patch.written());
                 notBefore = came;
@@ -123,7 +124,7 @@ final class CardWatch {
     }
 
     private void read(Patch patch, int upTo) {
-        partsRead++;
+        framesRead++;
         patch.read(eye, factor(), upTo);
     }
 
@@ -151,7 +152,7 @@ final class CardWatch {
         return List.copyOf(readings);
     }
 
-    int partsRead() {
-        return partsRead;
+    int framesRead() {
+        return framesRead;
     }
 }

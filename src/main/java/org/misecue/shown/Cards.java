@@ -52,6 +52,6 @@ public final class Cards {
         } while (screening.next());
         Duration length = screening.length();
         List<Reading> readings = watch.finish(length);
-        return new ShownText(name, CardMerger.cards(name, readings), watch.partsRead(), length, List.of());
+        return new ShownText(name, CardMerger.cards(name, readings), watch.framesRead(), length, List.of());
     }
 }

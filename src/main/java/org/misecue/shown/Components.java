@@ -50,7 +50,8 @@ final class Components {
 
     /** Several pieces of one picture, without the others. */
     static Grey together(List<Piece> pieces, int room) {
-        Box box = pieces.stream().map(Piece::box).reduce(Box::with).orElseThrow().grown(room, room);
+        Box box =
+                pieces.stream().map(Piece::box).reduce(Box::with).orElseThrow().grown(room, room);
         byte[] pixels = new byte[box.width() * box.height()];
         Arrays.fill(pixels, (byte) 255);
         for (Piece piece : pieces) {

@@ -22,8 +22,8 @@ final class Figures {
     private static final Pattern IMPROPER = Pattern.compile("(\\d{1,2})([1-7])/([2348])");
 
     private static final Pattern FIGURE = Pattern.compile("(\\d+(?:[.,]\\d+)?)");
-    private static final Pattern WELL_FORMED = Pattern.compile(
-            "[(~]?(?:\\d+(?:[.,]\\d+)?|\\d+/\\d+|\\d*[" + FRACTION + "])"
+    private static final Pattern WELL_FORMED =
+            Pattern.compile("[(~]?(?:\\d+(?:[.,]\\d+)?|\\d+/\\d+|\\d*[" + FRACTION + "])"
                     + "(?:[–—-](?:\\d+(?:[.,]\\d+)?|\\d+/\\d+|\\d*[" + FRACTION + "]))?"
                     + "(?:g|kg|ml|l|cm|mm|tsp|tbsp|oz|lb|min|mins|h|hrs?|x|×|%|°[CF]?)?[,.;:)]?(?:/\\d+°[CF])?");
     private static final Pattern CLOCK = Pattern.compile("\\d{1,2}:\\d\\d(?::\\d\\d)?");
@@ -31,11 +31,71 @@ final class Figures {
 
     /** What figures are usually followed by. */
     private static final Set<String> UNITS = Set.of(
-            "g", "kg", "mg", "ml", "l", "cl", "dl", "tsp", "tsps", "tbsp", "tbsps", "cup", "cups", "oz", "lb", "lbs",
-            "pint", "pints", "cm", "mm", "in", "inch", "inches", "min", "mins", "minute", "minutes", "hour", "hours",
-            "hr", "hrs", "h", "sec", "secs", "seconds", "day", "days", "°c", "°f", "c", "f", "x", "×", "%", "grams",
-            "gram", "litre", "litres", "teaspoon", "teaspoons", "tablespoon", "tablespoons", "pinch", "fl", "stick",
+            "g",
+            "kg",
+            "mg",
+            "ml",
+            "l",
+            "cl",
+            "dl",
+            "tsp",
+            "tsps",
+            "tbsp",
+            "tbsps",
+            "cup",
+            "cups",
+            "oz",
+            "lb",
+            "lbs",
+            "pint",
+            "pints",
+            "cm",
+            "mm",
+            "in",
+            "inch",
+            "inches",
+            "min",
+            "mins",
+            "minute",
+            "minutes",
+            "hour",
+            "hours",
+            "hr",
+            "hrs",
+            "h",
+            "sec",
+            "secs",
+            "seconds",
+            "day",
+            "days",
+            "°c",
+            "°f",
+            "c",
+            "f",
+            "x",
+            "×",
+            "%",
+            "grams",
+            "gram",
+            "litre",
+            "litres",
+            "teaspoon",
+            "teaspoons",
+            "tablespoon",
+            "tablespoons",
+            "pinch",
+            "fl",
+            "stick",
             "sticks");
+
+    /** What ½, ⅓ … are read as, and units that are hardly ever halved in writing. */
+    private static final Set<String> LIKE_FRACTIONS = Set.of("12", "13", "14", "18", "23", "34", "38", "58", "78");
+
+    private static final Set<String> PLAIN =
+            Set.of("g", "ml", "grams", "gram", "min", "mins", "minutes", "°c", "°f", "c", "f", "x", "×", "%");
+
+    private static final Set<String> SHORT_WORDS =
+            Set.of("of", "to", "in", "or", "at", "on", "by", "as", "is", "a", "an", "am", "pm", "up", "it", "no");
 
     private Figures() {}
 
@@ -116,7 +176,10 @@ final class Figures {
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[–—]", "-").replaceAll("[,.;:)]+$", "").replaceAll("^[(]", "").replaceAll("[X×]", "x");
+        return text.replaceAll("[–—]", "-")
+                .replaceAll("[,.;:)]+$", "")
+                .replaceAll("^[(]", "")
+                .replaceAll("[X×]", "x");
     }
 
     private static String bare(String word) {
@@ -137,7 +200,8 @@ final class Figures {
                 doubtful |= mayBeFraction(text, before, next);
             }
         }
-        return doubtful;
+        boolean spoon = tokens.stream().anyMatch(token -> isNearlySpoon(bare(token.text())));
+        return doubtful || spoon;
     }
 
     private static boolean isWellFormed(String token) {
@@ -158,16 +222,19 @@ final class Figures {
         String unit = bare(token.replaceAll("^[^\\p{L}°%×]*", ""));
         String measure = unit.isEmpty() ? next : unit;
         Matcher numbers = FIGURE.matcher(token);
-        boolean unlikely = token.contains("%") && FIGURE.matcher(token).results().anyMatch(m -> figure(m.group(1)) < 5);
+        boolean unlikely =
+                token.contains("%") && FIGURE.matcher(token).results().anyMatch(m -> figure(m.group(1)) < 5);
         while (numbers.find()) {
-            unlikely |= figure(numbers.group(1)) > most(measure, numbers.group(1));
+            unlikely |= figure(numbers.group(1)) > most(measure, numbers.group(1))
+                    || LIKE_FRACTIONS.contains(numbers.group(1)) && !PLAIN.contains(measure);
         }
         return unlikely;
     }
 
     private static double most(String measure, String figure) {
         return switch (measure) {
-            case "tsp", "tsps", "tbsp", "tbsps", "teaspoon", "teaspoons", "tablespoon", "tablespoons", "cup", "cups" -> 12;
+            case "tsp", "tsps", "tbsp", "tbsps", "teaspoon", "teaspoons", "tablespoon", "tablespoons", "cup", "cups" ->
+                10;
             case "kg", "l", "litre", "litres", "lb", "lbs", "pint", "pints" -> 9;
             case "g", "ml", "grams", "gram" -> 4999;
             case "°c", "c" -> 290;
@@ -185,8 +252,16 @@ final class Figures {
         if (!token.matches(".*[\\d" + FRACTION + "]") || next.isEmpty() || UNITS.contains(next)) {
             return false;
         }
-        return next.length() <= 5
-                && (next.matches("t.{0,2}sp.?|ts.|tb.{1,2}|.bsp|.sp|[mn][il1]|q|9|k[gq9]|rn[il]|m[nl]n|mln|rnin|cu.|.up|°.*"));
+        return next.length() <= 2 && !SHORT_WORDS.contains(next)
+                || next.matches("[mn][il1]|k[gq9]|rn[il]|m[nl]n|mln|rnin|cu.|.up|°.*");
+    }
+
+    /** A word that is nearly a spoon and none: "thsp" may be tsp or tbsp. */
+    private static boolean isNearlySpoon(String word) {
+        return word.length() >= 2
+                && word.length() <= 5
+                && !UNITS.contains(word)
+                && (CardMerger.distance(word, "tsp") <= 1 || CardMerger.distance(word, "tbsp") <= 1);
     }
 
     /** Signs that one-sign fractions are taken for. */

@@ -68,7 +68,8 @@ final class FractionReader {
     }
 
     private Optional<String> sign(Fractions.Found found) {
-        return figure(found.above()).flatMap(above -> figure(found.below()).flatMap(below -> Fractions.sign(above, below)));
+        return figure(found.above())
+                .flatMap(above -> figure(found.below()).flatMap(below -> Fractions.sign(above, below)));
     }
 
     private Optional<String> figure(Piece piece) {
@@ -80,7 +81,9 @@ final class FractionReader {
             if (words.isEmpty()) {
                 words = recogniser.words(large, Recogniser.Layout.ONE_LINE, "12345678");
             }
-            if (words.size() == 1 && words.get(0).text().length() == 1 && words.get(0).sure() >= SURE) {
+            if (words.size() == 1
+                    && words.get(0).text().length() == 1
+                    && words.get(0).sure() >= SURE) {
                 return Optional.of(words.get(0).text()).filter(text -> Fractions.fits(text, Fractions.holes(piece)));
             }
         }

@@ -1,9 +1,11 @@
 package org.misecue.shown;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.misecue.footage.Grey;
 import org.misecue.shown.Components.Piece;
 
@@ -22,9 +24,11 @@ final class Fractions {
     private static final double LARGEST = 0.72;
     /** How well the stroke must rise. */
     private static final double RISES = 0.85;
+    /** Of a capital's height, how far a figure may reach into the stroke's height. */
+    private static final double SLACK = 0.12;
 
-    /** Where one is, and the pieces that its figures are made of. */
-    record Found(Box box, List<Piece> pieces, Piece above, Piece below) {}
+    /** Where one is, and its figures. */
+    record Found(Box box, Piece above, Piece below) {}
 
     private Fractions() {}
 
@@ -39,20 +43,62 @@ final class Fractions {
         List<Found> found = new ArrayList<>();
         for (Piece stroke : pieces) {
             if (isStroke(stroke, capital)) {
-                Optional<Piece> above = pieces.stream()
-                        .filter(piece -> isFigure(piece, stroke) && isAbove(piece.box(), stroke.box()))
-                        .max(java.util.Comparator.comparingInt(Piece::area));
-                Optional<Piece> below = pieces.stream()
-                        .filter(piece -> isFigure(piece, stroke) && isBelow(piece.box(), stroke.box()))
-                        .max(java.util.Comparator.comparingInt(Piece::area));
-                if (above.isPresent() && below.isPresent()) {
-                    List<Piece> all = List.of(above.get(), stroke, below.get());
-                    Box box = above.get().box().with(stroke.box()).with(below.get().box());
-                    found.add(new Found(box, all, above.get(), below.get()));
-                }
+                found(
+                                pieces,
+                                stroke,
+                                piece -> isFigure(piece, stroke) && isAbove(piece.box(), stroke.box()),
+                                piece -> isFigure(piece, stroke) && isBelow(piece.box(), stroke.box()))
+                        .ifPresent(found::add);
+            } else if (isBar(stroke, capital)) {
+                found(
+                                pieces,
+                                stroke,
+                                piece -> isStacked(piece, stroke, capital)
+                                        && piece.box().bottom() <= middle(stroke.box()) + SLACK * capital,
+                                piece -> isStacked(piece, stroke, capital)
+                                        && piece.box().top() >= middle(stroke.box()) - SLACK * capital)
+                        .ifPresent(found::add);
             }
         }
         return found;
+    }
+
+    private static Optional<Found> found(
+            List<Piece> pieces, Piece stroke, Predicate<Piece> isAbove, Predicate<Piece> isBelow) {
+        Comparator<Piece> size = Comparator.comparingInt(Piece::area);
+        Optional<Piece> above = pieces.stream().filter(isAbove).max(size);
+        Optional<Piece> below = pieces.stream().filter(isBelow).max(size);
+        return above.flatMap(upper -> below.map(lower -> {
+            Box box = upper.box().with(stroke.box()).with(lower.box());
+            return new Found(box, upper, lower);
+        }));
+    }
+
+    private static double middle(Box box) {
+        return (box.top() + box.bottom()) / 2.0;
+    }
+
+    /** The stroke of a fraction whose figures stand one upon the other: it lies, or rises a little. */
+    private static boolean isBar(Piece piece, double capital) {
+        Box box = piece.box();
+        return box.width() >= 0.25 * capital
+                && box.width() <= 0.9 * capital
+                && box.height() <= 0.45 * capital
+                && box.width() >= 1.2 * box.height();
+    }
+
+    private static boolean isStacked(Piece piece, Piece bar, double capital) {
+        Box box = piece.box();
+        double apart = Math.abs((box.left() + box.right())
+                        - (bar.box().left() + bar.box().right()))
+                / 2.0;
+        boolean touches = Math.abs(middle(box) - middle(bar.box())) <= 0.75 * capital;
+        return piece != bar
+                && touches
+                && apart <= 0.2 * capital
+                && box.height() >= 0.25 * capital
+                && box.height() <= 0.65 * capital
+                && box.width() <= 0.65 * capital;
     }
 
     private static boolean isStroke(Piece piece, double capital) {

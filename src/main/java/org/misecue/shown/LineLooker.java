@@ -99,8 +99,7 @@ final class LineLooker {
     }
 
     private static boolean isRubbish(Token token) {
-        return !token.hasFigure()
-                && (token.sure() < WORD || !token.hasLetterOrFigure() && !"%".equals(token.text()));
+        return !token.hasFigure() && (token.sure() < WORD || !token.hasLetterOrFigure() && !"%".equals(token.text()));
     }
 
     private static List<Token> joined(List<Token> tokens, List<Token> fractions, int height) {
@@ -114,7 +113,10 @@ final class LineLooker {
         for (Token token : ordered) {
             Token before = joined.isEmpty() ? token : joined.get(joined.size() - 1);
             boolean near = token.box().left() - before.box().right() < JOINED * height;
-            if (!joined.isEmpty() && fractions.contains(token) && near && before.text().matches("\\d+")) {
+            if (!joined.isEmpty()
+                    && fractions.contains(token)
+                    && near
+                    && before.text().matches("\\d+")) {
                 joined.set(joined.size() - 1, before.with(token));
             } else {
                 joined.add(token);

@@ -45,20 +45,30 @@ final class LineReader {
      */
     Optional<ReadLine> read(Plates plates, Box found) {
         Box body = extended(plates, found);
-        Look best = new Look(List.of(), true, Preparation.first(1));
-        for (double share : Preparation.SHARES) {
-            for (boolean light : List.of(true, false)) {
-                Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
-                best = look.worth() > best.worth() ? look : best;
-            }
-            if (best.sure() >= GOOD) {
-                break;
-            }
+        Look light = best(plates, body, true, Preparation.SHARES.subList(0, 1));
+        Look dark = best(plates, body, false, Preparation.SHARES.subList(0, 1));
+        if (Math.max(light.sure(), dark.sure()) < GOOD || Math.min(light.sure(), dark.sure()) >= LINE) {
+            // Letters with an outline may be read as the outline's shape, where a 3 looks like an 8.
+            light = best(plates, body, true, Preparation.SHARES);
+            dark = best(plates, body, false, Preparation.SHARES);
         }
+        Look best = light.worth() >= dark.worth() ? light : dark;
+        Look other = best.light() ? dark : light;
         if (best.sure() < LINE || best.tokens().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(agreed(plates, body, best.light(), best.how().share()));
+        ReadLine line = agreed(plates, body, best.light(), best.how().share());
+        boolean disputed = other.worth() >= WORTHY * best.worth() && contradicts(other.mended(), best.mended());
+        return Optional.of(disputed ? line.doubted() : line);
+    }
+
+    private Look best(Plates plates, Box body, boolean light, List<Double> shares) {
+        Look best = new Look(List.of(), light, Preparation.first(1));
+        for (double share : shares) {
+            Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
+            best = look.worth() > best.worth() ? look : best;
+        }
+        return best;
     }
 
     private ReadLine agreed(Plates plates, Box body, boolean light, double share) {
@@ -71,7 +81,8 @@ final class LineReader {
         List<Look> looks =
                 all.stream().filter(look -> look.worth() >= WORTHY * most).toList();
         Look best = looks.stream()
-                .max(Comparator.comparingInt((Look look) -> agreeing(looks, look).size())
+                .max(Comparator.comparingInt(
+                                (Look look) -> agreeing(looks, look).size())
                         .thenComparingInt(Look::worth))
                 .orElseThrow();
         boolean doubtful = !seen.sure()
@@ -89,7 +100,8 @@ final class LineReader {
     /** Seen surely, in what the pictures have in common and in their middle, and not otherwise in any of them. */
     static boolean isBelieved(List<Look> looks, Look best) {
         List<Look> agreeing = agreeing(looks, best);
-        boolean twice = agreeing.stream().map(look -> look.how().together()).distinct().count() > 1;
+        boolean twice =
+                agreeing.stream().map(look -> look.how().together()).distinct().count() > 1;
         boolean surely = agreeing.stream().anyMatch(look -> look.figuresSure() >= FIGURE);
         return twice && surely && looks.stream().noneMatch(look -> contradicts(look, best));
     }
@@ -110,12 +122,10 @@ final class LineReader {
             Box after = new Box(body.right(), body.top(), body.right() + near, body.bottom());
             Box wider = body;
             if (isSign(plates, before, longest)) {
-                wider = wider.with(
-                        new Box(plates.leftmost(before, longest), body.top(), body.left(), body.bottom()));
+                wider = wider.with(new Box(plates.leftmost(before, longest), body.top(), body.left(), body.bottom()));
             }
             if (isSign(plates, after, longest)) {
-                wider = wider.with(
-                        new Box(body.left(), body.top(), plates.rightmost(after, longest), body.bottom()));
+                wider = wider.with(new Box(body.left(), body.top(), plates.rightmost(after, longest), body.bottom()));
             }
             if (wider.equals(body)) {
                 return body;
@@ -126,7 +136,8 @@ final class LineReader {
 
     /** Whether the strokes in a box are enough for a sign. */
     private static boolean isSign(Plates plates, Box in, double longest) {
-        return plates.strokes(in, longest) >= UNREAD * in.height() / plates.part().grain();
+        return plates.strokes(in, longest)
+                >= UNREAD * in.height() / plates.part().grain();
     }
 
     /** Whether there are strokes between or beside the words that nobody read, and room for a sign. */

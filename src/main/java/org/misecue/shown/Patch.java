@@ -158,8 +158,7 @@ final class Patch {
         trace.steady();
         Exposure exposure = new Exposure(usable, letter * factor, factor, trace.strokes(part, factor));
         lines = eye.read(exposure).stream()
-                .map(line ->
-                        line.at(line.box().movedBy(part.left(), part.top()).times(1 / factor)))
+                .map(line -> line.at(line.box().movedBy(part.left(), part.top()).times(1 / factor)))
                 .filter(this::isOwn)
                 .toList();
         lines.forEach(line -> came.put(line, Math.max(notBefore, trace.cameAt(line.box(), begins))));

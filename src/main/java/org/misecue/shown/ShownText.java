@@ -9,8 +9,8 @@ import org.misecue.notice.Note;
  *
  * @param film the film's name relative to the episode
  * @param cards in the order in which they appear
- * @param partsRead how often a part of the picture was given to the recogniser
+ * @param framesRead how often frames, or parts of them, were given to the recogniser
  * @param length the film's
  * @param notes what the person should know about the reading
  */
-public record ShownText(String film, List<Card> cards, int partsRead, Duration length, List<Note> notes) {}
+public record ShownText(String film, List<Card> cards, int framesRead, Duration length, List<Note> notes) {}

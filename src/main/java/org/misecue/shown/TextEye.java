@@ -32,10 +32,12 @@ final class TextEye implements Eye {
         List<ReadLine> lines = new ArrayList<>();
         List<Box> strips = StripFinder.find(plates);
         strips.forEach(strip -> add(lines, reader.read(plates, strip)));
-        if (strokes(plates, lines) < (1 - LEFT_OVER) * plates.strokes(part.whole(), part.whole().height())) {
+        if (strokes(plates, lines)
+                < (1 - LEFT_OVER) * plates.strokes(part.whole(), part.whole().height())) {
             for (boolean light : List.of(true, false)) {
                 scattered(plates, light).stream()
-                        .filter(body -> lines.stream().noneMatch(line -> line.box().meets(body)))
+                        .filter(body ->
+                                lines.stream().noneMatch(line -> line.box().meets(body)))
                         .forEach(body -> add(lines, reader.read(plates, body)));
             }
         }
@@ -50,7 +52,8 @@ final class TextEye implements Eye {
 
     private static double strokes(Plates plates, List<ReadLine> lines) {
         return lines.stream()
-                .mapToDouble(line -> plates.strokes(line.box(), plates.part().whole().height()))
+                .mapToDouble(
+                        line -> plates.strokes(line.box(), plates.part().whole().height()))
                 .sum();
     }
 
@@ -63,7 +66,11 @@ final class TextEye implements Eye {
             if (word.sure() >= WORD && word.text().codePoints().anyMatch(Character::isLetterOrDigit)) {
                 Box box = word.box().times(1 / scale);
                 int quarter = box.height() / 4;
-                Box body = new Box(box.left(), box.top() + quarter, box.right(), Math.max(box.top() + quarter + 3, box.bottom() - quarter / 2));
+                Box body = new Box(
+                        box.left(),
+                        box.top() + quarter,
+                        box.right(),
+                        Math.max(box.top() + quarter + 3, box.bottom() - quarter / 2));
                 join(bodies, body);
             }
         }

@@ -59,7 +59,11 @@ final class Tone {
         byte[] out = new byte[box.width() * box.height()];
         for (int y = 0; y < box.height(); y++) {
             System.arraycopy(
-                    picture.pixels(), (box.top() + y) * picture.width() + box.left(), out, y * box.width(), box.width());
+                    picture.pixels(),
+                    (box.top() + y) * picture.width() + box.left(),
+                    out,
+                    y * box.width(),
+                    box.width());
         }
         return new Grey(box.width(), box.height(), out);
     }
@@ -113,16 +117,15 @@ final class Tone {
         for (int y = 0; y < picture.height(); y++) {
             for (int x = 0; x < width; x++) {
                 int row = y * picture.width();
-                rows[y * width + x] = sample(
-                        i -> picture.pixels()[row + i] & 0xff, picture.width(), (x + 0.5) / factor, 1 / factor);
+                rows[y * width + x] =
+                        sample(i -> picture.pixels()[row + i] & 0xff, picture.width(), (x + 0.5) / factor, 1 / factor);
             }
         }
         byte[] out = new byte[width * height];
         for (int x = 0; x < width; x++) {
             int column = x;
             for (int y = 0; y < height; y++) {
-                float value = sample(
-                        i -> rows[i * width + column], picture.height(), (y + 0.5) / factor, 1 / factor);
+                float value = sample(i -> rows[i * width + column], picture.height(), (y + 0.5) / factor, 1 / factor);
                 out[y * width + x] = (byte) Math.max(0, Math.min(255, Math.round(value)));
             }
         }

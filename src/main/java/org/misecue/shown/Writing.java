@@ -15,8 +15,7 @@ final class Writing {
 
     private static final Pattern WORD = Pattern.compile("(?=.*[aeiouyAEIOUY])\\p{L}[\\p{L}'’-]{2,}[,.:;!?)]*");
     /** An amount: a figure with something that may be its unit or its thing. */
-    private static final Pattern AMOUNT =
-            Pattern.compile(".*[\\d½⅓⅔¼¾⅛⅜⅝⅞]\\s?(?:\\p{L}{1,2}\\b|°|%|×|\\p{L}{3,}).*");
+    private static final Pattern AMOUNT = Pattern.compile(".*[\\d½⅓⅔¼¾⅛⅜⅝⅞]\\s?(?:\\p{L}{1,2}\\b|°|%|×|\\p{L}{3,}).*");
 
     private Writing() {}
 
@@ -34,6 +33,8 @@ final class Writing {
                 .filter(sign -> Character.isLetterOrDigit(sign) || Token.isFigure(sign))
                 .count();
         boolean clean = good >= SHARE * signs;
-        return clean && (letters >= LETTERS && 2 * letters >= signs || AMOUNT.matcher(text).matches() && signs >= 3);
+        return clean
+                && (letters >= LETTERS && 2 * letters >= signs
+                        || AMOUNT.matcher(text).matches() && signs >= 3);
     }
 }

@@ -21,7 +21,15 @@ import org.bytedeco.javacv.Frame;
 
 /** A short invented film with cards over a picture that moves. */
 record CardFilm(
-        String name, int width, int height, double rate, double bitsPerPixel, Picture picture, long seed, Duration length, List<CardTruth> cards) {
+        String name,
+        int width,
+        int height,
+        double rate,
+        double bitsPerPixel,
+        Picture picture,
+        long seed,
+        Duration length,
+        List<CardTruth> cards) {
 
     /** What goes on behind the cards. */
     enum Picture {
@@ -153,7 +161,8 @@ record CardFilm(
         pen.setFont(card.font().deriveFont(size));
         double step = size * 1.35;
         double widest = card.lines().stream()
-                .mapToDouble(line -> pen.getFontMetrics().getStringBounds(line, pen).getWidth())
+                .mapToDouble(
+                        line -> pen.getFontMetrics().getStringBounds(line, pen).getWidth())
                 .max()
                 .orElse(0);
         double left = card.centred() ? card.x() * width - widest / 2 : card.x() * width;
@@ -196,7 +205,10 @@ record CardFilm(
             case LIGHT_WITH_SHADOW -> {
                 double by = Math.max(1.5, size / 14);
                 fill(pen, AffineTransform.getTranslateInstance(by, by).createTransformedShape(letters), Color.BLACK);
-                fill(pen, AffineTransform.getTranslateInstance(-by / 2, -by / 2).createTransformedShape(letters), new Color(0, 0, 0, 150));
+                fill(
+                        pen,
+                        AffineTransform.getTranslateInstance(-by / 2, -by / 2).createTransformedShape(letters),
+                        new Color(0, 0, 0, 150));
                 fill(pen, letters, Color.WHITE);
             }
             default -> fill(pen, letters, Color.WHITE);

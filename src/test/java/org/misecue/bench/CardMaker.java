@@ -20,15 +20,46 @@ final class CardMaker {
     private static final int[][] SIZES = {{640, 360}, {854, 480}, {1280, 720}, {1920, 1080}};
     private static final double[] QUALITIES = {0.04, 0.07, 0.12, 0.2};
     private static final List<String> FOODS = List.of(
-            "plain flour", "caster sugar", "soft butter", "whole milk", "ground almonds", "light brown sugar",
-            "rolled oats", "double cream", "golden syrup", "dark chocolate", "rye flour", "cornflour", "honey",
-            "strong white flour", "desiccated coconut", "cold water", "sunflower oil", "mashed banana");
+            "plain flour",
+            "caster sugar",
+            "soft butter",
+            "whole milk",
+            "ground almonds",
+            "light brown sugar",
+            "rolled oats",
+            "double cream",
+            "golden syrup",
+            "dark chocolate",
+            "rye flour",
+            "cornflour",
+            "honey",
+            "strong white flour",
+            "desiccated coconut",
+            "cold water",
+            "sunflower oil",
+            "mashed banana");
     private static final List<String> SPICES = List.of(
-            "baking powder", "fine salt", "ground ginger", "vanilla extract", "cinnamon", "bicarbonate of soda",
-            "instant yeast", "lemon juice", "nutmeg", "cardamom", "orange zest");
+            "baking powder",
+            "fine salt",
+            "ground ginger",
+            "vanilla extract",
+            "cinnamon",
+            "bicarbonate of soda",
+            "instant yeast",
+            "lemon juice",
+            "nutmeg",
+            "cardamom",
+            "orange zest");
     private static final List<String> TITLES = List.of(
-            "Pear and oat slice", "Rye buns with seeds", "The filling", "For the dough", "Ginger crumble cake",
-            "Plum traybake", "Shape and prove", "Cool on a rack", "Lemon curd tart");
+            "Pear and oat slice",
+            "Rye buns with seeds",
+            "The filling",
+            "For the dough",
+            "Ginger crumble cake",
+            "Plum traybake",
+            "Shape and prove",
+            "Cool on a rack",
+            "Lemon curd tart");
     private static final String[] FRACTIONS = {"½", "¼", "¾", "⅓", "⅛", "1/2", "1/4", "3/4"};
 
     private final Random random;
@@ -40,8 +71,8 @@ final class CardMaker {
     }
 
     private static List<Font> fonts() {
-        List<String> here = List.of(
-                GraphicsEnvironment.getLocalGraphicsEnvironment().getAvailableFontFamilyNames());
+        List<String> here =
+                List.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getAvailableFontFamilyNames());
         List<Font> fonts = new ArrayList<>();
         fonts.add(liberation());
         fonts.add(liberation());
@@ -129,14 +160,17 @@ final class CardMaker {
         String food = pick(FOODS);
         return switch (random.nextInt(9)) {
             case 0, 1, 2 -> grams() + pick(" g ", "g ") + food;
-            case 3 -> pick("75", "120", "150", "250", "330", "500") + " ml " + pick("whole milk", "cold water", "double cream", "sunflower oil");
+            case 3 ->
+                pick("75", "120", "150", "250", "330", "500") + " ml "
+                        + pick("whole milk", "cold water", "double cream", "sunflower oil");
             case 4 -> pick(FRACTIONS) + " tsp " + pick(SPICES);
             case 5 -> pick("1", "2", "3") + pick("½", "¼", "¾", " 1/2") + pick(" tsp ", " tbsp ") + pick(SPICES);
             case 6 -> pick("1", "2", "3", "4") + pick(" tsp ", " tbsp ") + pick(SPICES);
             case 7 -> pick("2–3", "1–2", "4–5") + " tbsp " + food;
-            default -> random.nextBoolean()
-                    ? "2 × 400 g " + pick("tins pears", "tins plums")
-                    : pick(FRACTIONS) + " cup " + food;
+            default ->
+                random.nextBoolean()
+                        ? "2 × 400 g " + pick("tins pears", "tins plums")
+                        : pick(FRACTIONS) + " cup " + food;
         };
     }
 
@@ -148,7 +182,8 @@ final class CardMaker {
         return switch (random.nextInt(4)) {
             case 0 -> "Oven " + (140 + 10 * random.nextInt(10)) + pick(" °C", "°C");
             case 1 -> "Bake " + pick("25–30", "12–15", "35", "45–50", "8–10") + " min";
-            case 2 -> pick("Prove", "Chill", "Rest") + " " + pick("1 hour", "30 minutes", "2 hours", "1½ hours", "45 min");
+            case 2 ->
+                pick("Prove", "Chill", "Rest") + " " + pick("1 hour", "30 minutes", "2 hours", "1½ hours", "45 min");
             default -> (150 + 10 * random.nextInt(9)) + "°C / gas mark " + (3 + random.nextInt(5));
         };
     }

@@ -67,7 +67,7 @@ public final class CardReport implements Callable<Integer> {
             ShownText shown = org.misecue.shown.Cards.read(file, film.name(), data, at -> {});
             seconds += (System.nanoTime() - begin) / 1e9;
             score.add(film, shown.cards());
-            parts += shown.partsRead();
+            parts += shown.framesRead();
             length = length.plus(shown.length());
             if (everySecond) {
                 begin = System.nanoTime();
@@ -89,16 +89,38 @@ public final class CardReport implements Callable<Integer> {
             score.rows.forEach(out::println);
         }
         double minutes = length.toMillis() / 60_000.0;
-        line(out, "seed %d: %d films, %.1f minutes, %d cards, %d of them found", seed, films, minutes, score.cards, score.cardsFound);
-        line(out, "amounts with unit: %d right of %d (%.3f), %d of them without doubt", score.right, score.amounts, (double) score.right / score.amounts, score.rightAndSure);
+        line(
+                out,
+                "seed %d: %d films, %.1f minutes, %d cards, %d of them found",
+                seed,
+                films,
+                minutes,
+                score.cards,
+                score.cardsFound);
+        line(
+                out,
+                "amounts with unit: %d right of %d (%.3f), %d of them without doubt",
+                score.right,
+                score.amounts,
+                (double) score.right / score.amounts,
+                score.rightAndSure);
         line(out, "in lines marked doubtful: %d", score.doubtful);
         line(out, "wrong and not marked doubtful: %d", score.wrongAndSure);
         line(out, "lines that are not there: %d", score.falseLines);
-        line(out, "first moment off by ms: median %d, largest %d; last moment: median %d, largest %d",
-                middle(score.startErrors), most(score.startErrors), middle(score.endErrors), most(score.endErrors));
+        line(
+                out,
+                "first moment off by ms: median %d, largest %d; last moment: median %d, largest %d",
+                middle(score.startErrors),
+                most(score.startErrors),
+                middle(score.endErrors),
+                most(score.endErrors));
         line(out, "parts read per minute of film: %.1f; a minute takes %.2f s", parts / minutes, seconds / minutes);
         if (everySecond) {
-            line(out, "every second's frame read the same way: %.2f s a minute, %.1f times as long", secondBySecond / minutes, secondBySecond / seconds);
+            line(
+                    out,
+                    "every second's frame read the same way: %.2f s a minute, %.1f times as long",
+                    secondBySecond / minutes,
+                    secondBySecond / seconds);
         }
     }
 

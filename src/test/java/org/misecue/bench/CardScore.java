@@ -36,7 +36,8 @@ final class CardScore {
         List<CardLine> matched = new ArrayList<>();
         for (CardTruth truth : film.cards()) {
             cards++;
-            List<Card> over = read.stream().filter(card -> overlaps(card, truth)).toList();
+            List<Card> over =
+                    read.stream().filter(card -> overlaps(card, truth)).toList();
             boolean found = false;
             for (String line : truth.lines()) {
                 Optional<CardLine> best = over.stream()
@@ -56,7 +57,8 @@ final class CardScore {
                     falseLines++;
                     boolean harmful = !line.doubtful() && !amounts(line.text()).isEmpty();
                     wrongAndSure += harmful ? 1 : 0;
-                    rows.add((harmful ? "WRONG " : "false ") + film.name() + " " + card.from() + " " + card.to() + " " + line);
+                    rows.add((harmful ? "WRONG " : "false ") + film.name() + " " + card.from() + " " + card.to() + " "
+                            + line);
                 }
             }
         }
@@ -71,7 +73,9 @@ final class CardScore {
         List<String> got = read.map(other -> amounts(other.text())).orElse(List.of());
         boolean isDoubtful = read.map(CardLine::doubtful).orElse(false);
         amounts += wanted.size();
-        long same = wanted.equals(got) ? wanted.size() : wanted.stream().filter(got::contains).count();
+        long same = wanted.equals(got)
+                ? wanted.size()
+                : wanted.stream().filter(got::contains).count();
         right += (int) same;
         rightAndSure += isDoubtful ? 0 : (int) same;
         doubtful += isDoubtful && !wanted.isEmpty() ? wanted.size() : 0;
@@ -79,16 +83,19 @@ final class CardScore {
         wrongAndSure += wrong ? 1 : 0;
         if (!wanted.equals(got)) {
             rows.add((wrong ? "WRONG " : isDoubtful ? "doubt " : "lost  ") + film.name() + " " + truth.from() + " "
-                    + truth.look() + " " + film.picture() + " " + film.height() + " " + truth.font().getFontName() + " | "
+                    + truth.look() + " " + film.picture() + " " + film.height() + " "
+                    + truth.font().getFontName() + " | "
                     + line + " | " + read.map(CardLine::text).orElse("-"));
         } else if (isDoubtful && !wanted.isEmpty()) {
-            rows.add("right?" + " " + film.name() + " " + line + " | " + read.map(CardLine::text).orElse("-"));
+            rows.add("right?" + " " + film.name() + " " + line + " | "
+                    + read.map(CardLine::text).orElse("-"));
         }
     }
 
     private void times(CardFilm film, CardTruth truth, List<Card> over, List<CardLine> matched) {
         List<Card> its = over.stream()
-                .filter(card -> card.lines().stream().anyMatch(line -> matched.stream().anyMatch(m -> m == line)))
+                .filter(card ->
+                        card.lines().stream().anyMatch(line -> matched.stream().anyMatch(m -> m == line)))
                 .filter(card -> truth.lines().stream()
                         .anyMatch(line -> card.lines().stream().anyMatch(o -> likeness(line, o.text()) >= ALIKE)))
                 .toList();
@@ -122,7 +129,9 @@ final class CardScore {
         while (start.find(at)) {
             Optional<WrittenQuantity> read = reader.read(line.substring(start.start()));
             read.ifPresent(amount -> amounts.add(amount.quantity().toString()));
-            at = Math.max(start.end(), start.start() + read.map(WrittenQuantity::end).orElse(1));
+            read.flatMap(WrittenQuantity::alternative).ifPresent(other -> amounts.add(other.toString()));
+            at = Math.max(
+                    start.end(), start.start() + read.map(WrittenQuantity::end).orElse(1));
             if (at > line.length()) {
                 break;
             }

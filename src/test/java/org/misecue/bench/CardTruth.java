@@ -12,7 +12,15 @@ import java.util.List;
  * @param y the first line's baseline, as a share of the height
  */
 record CardTruth(
-        List<String> lines, Font font, Look look, double height, boolean centred, double x, double y, Duration from, Duration to) {
+        List<String> lines,
+        Font font,
+        Look look,
+        double height,
+        boolean centred,
+        double x,
+        double y,
+        Duration from,
+        Duration to) {
 
     /** How letters are set off from the picture. */
     enum Look {

@@ -2,7 +2,6 @@ package org.misecue.shown;
 
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
 import org.misecue.footage.Grey;
 import org.misecue.footage.Screening;
 
