@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
@@ -66,7 +67,7 @@ final class Worktop {
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
     private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()));
     private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
-    private final Lazy<Picture> picture = Lazy.of(this::readPicture);
+    private final Lazy<Picture> picture;
     private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
@@ -75,10 +76,12 @@ final class Worktop {
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
     private final Lazy<Description> description = Lazy.of(this::describe);
 
-    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry) {
+    /** @param look reads what the films show */
+    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
+        this.picture = Lazy.of(() -> look.apply(this));
     }
 
     /** Of the episode, or else of the dish. */
@@ -185,10 +188,6 @@ final class Worktop {
     /** What the films show in writing. */
     Picture picture() {
         return picture.get();
-    }
-
-    private Picture readPicture() {
-        return Picture.NONE;
     }
 
     /** What is to be decided, with what was decided until now. */

@@ -7,10 +7,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.misecue.notice.BadInput;
@@ -23,18 +28,31 @@ public final class ShownJson {
     /** Goes up whenever films are read differently, so that what was kept before is read anew. */
     private static final int READING = 1;
 
+    private static final int PIECES = 64;
+    private static final int PIECE = 4096;
+
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private ShownJson() {}
 
     /**
-     * By what a film is known to be unchanged: its size and when it was last written.
+     * By what a film is known to be unchanged: its size and pieces from all of its length. A copy has the same.
      *
      * @throws BadInput if the file cannot be seen
      */
     public static String mark(Path film) {
-        try {
-            return Files.size(film) + "-" + Files.getLastModifiedTime(film).toMillis();
+        try (SeekableByteChannel channel = Files.newByteChannel(film)) {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            long size = channel.size();
+            ByteBuffer piece = ByteBuffer.allocate(PIECE);
+            for (int i = 0; i < PIECES; i++) {
+                channel.position(Math.max(0, size - PIECE) * i / (PIECES - 1));
+                channel.read(piece.clear());
+                digest.update(piece.flip());
+            }
+            return size + "-" + HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
         } catch (IOException e) {
             throw new BadInput(Place.of(film.toString()), "there is no such film; check the name in footage/", e);
         }
