@@ -219,7 +219,7 @@ final class Figures {
 
     /** Amounts of a size at which a lost dash, point, degree sign or a "g" taken for a 9 is likelier than the amount. */
     private static boolean isUnlikely(String token, String next) {
-        String unit = bare(token.replaceAll("^[^\\p{L}°%×]*", ""));
+        String unit = bare(token.replaceAll("^[^\\p{L}°%×]*", "").replaceAll("/.*", ""));
         String measure = unit.isEmpty() ? next : unit;
         Matcher numbers = FIGURE.matcher(token);
         boolean unlikely =
@@ -252,7 +252,7 @@ final class Figures {
         if (!token.matches(".*[\\d" + FRACTION + "]") || next.isEmpty() || UNITS.contains(next)) {
             return false;
         }
-        return next.length() <= 2 && !SHORT_WORDS.contains(next)
+        return next.matches("\\p{L}{1,2}") && !SHORT_WORDS.contains(next)
                 || next.matches("[mn][il1]|k[gq9]|rn[il]|m[nl]n|mln|rnin|cu.|.up|°.*");
     }
 

@@ -20,7 +20,7 @@ import org.bytedeco.javacv.FFmpegFrameRecorder;
 import org.bytedeco.javacv.Frame;
 
 /** A short invented film with cards over a picture that moves. */
-record CardFilm(
+public record CardFilm(
         String name,
         int width,
         int height,
@@ -32,7 +32,7 @@ record CardFilm(
         List<CardTruth> cards) {
 
     /** What goes on behind the cards. */
-    enum Picture {
+    public enum Picture {
         PANNING,
         BRIGHT,
         NOISY,
@@ -40,7 +40,7 @@ record CardFilm(
         QUIET
     }
 
-    void write(Path file) {
+    public void write(Path file) {
         avutil.av_log_set_level(avutil.AV_LOG_QUIET);
         BufferedImage ground = ground();
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param x where the text begins or, centred, its middle, as a share of the width
  * @param y the first line's baseline, as a share of the height
  */
-record CardTruth(
+public record CardTruth(
         List<String> lines,
         Font font,
         Look look,
@@ -23,7 +23,7 @@ record CardTruth(
         Duration to) {
 
     /** How letters are set off from the picture. */
-    enum Look {
+    public enum Look {
         LIGHT_ON_BOX,
         DARK_ON_BOX,
         LIGHT_ON_VEIL,
