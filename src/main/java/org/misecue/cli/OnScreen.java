@@ -46,24 +46,24 @@ final class OnScreen {
                             worktop.filmOf(narration).filter(film::equals).isPresent())
                     .findFirst()
                     .ifPresent(narration -> clocks.put(name, narration));
-            if (data.isEmpty()) {
-                notes.accept(List.of(LanguageData.missing(name)));
-            } else {
-                ShownText text = read(film, name, data.get());
-                notes.accept(text.notes());
-                cards.addAll(text.cards());
-            }
+            Optional<ShownText> text = read(film, name);
+            notes.accept(text.map(ShownText::notes).orElseGet(() -> List.of(LanguageData.missing(name))));
+            text.ifPresent(shown -> cards.addAll(shown.cards()));
         }
         return new Picture(List.copyOf(cards), clocks);
     }
 
-    private ShownText read(Path film, String name, LanguageData language) {
+    /** Empty where it was not read before and cannot be read now. */
+    private Optional<ShownText> read(Path film, String name) {
         KeptReading kept = new KeptReading(worktop.episode().state(), film, name);
-        return kept.read().orElseGet(() -> {
-            ShownText text = Cards.read(film, name, language, now(name));
-            kept.keep(text);
-            return text;
-        });
+        return kept.read()
+                .or(() -> data.map(language -> {
+                    ShownText text = Cards.read(film, name, language, now(name));
+                    if (text.notes().isEmpty()) {
+                        kept.keep(text);
+                    }
+                    return text;
+                }));
     }
 
     /** Once in a minute of film. */

@@ -154,7 +154,7 @@ final class Worktop {
      */
     List<Journey> journeys(String words) {
         comparison(); // tells what is missing
-        return Comparer.explain(recipe(), narrations(), pantry(), words);
+        return Comparer.explain(recipe(), narrations(), picture(), pantry(), words);
     }
 
     /** What is claimed of the dish. */

@@ -68,7 +68,15 @@ public final class Comparer {
      *
      * @throws org.misecue.notice.BadInput if they mean none; it names the nearest ingredients
      */
-    public static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
+    public static List<Journey> explain(
+            Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry, String words) {
+        List<Journey> said = explain(recipe, narrations, pantry, words);
+        return picture.cards().isEmpty()
+                ? said
+                : new ShownStops(compare(recipe, narrations, picture, pantry)).behind(said);
+    }
+
+    static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
         Comparer comparer =
                 new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH));
         comparer.listen();
