@@ -22,6 +22,7 @@ import org.misecue.episode.Choice;
 import org.misecue.episode.Decision;
 import org.misecue.episode.Decisions;
 import org.misecue.episode.InputFiles;
+import org.misecue.episode.Publications;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.page.Pdf;
@@ -152,7 +153,17 @@ final class DecideCommand extends EpisodeCommand {
                 docket,
                 InputFiles.of(worktop.episode(), file -> progress("Reading " + file)),
                 now.toLocalDate(),
-                List.of());
+                remarks(worktop));
+    }
+
+    /** Why something went out that was not decided. */
+    private static List<String> remarks(Worktop worktop) {
+        return new Publications(worktop.episode())
+                .read().stream()
+                        .filter(one -> !one.anyway().isEmpty())
+                        .map(one -> "Published on %s by %s with something undecided, because: %s"
+                                .formatted(one.on(), one.who(), one.anyway()))
+                        .toList();
     }
 
     private LocalDateTime moment() {

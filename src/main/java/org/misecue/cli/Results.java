@@ -13,6 +13,9 @@ import org.misecue.compare.ComparePage;
 import org.misecue.day.DayPage;
 import org.misecue.day.DayPlan;
 import org.misecue.day.DayText;
+import org.misecue.decide.Docket;
+import org.misecue.decide.FixList;
+import org.misecue.decide.PickupList;
 import org.misecue.episode.OutFolder;
 import org.misecue.footage.FilmInfo;
 import org.misecue.page.Pdf;
@@ -75,6 +78,16 @@ final class Results {
     void addComparison() {
         add("compare.json", CompareJson.of(worktop.comparison(), worktop.claims()));
         row("written against said", "compare.html, compare.json");
+    }
+
+    /** Nothing where nothing was decided that is still to be done. */
+    void addLists() {
+        Docket docket = worktop.docket();
+        if (!docket.toDo().isEmpty()) {
+            add("pickups.txt", PickupList.of(docket));
+            add("fixes.txt", FixList.of(docket));
+            row("to film again, to cut", "pickups.txt, fixes.txt");
+        }
     }
 
     void addDescription() {
