@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.misecue.compare.Finding;
 import org.misecue.compare.Findings;
 import org.misecue.episode.InputFile;
@@ -23,14 +24,14 @@ public final class SignOff {
 
     private SignOff() {}
 
-    /** One verdict: what is written, its verdict, and the moments. */
-    public record Line(String what, String verdict, String moments) {}
+    /** One verdict: what is written, and the moments. */
+    public record Line(String what, String moments) {}
 
     /** One decided or open matter. */
-    public record Row(String what, String reason, String standing, boolean open) {}
+    public record Row(String what, String reason, String moments, String standing, boolean open) {}
 
-    /** Verdicts of one sort. */
-    public record Sort(String heading, List<Line> lines) {}
+    /** Verdicts of one sort that nobody has to decide on, in two columns: the second of a pair is empty at an odd end. */
+    public record Sort(String heading, List<List<Line>> pairs) {}
 
     /**
      * The sheet as a page, to be printed.
@@ -43,9 +44,10 @@ public final class SignOff {
         List<Row> rows = docket.matters().stream().map(SignOff::row).toList();
         List<Sort> sorts = new ArrayList<>();
         for (Findings.Group group : findings.groups()) {
-            sorts.add(new Sort(
-                    group.kind().heading() + " (" + group.findings().size() + ")",
-                    group.findings().stream().map(SignOff::line).toList()));
+            if (!group.kind().isOpen()) {
+                sorts.add(new Sort(
+                        group.kind().heading() + " (" + group.findings().size() + ")", pairs(group)));
+            }
         }
         return Pages.fill(
                 "decide/sign-off.jte",
@@ -65,17 +67,27 @@ public final class SignOff {
         return new Row(
                 matter.finding().what(),
                 matter.finding().reason(),
+                moments(matter.finding()),
                 DocketText.standing(matter),
                 matter.state() != State.SETTLED);
     }
 
-    private static Line line(Finding finding) {
-        String moments = finding.evidence().stream()
+    private static List<List<Line>> pairs(Findings.Group group) {
+        List<Line> lines = group.findings().stream()
+                .map(finding -> new Line(finding.what(), moments(finding)))
+                .toList();
+        int half = (lines.size() + 1) / 2;
+        return IntStream.range(0, half)
+                .mapToObj(i -> List.of(lines.get(i), half + i < lines.size() ? lines.get(half + i) : new Line("", "")))
+                .toList();
+    }
+
+    private static String moments(Finding finding) {
+        return finding.evidence().stream()
                 .map(one -> Clock.hms(one.moment().at()))
                 .distinct()
                 .limit(4)
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("");
-        return new Line(finding.what(), finding.verdict(), moments);
     }
 }
