@@ -1,9 +1,7 @@
 package org.misecue.compare;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,7 +24,7 @@ final class FindingWriter {
     private int added;
     private int shown;
     private int claims;
-    private final Map<String, Integer> names = new HashMap<>();
+    private final Abouts abouts = new Abouts();
 
     FindingWriter(Recipe recipe, Pantry pantry) {
         this.recipe = recipe;
@@ -40,7 +38,7 @@ final class FindingWriter {
                 .collect(Collectors.joining(", "));
         return new Finding(
                 "line-" + ++lines,
-                about(named(line.component()) + line.line().ingredient()),
+                abouts.line(line.component(), line.line().ingredient()),
                 Finding.Subject.LINE,
                 line.line().ingredient(),
                 line.line().text(),
@@ -57,9 +55,9 @@ final class FindingWriter {
         int step = verdict.setting().step();
         return new Finding(
                 "setting-" + ++settings,
-                about(called(verdict.setting())),
+                abouts.setting(verdict.setting()),
                 subject(verdict.setting()),
-                called(verdict.setting()),
+                Abouts.called(verdict.setting()),
                 name(verdict.setting()),
                 steps(step == 0 ? List.of() : List.of(step)),
                 word(verdict.verdict()),
@@ -74,7 +72,7 @@ final class FindingWriter {
         String amount = QuantityWriter.text(one.quantity());
         return new Finding(
                 "added-" + ++added,
-                about("added: " + one.ingredient()),
+                abouts.unlike("added: " + one.ingredient()),
                 Finding.Subject.ADDED,
                 one.ingredient(),
                 amount + " " + one.ingredient(),
@@ -99,7 +97,7 @@ final class FindingWriter {
                 .toList();
         return new Finding(
                 "claim-" + ++claims,
-                about("claim: " + claim.key().replace(" | ", ", ")),
+                abouts.unlike("claim: " + claim.key().replace(" | ", ", ")),
                 Finding.Subject.CLAIM,
                 claim.words(),
                 "“" + claim.words() + "”",
@@ -118,7 +116,7 @@ final class FindingWriter {
     Finding ofUnplaced(Evidence one) {
         return new Finding(
                 "shown-" + ++shown,
-                about("shown: " + one.quote()),
+                abouts.unlike("shown: " + one.quote()),
                 Finding.Subject.SHOWN,
                 one.quote(),
                 "“" + one.quote() + "”",
@@ -137,31 +135,12 @@ final class FindingWriter {
         return evidence.stream().allMatch(one -> one.via() == Evidence.Via.SHOWN) ? "Shown" : "Said";
     }
 
-    /** Equal names are told apart by their order in the recipe. */
-    private String about(String name) {
-        int times = names.merge(name, 1, Integer::sum);
-        return times == 1 ? name : name + " (" + times + ")";
-    }
-
-    private static String named(String component) {
-        return component.isEmpty() ? "" : component + ": ";
-    }
-
     private static Finding.Subject subject(Setting setting) {
         return switch (setting.kind()) {
             case OVEN_TEMPERATURE -> Finding.Subject.OVEN;
             case DURATION -> Finding.Subject.TIME;
             case PAN -> Finding.Subject.TIN;
             case YIELD -> Finding.Subject.YIELD;
-        };
-    }
-
-    private static String called(Setting setting) {
-        return switch (setting.kind()) {
-            case OVEN_TEMPERATURE -> "oven";
-            case DURATION -> setting.what().isEmpty() ? "time" : setting.what();
-            case PAN -> "tin";
-            case YIELD -> "yield";
         };
     }
 

@@ -2,11 +2,10 @@ package org.misecue.publish;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.misecue.compare.Abouts;
 import org.misecue.episode.Publication;
 import org.misecue.episode.Publication.Item;
 import org.misecue.pantry.Pantry;
@@ -22,34 +21,27 @@ public final class Released {
 
     /** @param anyway why it goes out in spite of what is undecided; empty where nothing is */
     public static Publication of(ScaledRecipe published, Pantry pantry, LocalDate on, String who, String anyway) {
-        Map<String, Integer> names = new HashMap<>();
+        Abouts abouts = new Abouts();
         List<Item> items = new ArrayList<>();
         for (WeighedLine line : published.lines()) {
-            String part = line.component().isEmpty() ? "" : line.component() + ": ";
             items.add(new Item(
-                    unlike(names, part + line.written().ingredient()),
+                    line.weighed().isPresent()
+                            ? abouts.line(line.component(), line.written().ingredient())
+                            : unmeasured(line),
                     line.weighed().map(QuantityWriter::text).orElse(""),
                     IngredientText.plain(line)));
         }
         for (Setting setting : published.recipe().allSettings()) {
             String amount = QuantityWriter.text(setting.quantity());
-            items.add(new Item(unlike(names, called(setting)), amount, amount));
+            items.add(new Item(abouts.setting(setting), amount, amount));
         }
         return new Publication(on, who, anyway, items, contains(published, pantry));
     }
 
-    private static String called(Setting setting) {
-        return switch (setting.kind()) {
-            case OVEN_TEMPERATURE -> "oven";
-            case DURATION -> setting.what().isEmpty() ? "time" : setting.what();
-            case PAN -> "tin";
-            case YIELD -> "yield";
-        };
-    }
-
-    private static String unlike(Map<String, Integer> names, String name) {
-        int times = names.merge(name, 1, Integer::sum);
-        return times == 1 ? name : name + " (" + times + ")";
+    /** No finding is about such a line, so its words are all of its name. */
+    private static String unmeasured(WeighedLine line) {
+        return (line.component().isEmpty() ? "" : line.component() + ": ")
+                + line.written().text() + ", unmeasured";
     }
 
     private static List<String> contains(ScaledRecipe published, Pantry pantry) {
