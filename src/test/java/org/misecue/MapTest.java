@@ -37,11 +37,12 @@ class MapTest {
         MAY_USE.put("spoken", "notice quantity pantry recipe narration");
         MAY_USE.put("align", "notice quantity pantry recipe narration spoken");
         MAY_USE.put("shown", "notice narration footage");
-        MAY_USE.put("compare", "notice page quantity pantry recipe narration spoken shown align");
+        MAY_USE.put("compare", "notice page quantity pantry recipe narration spoken shown align claims");
         MAY_USE.put("claims", "notice quantity pantry recipe narration spoken shown");
         MAY_USE.put("offers", "notice quantity pantry recipe narration spoken");
         MAY_USE.put("decide", "notice page quantity pantry recipe narration compare claims episode");
-        MAY_USE.put("publish", "notice page quantity pantry recipe scale narration spoken align compare offers");
+        MAY_USE.put(
+                "publish", "notice page quantity pantry recipe scale narration spoken align compare offers episode");
         MAY_USE.put("episode", "notice quantity recipe scale narration");
     }
 

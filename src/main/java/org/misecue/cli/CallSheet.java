@@ -10,12 +10,14 @@ import java.util.stream.Collectors;
 import org.misecue.align.StepSpan;
 import org.misecue.compare.Comparison;
 import org.misecue.compare.Evidence;
-import org.misecue.compare.LineVerdict;
-import org.misecue.compare.SettingVerdict;
-import org.misecue.compare.Unwritten;
+import org.misecue.compare.Finding;
+import org.misecue.compare.Findings;
 import org.misecue.compare.Verdict;
 import org.misecue.day.DayPlan;
 import org.misecue.day.DayWords;
+import org.misecue.decide.Docket;
+import org.misecue.decide.DocketText;
+import org.misecue.decide.Matter;
 import org.misecue.episode.Episode;
 import org.misecue.footage.FilmInfo;
 import org.misecue.narration.Clock;
@@ -23,7 +25,6 @@ import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
 import org.misecue.prep.Job;
 import org.misecue.prep.PrepWords;
-import org.misecue.quantity.QuantityWriter;
 
 /** What each of the three people needs to know now, in about a dozen lines. */
 final class CallSheet {
@@ -108,32 +109,21 @@ final class CallSheet {
     }
 
     private void producer() {
-        if (worktop.narrations().isEmpty()) {
+        if (!worktop.filmed()) {
             section("Producer", List.of("Nothing to compare before there is a narration."), "");
             return;
         }
         Comparison comparison = worktop.comparison();
-        List<String> what = new ArrayList<>();
-        for (LineVerdict line : comparison.written()) {
-            if (line.verdict() == Verdict.DIFFERS) {
-                what.add("Differs: " + line.line().text() + " – " + line.reason() + moments(line.evidence()));
-            }
-        }
-        for (SettingVerdict setting : comparison.settings()) {
-            if (setting.verdict() == Verdict.DIFFERS) {
-                what.add("Differs: " + setting.setting().what() + " "
-                        + QuantityWriter.text(setting.setting().quantity()) + " – " + setting.reason()
-                        + moments(setting.evidence()));
-            }
-        }
-        for (Unwritten added : comparison.unwritten()) {
-            what.add("Not written: " + QuantityWriter.text(added.quantity()) + " " + added.ingredient()
-                    + moments(added.evidence()));
-        }
+        Docket docket = worktop.docket();
+        List<String> what = docket.matters().stream()
+                .filter(matter -> matter.kind().differs())
+                .map(CallSheet::matter)
+                .toList();
         section(
                 "Producer",
-                what.isEmpty() ? List.of("Nothing said differs from the recipe.") : what,
+                what.isEmpty() ? List.of("Nothing said or shown differs from the recipe.") : what,
                 "out/compare.html");
+        lines.add("  " + DocketText.summary(docket));
         List<String> unspoken = comparison.written().stream()
                 .filter(line -> line.verdict() == Verdict.UNSPOKEN)
                 .map(line -> line.line().ingredient())
@@ -141,6 +131,22 @@ final class CallSheet {
         if (!unspoken.isEmpty()) {
             lines.add("  Never said with an amount: " + String.join(", ", unspoken));
         }
+    }
+
+    private static String matter(Matter matter) {
+        Finding finding = matter.finding();
+        String head =
+                switch (matter.kind()) {
+                    case CLAIM -> "Claimed wrongly: ";
+                    case ADDED -> "Not written: ";
+                    default -> "Differs: ";
+                };
+        String reason = matter.kind() == Findings.Kind.ADDED ? "" : " – " + finding.reason();
+        String decided = matter.decision()
+                .filter(one -> !matter.state().isOpen())
+                .map(one -> "; decided: " + one.choice().words())
+                .orElse("");
+        return head + finding.what() + reason + moments(finding.evidence()) + decided;
     }
 
     private static String moments(List<Evidence> evidence) {

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 final class CommandTable implements Runnable {
 
     private static final List<String> NAMES =
-            List.of("new", "read", "prep", "shots", "day", "index", "find", "compare", "describe", "make");
+            List.of("new", "read", "prep", "shots", "day", "index", "find", "compare", "decide", "describe", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -62,6 +62,7 @@ final class CommandTable implements Runnable {
             case "index" -> new IndexCommand(stage);
             case "find" -> new FindCommand(stage);
             case "compare" -> new CompareCommand(stage);
+            case "decide" -> new DecideCommand(stage);
             case "describe" -> new DescribeCommand(stage);
             case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);

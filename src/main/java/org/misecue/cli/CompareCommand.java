@@ -15,7 +15,8 @@ import picocli.CommandLine.Option;
 /** Written against spoken. */
 @Command(
         name = "compare",
-        description = "Hold every written quantity against what is said. Exits 1 when something differs.")
+        description =
+                "Hold every written quantity against what is said. Exits 1 when something differs that nobody has decided on.")
 final class CompareCommand extends EpisodeCommand {
 
     @Mixin
@@ -43,21 +44,24 @@ final class CompareCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
+        worktop.comparison(); // tells what is missing
         if (html) {
             DecidingMoments moments = DecidingMoments.make(worktop, worktop.films());
             made(
                     worktop.episode().out(),
                     "compare.html",
-                    ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
+                    ComparePage.html(worktop.findings(), moments.stills(), moments.clips(), worktop.decisions()));
         }
         String text = explain == null ? report(worktop) : journeys(worktop, explain);
         tell(worktop.recipe().notes());
         hand(text, to);
-        return worktop.comparison().differs() ? ExitCode.DIFFERS : ExitCode.OK;
+        return worktop.docket().differing().isEmpty() ? ExitCode.OK : ExitCode.DIFFERS;
     }
 
     private String report(Worktop worktop) {
-        return to.json ? CompareJson.of(worktop.comparison()) : CompareText.of(worktop.findings());
+        return to.json
+                ? CompareJson.of(worktop.comparison(), worktop.claims())
+                : CompareText.of(worktop.findings(), worktop.decisions());
     }
 
     private String journeys(Worktop worktop, String words) {

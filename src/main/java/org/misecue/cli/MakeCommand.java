@@ -45,15 +45,18 @@ final class MakeCommand extends EpisodeCommand {
         results.addShots();
         Optional<DayPlan> day = day(worktop);
         day.ifPresent(results::addDay);
-        if (spoken) {
+        if (worktop.filmed()) {
             results.addComparison();
+            results.addLists();
         }
         results.addDescription();
         List<String> callSheet = CallSheet.of(worktop, films, day);
         results.write();
-        if (spoken) {
+        if (worktop.filmed()) {
             progress("Taking stills and clips of what is to decide");
             results.writeComparePage(films);
+        }
+        if (spoken) {
             progress("Making the index");
             new Index(worktop).build();
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.misecue.compare.Picture;
 import org.misecue.episode.Episode;
 import org.misecue.episode.OutFolder;
 import org.misecue.episode.WholeFile;
@@ -44,7 +45,12 @@ abstract class MisecueCommand implements Callable<Integer> {
         opened = episode;
         tell(episode.notes());
         OwnPantry own = own(episode.folder());
-        return new Worktop(episode, own, () -> read(own));
+        return new Worktop(episode, own, () -> read(own), this::look);
+    }
+
+    /** What the episode's films show; told are those that cannot be read. */
+    private Picture look(Worktop worktop) {
+        return new OnScreen(worktop, stage.language().get(), this::progress).picture(this::tell);
     }
 
     /** The person's own pantry for a recipe in this folder. */

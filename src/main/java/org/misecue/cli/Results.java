@@ -13,6 +13,9 @@ import org.misecue.compare.ComparePage;
 import org.misecue.day.DayPage;
 import org.misecue.day.DayPlan;
 import org.misecue.day.DayText;
+import org.misecue.decide.Docket;
+import org.misecue.decide.FixList;
+import org.misecue.decide.PickupList;
 import org.misecue.episode.OutFolder;
 import org.misecue.footage.FilmInfo;
 import org.misecue.page.Pdf;
@@ -73,8 +76,18 @@ final class Results {
     }
 
     void addComparison() {
-        add("compare.json", CompareJson.of(worktop.comparison()));
+        add("compare.json", CompareJson.of(worktop.comparison(), worktop.claims()));
         row("written against said", "compare.html, compare.json");
+    }
+
+    /** Nothing where nothing was decided that is still to be done. */
+    void addLists() {
+        Docket docket = worktop.docket();
+        if (!docket.toDo().isEmpty()) {
+            add("pickups.txt", PickupList.of(docket));
+            add("fixes.txt", FixList.of(docket));
+            row("to film again, to cut", "pickups.txt, fixes.txt");
+        }
     }
 
     void addDescription() {
@@ -98,7 +111,9 @@ final class Results {
     /** The page with the pictures of the moments to decide about; these are taken now. */
     void writeComparePage(Map<Path, FilmInfo> films) {
         DecidingMoments moments = DecidingMoments.make(worktop, films);
-        out.write("compare.html", ComparePage.html(worktop.findings(), moments.stills(), moments.clips()));
+        out.write(
+                "compare.html",
+                ComparePage.html(worktop.findings(), moments.stills(), moments.clips(), worktop.decisions()));
         if (!moments.stills().isEmpty()) {
             row("moments to decide on", "stills, clips (" + moments.stills().size() + " each)");
         }

@@ -5,13 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Claims;
+import org.misecue.claims.Written;
 import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
 import org.misecue.compare.Findings;
 import org.misecue.compare.Journey;
+import org.misecue.compare.Picture;
+import org.misecue.compare.Unwritten;
+import org.misecue.decide.Docket;
+import org.misecue.decide.DocketText;
+import org.misecue.decide.Matter;
+import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.Ticks;
@@ -52,7 +62,10 @@ final class Worktop {
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
-    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(comparison(), recipe(), pantry()));
+    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()));
+    private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
+    private final Lazy<Picture> picture;
+    private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
             Lazy.of(() -> scale(settings().publish().batch()));
@@ -62,10 +75,12 @@ final class Worktop {
     private final Lazy<Description> description =
             Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings())));
 
-    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry) {
+    /** @param look reads what the films show */
+    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
+        this.picture = Lazy.of(() -> look.apply(this));
     }
 
     /** Of the episode, or else of the dish. */
@@ -138,7 +153,61 @@ final class Worktop {
      */
     List<Journey> journeys(String words) {
         comparison(); // tells what is missing
-        return Comparer.explain(recipe(), narrations(), pantry(), words);
+        return Comparer.explain(recipe(), narrations(), picture(), pantry(), words);
+    }
+
+    /** What is claimed of the dish. */
+    List<Claim> claims() {
+        return claims.get();
+    }
+
+    private List<Claim> findClaims() {
+        List<String> added =
+                said().unwritten().stream().map(Unwritten::ingredient).toList();
+        return Claims.of(recipe(), narrations(), picture().cards(), ownTexts(), added, pantry());
+    }
+
+    /** Whether there is anything to hold the recipe against. */
+    boolean filmed() {
+        return !narrations().isEmpty() || !picture().cards().isEmpty();
+    }
+
+    /** The comparison, or one that finds nothing where there is no film yet. */
+    private Comparison said() {
+        return filmed() ? comparison() : Comparison.silent(recipe().title());
+    }
+
+    /** What the producer writes beside the recipe. */
+    private List<Written> ownTexts() {
+        return settings().title().stream()
+                .map(title -> new Written(Place.of("episode.yaml"), title))
+                .toList();
+    }
+
+    /** What the films show in writing. */
+    Picture picture() {
+        return picture.get();
+    }
+
+    /** What is to be decided, with what was decided until now. */
+    Docket docket() {
+        return docket.get();
+    }
+
+    /** The same, with the decisions read again. */
+    Docket docketAnew() {
+        return Docket.of(findings(), new Decisions(episode).read());
+    }
+
+    /** What was decided and still holds, in words, by what it is about. */
+    Map<String, String> decisions() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Matter matter : docket().matters()) {
+            if (!matter.state().isOpen()) {
+                matter.decision().ifPresent(one -> words.put(matter.about(), DocketText.words(one)));
+            }
+        }
+        return words;
     }
 
     /** The comparison as the producer works through it. */
@@ -175,12 +244,12 @@ final class Worktop {
     }
 
     private Comparison compare() {
-        if (narrations().isEmpty()) {
+        if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
                     "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
         }
-        return Comparer.compare(recipe(), narrations(), pantry());
+        return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
 
     /** What this kitchen weighs and measures with. */

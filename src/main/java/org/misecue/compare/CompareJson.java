@@ -9,7 +9,10 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.misecue.claims.Claim;
+import org.misecue.narration.Moment;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import tech.units.indriya.function.RationalNumber;
@@ -19,7 +22,8 @@ public final class CompareJson {
 
     private CompareJson() {}
 
-    public static String of(Comparison comparison) {
+    /** @param claims what is claimed of the dish */
+    public static String of(Comparison comparison, List<Claim> claims) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
@@ -29,6 +33,9 @@ public final class CompareJson {
             written(json, comparison.written());
             settings(json, comparison.settings());
             unwritten(json, comparison.unwritten());
+            json.writeFieldName("unplaced");
+            evidenceList(json, comparison.unplaced());
+            claims(json, claims);
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -77,6 +84,25 @@ public final class CompareJson {
         json.writeEndArray();
     }
 
+    private static void claims(JsonGenerator json, List<Claim> all) throws IOException {
+        json.writeArrayFieldStart("claims");
+        for (Claim claim : all) {
+            json.writeStartObject();
+            json.writeStringField("claim", claim.words());
+            json.writeStringField("about", claim.about().words());
+            json.writeStringField("via", claim.via().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("ruling", claim.ruling().code());
+            json.writeStringField("reason", claim.reason());
+            json.writeStringField("where", claim.place().toString());
+            if (claim.moment().isPresent()) {
+                json.writeNumberField("at", seconds(claim.moment().get()));
+            }
+            json.writeStringField("quote", claim.quote());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
     private static void verdict(
             JsonGenerator json, Verdict verdict, Confidence confidence, String reason, List<Evidence> evidence)
             throws IOException {
@@ -91,7 +117,12 @@ public final class CompareJson {
     }
 
     private static void evidence(JsonGenerator json, List<Evidence> all) throws IOException {
-        json.writeArrayFieldStart("evidence");
+        json.writeFieldName("evidence");
+        evidenceList(json, all);
+    }
+
+    private static void evidenceList(JsonGenerator json, List<Evidence> all) throws IOException {
+        json.writeStartArray();
         for (Evidence evidence : all) {
             json.writeStartObject();
             evidenceFields(json, evidence);
@@ -103,11 +134,14 @@ public final class CompareJson {
     static void evidenceFields(JsonGenerator json, Evidence evidence) throws IOException {
         json.writeStringField("via", evidence.via().code());
         json.writeStringField("source", evidence.moment().source());
-        json.writeNumberField("at", seconds(evidence));
+        json.writeNumberField("at", seconds(evidence.moment()));
         if (evidence.quantity().isPresent()) {
             amount(json, evidence.quantity().get());
         }
         json.writeStringField("quote", evidence.quote());
+        if (evidence.doubtful()) {
+            json.writeBooleanField("doubtful", true);
+        }
     }
 
     private static void amounts(JsonGenerator json, Quantity quantity) throws IOException {
@@ -132,8 +166,8 @@ public final class CompareJson {
         }
     }
 
-    private static BigDecimal seconds(Evidence evidence) {
-        return BigDecimal.valueOf(evidence.moment().at().toMillis(), 3)
+    private static BigDecimal seconds(Moment moment) {
+        return BigDecimal.valueOf(moment.at().toMillis(), 3)
                 .setScale(1, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .setScale(1);

@@ -15,14 +15,18 @@ public final class ComparePage {
     /**
      * @param stills for a moment the path of its picture, relative to the page; moments without one show none
      * @param clips the same for the piece of film
+     * @param decisions what was decided, by what it is about
      */
-    public static String html(Findings findings, Map<Moment, String> stills, Map<Moment, String> clips) {
+    public static String html(
+            Findings findings, Map<Moment, String> stills, Map<Moment, String> clips, Map<String, String> decisions) {
         List<Section> sections = findings.groups().stream()
-                .map(group -> new Section(group, rows(group, stills, clips)))
+                .map(group -> new Section(group, rows(group, stills, clips, decisions)))
                 .toList();
         return Pages.fill(
                 "compare/verdicts.jte",
                 Map.of(
+                        "undecided",
+                        findings.undecided(decisions.keySet()).orElse(""),
                         "title",
                         findings.title(),
                         "sections",
@@ -39,11 +43,17 @@ public final class ComparePage {
     }
 
     /** One finding with its moments. */
-    public record Row(Finding finding, List<Quote> quotes) {}
+    public record Row(Finding finding, List<Quote> quotes, Optional<String> decision) {}
 
     /** A moment with the deciding words apart, so that the page can mark them. */
     public record Quote(
-            String time, String before, String deciding, String after, Optional<String> still, Optional<String> clip) {
+            String time,
+            boolean shown,
+            String before,
+            String deciding,
+            String after,
+            Optional<String> still,
+            Optional<String> clip) {
 
         /** What a click on the time opens. */
         public Optional<String> film() {
@@ -51,7 +61,11 @@ public final class ComparePage {
         }
     }
 
-    private static List<Row> rows(Findings.Group group, Map<Moment, String> stills, Map<Moment, String> clips) {
+    private static List<Row> rows(
+            Findings.Group group,
+            Map<Moment, String> stills,
+            Map<Moment, String> clips,
+            Map<String, String> decisions) {
         return group.findings().stream()
                 .map(finding -> new Row(
                         finding,
@@ -60,18 +74,20 @@ public final class ComparePage {
                                         evidence,
                                         Optional.ofNullable(stills.get(evidence.moment())),
                                         Optional.ofNullable(clips.get(evidence.moment()))))
-                                .toList()))
+                                .toList(),
+                        Optional.ofNullable(decisions.get(finding.about()))))
                 .toList();
     }
 
     private static Quote quote(Evidence evidence, Optional<String> still, Optional<String> clip) {
         String time = Clock.hms(evidence.moment().at());
         String quote = evidence.quote();
+        boolean shown = evidence.via() == Evidence.Via.SHOWN;
         int at = quote.indexOf(evidence.deciding());
         if (at < 0 || evidence.deciding().isEmpty()) {
-            return new Quote(time, quote, "", "", still, clip);
+            return new Quote(time, shown, quote, "", "", still, clip);
         }
         int end = at + evidence.deciding().length();
-        return new Quote(time, quote.substring(0, at), evidence.deciding(), quote.substring(end), still, clip);
+        return new Quote(time, shown, quote.substring(0, at), evidence.deciding(), quote.substring(end), still, clip);
     }
 }

@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.misecue.compare.Findings.Group;
 import org.misecue.compare.Findings.Kind;
 import org.misecue.narration.Clock;
@@ -11,14 +12,16 @@ public final class CompareText {
 
     private CompareText() {}
 
-    public static String of(Findings findings) {
+    /** @param decisions what was decided, by what it is about; a finding that has none is undecided */
+    public static String of(Findings findings, Map<String, String> decisions) {
         List<String> out = new ArrayList<>();
         out.add(findings.title());
         out.add(findings.summary());
+        findings.undecided(decisions.keySet()).ifPresent(out::add);
         for (Group group : findings.groups()) {
             out.add("");
             out.add(group.kind().heading());
-            group.findings().forEach(finding -> finding(out, group.kind(), finding));
+            group.findings().forEach(finding -> finding(out, group.kind(), finding, decisions));
         }
         if (findings.hasCautions()) {
             out.add("");
@@ -27,7 +30,7 @@ public final class CompareText {
         return String.join("\n", out) + "\n";
     }
 
-    private static void finding(List<String> out, Kind kind, Finding finding) {
+    private static void finding(List<String> out, Kind kind, Finding finding, Map<String, String> decisions) {
         String where = finding.where().isEmpty() ? "" : " (" + finding.where() + ")";
         out.add("  " + finding.what() + where + verdict(kind, finding));
         if (kind.isOpen()) {
@@ -37,7 +40,12 @@ public final class CompareText {
             out.add("      " + finding.caution());
         }
         for (Evidence one : finding.evidence()) {
-            out.add("      " + Clock.hms(one.moment().at()) + "  “" + one.quote() + "”");
+            String shown = one.via() == Evidence.Via.SHOWN ? "on screen " : "";
+            out.add("      " + Clock.hms(one.moment().at()) + "  " + shown + "“" + one.quote() + "”");
+        }
+        String decided = decisions.get(finding.about());
+        if (decided != null) {
+            out.add("      Decided: " + decided);
         }
     }
 

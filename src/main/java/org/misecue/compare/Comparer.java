@@ -31,6 +31,24 @@ public final class Comparer {
         this.pointing = new Pointing(heard, attacher);
     }
 
+    /** The same for what the films say and show: the worse of the two counts for each written thing. */
+    public static Comparison compare(Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry) {
+        Comparer ear =
+                new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH));
+        ear.listen();
+        Comparison said = ear.verdicts();
+        if (picture.cards().isEmpty()) {
+            return said;
+        }
+        Lettering lettering = new Lettering(picture, ear.heard.alignment);
+        Comparer eye = new Comparer(
+                new Hearing(recipe, lettering.narrations(), pantry, EnumSet.allOf(Mechanism.class), lettering));
+        eye.listen();
+        Comparison seen = eye.verdicts();
+        List<Evidence> unplaced = Unplaced.of(eye.unplaced(), lettering, seen);
+        return BothWays.of(said, new CardSteps(lettering).placed(seen).withUnplaced(unplaced));
+    }
+
     /** The narrations in the order in which they were filmed. */
     public static Comparison compare(Recipe recipe, List<Narration> narrations, Pantry pantry) {
         return compare(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class));
@@ -39,7 +57,7 @@ public final class Comparer {
     /** The same with only some of its mechanisms: for measuring, not for use. */
     public static Comparison compare(
             Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms) {
-        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, mechanisms));
+        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, mechanisms, Medium.SPEECH));
         comparer.listen();
         return comparer.verdicts();
     }
@@ -50,8 +68,17 @@ public final class Comparer {
      *
      * @throws org.misecue.notice.BadInput if they mean none; it names the nearest ingredients
      */
-    public static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
-        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class)));
+    public static List<Journey> explain(
+            Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry, String words) {
+        List<Journey> said = explain(recipe, narrations, pantry, words);
+        return picture.cards().isEmpty()
+                ? said
+                : new ShownStops(compare(recipe, narrations, picture, pantry)).behind(said);
+    }
+
+    static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
+        Comparer comparer =
+                new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH));
         comparer.listen();
         Comparison comparison = comparer.verdicts();
         Fates fates = new Fates(comparer.heard, comparer.attacher, comparer.settings);
@@ -115,6 +142,14 @@ public final class Comparer {
         }
         List<Unwritten> unwritten = new UnwrittenFinder(heard).find(attacher.foreign(), attacher.homeless());
         return new Comparison(heard.recipe.title(), batch.factor(), written, settingVerdicts(), unwritten);
+    }
+
+    /** Amounts in units for which nothing was found. */
+    private List<Evidence> unplaced() {
+        return attacher.homeless().stream()
+                .filter(said -> said.unit().isPresent() && !said.isAside())
+                .map(said -> heard.evidence(said.start(), said.end(), said.quantity()))
+                .toList();
     }
 
     private List<SettingVerdict> settingVerdicts() {

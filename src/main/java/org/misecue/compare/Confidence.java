@@ -9,6 +9,7 @@ package org.misecue.compare;
 public record Confidence(int percent) implements Comparable<Confidence> {
 
     public static final Confidence FULL = new Confidence(100);
+    public static final Confidence NONE = new Confidence(0);
 
     /** Below this a verdict is for listening to, whatever it says. */
     private static final int ENOUGH = 60;

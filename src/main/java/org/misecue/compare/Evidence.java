@@ -12,8 +12,15 @@ import org.misecue.quantity.Quantity;
  * @param quantity what was said, where a quantity was
  * @param quote the words around it, as the recogniser wrote them
  * @param deciding the deciding words within the quote, for marking; empty where there is nothing to mark
+ * @param doubtful whether the words themselves may be misread, so that nothing can rest on them alone
  */
-public record Evidence(Via via, Moment moment, Optional<Quantity> quantity, String quote, String deciding) {
+public record Evidence(
+        Via via, Moment moment, Optional<Quantity> quantity, String quote, String deciding, boolean doubtful) {
+
+    /** Words that were understood. */
+    public Evidence(Via via, Moment moment, Optional<Quantity> quantity, String quote, String deciding) {
+        this(via, moment, quantity, quote, deciding, false);
+    }
 
     /** Heard or seen. */
     public enum Via {

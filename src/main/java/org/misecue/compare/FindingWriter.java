@@ -2,8 +2,11 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Via;
 import org.misecue.pantry.Pantry;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.IngredientLine;
@@ -19,6 +22,9 @@ final class FindingWriter {
     private int lines;
     private int settings;
     private int added;
+    private int shown;
+    private int claims;
+    private final Abouts abouts = new Abouts();
 
     FindingWriter(Recipe recipe, Pantry pantry) {
         this.recipe = recipe;
@@ -32,12 +38,16 @@ final class FindingWriter {
                 .collect(Collectors.joining(", "));
         return new Finding(
                 "line-" + ++lines,
+                abouts.line(line.component(), line.line().ingredient()),
+                Finding.Subject.LINE,
+                line.line().ingredient(),
                 line.line().text(),
                 where,
                 word(line.verdict()),
                 line.confidence(),
                 line.reason(),
                 line.verdict() == Verdict.DIFFERS ? allergens.of(line.line()) : "",
+                line.line().quantity(),
                 line.evidence());
     }
 
@@ -45,12 +55,16 @@ final class FindingWriter {
         int step = verdict.setting().step();
         return new Finding(
                 "setting-" + ++settings,
+                abouts.setting(verdict.setting()),
+                subject(verdict.setting()),
+                Abouts.called(verdict.setting()),
                 name(verdict.setting()),
                 steps(step == 0 ? List.of() : List.of(step)),
                 word(verdict.verdict()),
                 verdict.confidence(),
                 verdict.reason(),
                 "",
+                Optional.of(verdict.setting().quantity()),
                 verdict.evidence());
     }
 
@@ -58,13 +72,76 @@ final class FindingWriter {
         String amount = QuantityWriter.text(one.quantity());
         return new Finding(
                 "added-" + ++added,
+                abouts.unlike("added: " + one.ingredient()),
+                Finding.Subject.ADDED,
+                one.ingredient(),
                 amount + " " + one.ingredient(),
                 "",
                 "added",
                 one.confidence(),
-                "Said as " + amount + "; no line of the recipe has it.",
+                told(one.evidence()) + " as " + amount + "; no line of the recipe has it.",
                 allergens.ofAdded(one.ingredient()),
+                Optional.empty(),
                 one.evidence());
+    }
+
+    Finding of(Claim claim) {
+        List<Evidence> evidence = Stream.concat(claim.moment().stream(), claim.again().stream())
+                .map(moment -> new Evidence(
+                        claim.via() == Via.SHOWN ? Evidence.Via.SHOWN : Evidence.Via.SPOKEN,
+                        moment,
+                        Optional.empty(),
+                        claim.quote(),
+                        claim.words(),
+                        claim.doubtful()))
+                .toList();
+        return new Finding(
+                "claim-" + ++claims,
+                abouts.unlike("claim: " + claim.key().replace(" | ", ", ")),
+                Finding.Subject.CLAIM,
+                claim.words(),
+                "“" + claim.words() + "”",
+                claim.via() == Via.WRITTEN
+                        ? "written, " + claim.place()
+                        : claim.about().words(),
+                claim.ruling().code(),
+                claim.doubtful() ? Confidence.NONE : Confidence.FULL,
+                claim.reason(),
+                claim.caution(),
+                Optional.empty(),
+                evidence);
+    }
+
+    /** An amount on screen that fits nothing, or cannot be read. */
+    Finding ofUnplaced(Evidence one) {
+        return new Finding(
+                "shown-" + ++shown,
+                abouts.unlike("shown: " + one.quote()),
+                Finding.Subject.SHOWN,
+                one.quote(),
+                "“" + one.quote() + "”",
+                "",
+                one.doubtful() ? "shown, unreadable" : "shown, fits nothing",
+                Confidence.NONE,
+                one.doubtful()
+                        ? "On screen, but it cannot be read for certain: look."
+                        : "On screen, and nothing in the recipe has such an amount by such a name: look.",
+                "",
+                Optional.empty(),
+                List.of(one));
+    }
+
+    private static String told(List<Evidence> evidence) {
+        return evidence.stream().allMatch(one -> one.via() == Evidence.Via.SHOWN) ? "Shown" : "Said";
+    }
+
+    private static Finding.Subject subject(Setting setting) {
+        return switch (setting.kind()) {
+            case OVEN_TEMPERATURE -> Finding.Subject.OVEN;
+            case DURATION -> Finding.Subject.TIME;
+            case PAN -> Finding.Subject.TIN;
+            case YIELD -> Finding.Subject.YIELD;
+        };
     }
 
     static String word(Verdict verdict) {

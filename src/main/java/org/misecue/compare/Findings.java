@@ -6,9 +6,12 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.misecue.claims.Claim;
+import org.misecue.claims.Ruling;
 import org.misecue.narration.Moment;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
@@ -24,11 +27,19 @@ public record Findings(String title, List<Group> groups) {
 
     /** What is to be done about a finding. */
     public enum Kind {
+        /** A claim such as "dairy free" that an ingredient contradicts: before all else, for it can hurt somebody. */
+        CLAIM("Claims that the ingredients contradict", "claim contradicted", "claims contradicted"),
         DIFFERS("Differs from the recipe", "differs", "differ"),
         ADDED("Added on camera, not in the recipe", "added on camera", "added on camera"),
-        LISTEN("Listen and decide", "to listen to", "to listen to"),
-        UNSAID("Never said with an amount: the description must have it", "never said", "never said"),
-        AGREES("Said as written", "agrees", "agree");
+        UNKNOWABLE("Claims that cannot be known from here", "claim not to be known", "claims not to be known"),
+        LISTEN("Listen, look and decide", "to listen to", "to listen to"),
+        /** Never worded as a confirmation. */
+        UNCONTRADICTED(
+                "Claims that nothing known here contradicts, which is no proof",
+                "claim not contradicted",
+                "claims not contradicted"),
+        UNSAID("Never said or shown with an amount: the description must have it", "never said", "never said"),
+        AGREES("Said or shown as written", "agrees", "agree");
 
         private final String heading;
         private final String one;
@@ -49,9 +60,14 @@ public record Findings(String title, List<Group> groups) {
             return name().toLowerCase(java.util.Locale.ROOT);
         }
 
+        /** Whether its findings contradict the recipe, so that nothing may go out before they are decided on. */
+        public boolean differs() {
+            return this == CLAIM || this == DIFFERS || this == ADDED;
+        }
+
         /** Whether a producer has to decide about each of its findings. */
         public boolean isOpen() {
-            return this == DIFFERS || this == ADDED || this == LISTEN;
+            return differs() || this == UNKNOWABLE || this == LISTEN;
         }
     }
 
@@ -64,13 +80,18 @@ public record Findings(String title, List<Group> groups) {
         }
     }
 
-    /** @param recipe the one that was compared, for the steps that use a line */
-    public static Findings of(Comparison comparison, Recipe recipe, Pantry pantry) {
+    /**
+     * @param claims what is claimed of the dish
+     * @param recipe the one that was compared, for the steps that use a line
+     */
+    public static Findings of(Comparison comparison, List<Claim> claims, Recipe recipe, Pantry pantry) {
         Map<Kind, List<Finding>> byKind = new EnumMap<>(Kind.class);
         FindingWriter writer = new FindingWriter(recipe, pantry);
+        claims.forEach(claim -> add(byKind, kind(claim.ruling()), writer.of(claim)));
         comparison.written().forEach(line -> add(byKind, kind(line.verdict(), line.confidence()), writer.of(line)));
         comparison.settings().forEach(one -> add(byKind, kind(one.verdict(), one.confidence()), writer.of(one)));
         comparison.unwritten().forEach(added -> add(byKind, Kind.ADDED, writer.of(added)));
+        comparison.unplaced().forEach(shown -> add(byKind, Kind.LISTEN, writer.ofUnplaced(shown)));
         List<Group> groups = byKind.entrySet().stream()
                 .map(entry -> new Group(entry.getKey(), sorted(entry.getKey(), entry.getValue())))
                 .toList();
@@ -79,6 +100,14 @@ public record Findings(String title, List<Group> groups) {
 
     private static void add(Map<Kind, List<Finding>> byKind, Kind kind, Finding finding) {
         byKind.computeIfAbsent(kind, any -> new ArrayList<>()).add(finding);
+    }
+
+    private static Kind kind(Ruling ruling) {
+        return switch (ruling) {
+            case CONTRADICTED -> Kind.CLAIM;
+            case UNKNOWABLE -> Kind.UNKNOWABLE;
+            case NOT_CONTRADICTED -> Kind.UNCONTRADICTED;
+        };
     }
 
     /** What differs stays on top however uncertain it is; of the rest, what is uncertain is to be listened to. */
@@ -97,13 +126,30 @@ public record Findings(String title, List<Group> groups) {
         return switch (kind) {
             case DIFFERS, ADDED -> findings.stream().sorted(byDoubt.reversed()).toList();
             case LISTEN -> findings.stream().sorted(byDoubt).toList();
-            case UNSAID, AGREES -> List.copyOf(findings);
+            case CLAIM, UNKNOWABLE, UNCONTRADICTED, UNSAID, AGREES -> List.copyOf(findings);
         };
     }
 
     /** "1 differs, 3 to listen to, 12 agree". */
     public String summary() {
         return groups.stream().map(Group::summary).collect(Collectors.joining(", "));
+    }
+
+    /**
+     * "2 of 5 are undecided"; empty where nothing is to be decided.
+     *
+     * @param decided what was decided on
+     */
+    Optional<String> undecided(Set<String> decided) {
+        List<Finding> open = groups.stream()
+                .filter(group -> group.kind().isOpen())
+                .flatMap(group -> group.findings().stream())
+                .toList();
+        long left = open.stream().filter(one -> !decided.contains(one.about())).count();
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        left == 0 ? "All " + open.size() + " are decided" : left + " of " + open.size() + " undecided");
     }
 
     /** Whether anything is said of allergens, so that its source is to be named. */

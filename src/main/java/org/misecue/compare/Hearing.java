@@ -43,6 +43,7 @@ final class Hearing {
 
     final Locators locators;
     final Trail trail = new Trail();
+    private final Medium medium;
     private final Set<Mechanism> mechanisms;
     private final Places<NameHit> namePlaces;
     private final byte[] passing;
@@ -50,7 +51,8 @@ final class Hearing {
     private final int[] stepOfWord;
     private final List<Set<Integer>> linesOfStep = new ArrayList<>();
 
-    Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms) {
+    Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms, Medium medium) {
+        this.medium = medium;
         this.mechanisms = Set.copyOf(mechanisms);
         this.recipe = recipe;
         this.words = WordStream.of(narrations);
@@ -67,7 +69,7 @@ final class Hearing {
                 .all();
         this.quantityPlaces = Places.ofQuantities(quantities);
         this.alignment = Aligner.align(recipe, words, names);
-        this.stepOfWord = stepsOf(alignment, words);
+        this.stepOfWord = stepsOf(alignment, words, medium);
         this.lines = recipe.lines();
         for (int c = 0; c < recipe.components().size(); c++) {
             for (IngredientLine line : recipe.components().get(c).lines()) {
@@ -84,7 +86,7 @@ final class Hearing {
     }
 
     /** The step that is on at each word; spans and words are both in the order of the stream. */
-    private static int[] stepsOf(Alignment alignment, WordStream words) {
+    private static int[] stepsOf(Alignment alignment, WordStream words, Medium medium) {
         int[] steps = new int[words.size()];
         int span = 0;
         for (int at = 0; at < words.size(); at++) {
@@ -92,9 +94,10 @@ final class Hearing {
                     && !alignment.spans().get(span).holds(words.at(at))) {
                 span++;
             }
-            steps[at] = span < alignment.spans().size()
+            int byWords = span < alignment.spans().size()
                     ? alignment.spans().get(span).step()
                     : 0;
+            steps[at] = medium.stepAt(words.at(at)).orElse(byWords);
         }
         return steps;
     }
@@ -196,13 +199,22 @@ final class Hearing {
                 .reduce((first, second) -> second);
     }
 
+    /** Whether an amount and a name that begin there can belong together. */
+    boolean together(int one, int other) {
+        return medium.together(words.at(one), words.at(other));
+    }
+
+    /** How a reason begins: "Said". */
+    String told() {
+        return medium.told();
+    }
+
     boolean sameSource(int one, int other) {
         return words.at(one).source().equals(words.at(other).source());
     }
 
     Evidence evidence(int start, int end, Optional<Quantity> quantity) {
-        return new Evidence(
-                Evidence.Via.SPOKEN, words.moment(start), quantity, words.quote(start, end), words.words(start, end));
+        return medium.evidence(words, start, end, quantity);
     }
 
     /** Whether two units belong to one family of measures, spoons belonging to all. */

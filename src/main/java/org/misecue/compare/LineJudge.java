@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
@@ -122,28 +123,33 @@ final class LineJudge {
         return List.copyOf(evidence);
     }
 
-    private static String contradiction(List<Ledger.Entry> standing) {
+    private String contradiction(List<Ledger.Entry> standing) {
         List<String> amounts = standing.stream()
                 .map(entry -> QuantityWriter.text(entry.quantity()))
                 .toList();
-        return "Two amounts are said and neither is taken back: " + String.join(" and ", amounts) + ".";
+        return "Two amounts are %s and neither is taken back: %s."
+                .formatted(low(heard.told()), String.join(" and ", amounts));
     }
 
-    private static String reason(Verdict verdict, IngredientLine written, Ledger.Entry entry) {
+    private String reason(Verdict verdict, IngredientLine written, Ledger.Entry entry) {
         String said = QuantityWriter.text(entry.quantity());
         String figure = written.quantity().map(QuantityWriter::text).orElse("no amount");
         boolean assumed = entry.mentions().stream().allMatch(Mention::assumedUnit);
-        String unit = assumed ? " Only the number is said; the unit is the recipe's." : "";
+        String unit = assumed ? " Only the number is " + low(heard.told()) + "; the unit is the recipe's." : "";
         String how = entry.mentions().stream().anyMatch(mention -> mention.role() == Role.ADDS)
                 ? " in parts"
                 : entry.mentions().stream().anyMatch(mention -> mention.role() == Role.CORRECTS)
                         ? " after a correction"
                         : "";
         return switch (verdict) {
-            case AGREES -> "Said as written" + how + ": " + said + "." + unit;
-            case APPROXIMATE -> "Said as " + said + how + ", close to the written " + figure + "." + unit;
-            case DIFFERS -> "Said as " + said + how + "; " + figure + " is written." + unit;
+            case AGREES -> heard.told() + " as written" + how + ": " + said + "." + unit;
+            case APPROXIMATE -> heard.told() + " as " + said + how + ", close to the written " + figure + "." + unit;
+            case DIFFERS -> heard.told() + " as " + said + how + "; " + figure + " is written." + unit;
             case UNSPOKEN -> "";
         };
+    }
+
+    private static String low(String word) {
+        return word.toLowerCase(Locale.ROOT);
     }
 }

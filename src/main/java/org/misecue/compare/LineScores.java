@@ -9,6 +9,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -134,11 +135,10 @@ final class LineScores {
 
     /** "sugar, the dark one": words of one line and not of the others, said about the name, or an amount known of it. */
     private double describedAs(SpokenQuantity said, NameHit name, int line) {
-        Set<String> own = new HashSet<>(Words.content(heard.lines.get(line).ingredient()));
+        Set<String> own = new HashSet<>(describing(heard.lines.get(line)));
         name.lines().stream()
                 .filter(other -> other != line)
-                .forEach(other ->
-                        own.removeAll(Words.content(heard.lines.get(other).ingredient())));
+                .forEach(other -> own.removeAll(describing(heard.lines.get(other))));
         int before = heard.quantityBefore(said.start()).map(SpokenQuantity::end).orElse(0);
         int from = Math.max(before, Math.min(name.start(), said.start()) - DESCRIBED_BEFORE);
         int to = Math.max(name.end(), said.end()) + DESCRIBED_AFTER;
@@ -151,6 +151,11 @@ final class LineScores {
                 && mentions.of(line).stream()
                         .anyMatch(mention -> mention.quantity().amount().equals(said.amount()));
         return score + (again ? KNOWN_OF_IT : 0);
+    }
+
+    /** What it is, and what has been done to it: "chopped hazelnuts" are not the ground ones. */
+    private static Set<String> describing(IngredientLine line) {
+        return Words.content(line.ingredient() + " " + line.preparation());
     }
 
     /** "about seventy cherries", where they are weighed: so many pieces, not so many grams. */

@@ -62,7 +62,7 @@ final class Scoring {
 
     /** The score of the position alone; negative infinity if the name is out of reach. */
     static double position(SpokenQuantity said, NameHit name, Hearing heard) {
-        if (!heard.sameSource(said.start(), name.start())) {
+        if (!heard.together(said.start(), name.start())) {
             return Double.NEGATIVE_INFINITY;
         }
         if (name.start() >= said.end()) {

@@ -129,7 +129,7 @@ final class Settled {
                 .toList();
     }
 
-    private static String reason(Verdict verdict, Setting setting, List<Said> standing) {
+    private String reason(Verdict verdict, Setting setting, List<Said> standing) {
         String said = String.join(
                 " and ",
                 standing.stream()
@@ -138,9 +138,9 @@ final class Settled {
                         .toList());
         String written = QuantityWriter.text(setting.quantity());
         return switch (verdict) {
-            case AGREES -> "Said as written: " + said + ".";
-            case APPROXIMATE -> "Said as " + said + ", close to the written " + written + ".";
-            case DIFFERS -> "Said as " + said + "; " + written + " is written.";
+            case AGREES -> heard.told() + " as written: " + said + ".";
+            case APPROXIMATE -> heard.told() + " as " + said + ", close to the written " + written + ".";
+            case DIFFERS -> heard.told() + " as " + said + "; " + written + " is written.";
             case UNSPOKEN -> "";
         };
     }

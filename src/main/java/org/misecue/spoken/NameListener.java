@@ -35,6 +35,8 @@ public final class NameListener {
             Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
                     + "marmalade curd spread");
 
+    private static final Set<String> UNIT_SIGNS = Words.set("g kg mg ml cl dl l oz lb tsp tbsp c f");
+
     private static final int ADJECTIVE_REACH = 15;
     private static final Set<String> AFTER_ADJECTIVE = Set.of("one", "ones", "that", "is");
     private static final Set<String> IN_THE_MAKING =
@@ -126,12 +128,23 @@ public final class NameListener {
     }
 
     private Optional<NameHit> at(int start) {
+        if (isUnitSign(start)) {
+            return Optional.empty();
+        }
         Optional<NameHit> own = byRecipe(start);
         Optional<NameHit> known = byPantry(start);
         if (own.isPresent() && known.isPresent()) {
             return known.get().end() > own.get().end() ? known : own;
         }
         return own.isPresent() ? own : known;
+    }
+
+    /** The "g" of "100 g ground hazelnuts", which is no piece of a word. */
+    private boolean isUnitSign(int start) {
+        String before = words.text(start - 1);
+        return UNIT_SIGNS.contains(words.text(start))
+                && !before.isEmpty()
+                && !Character.isLetter(before.charAt(before.length() - 1));
     }
 
     /** The longest run of words that some line of the recipe has all of. */

@@ -24,6 +24,7 @@ public final class QuantityListener {
     }
 
     private static final RationalNumber MOST_COUNTED = Rationals.of(10);
+    private static final int LONGEST_HEDGE = 4;
     private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
 
     private static final Set<String> BEFORE_PRONOUN =
@@ -178,9 +179,20 @@ public final class QuantityListener {
         return before ? Optional.of(words.text(said.start() - 1)) : Optional.empty();
     }
 
+    /** The whole phrase that ends there: "not quite", "call it". */
+    private String hedgeBefore(int end) {
+        int from = end - 1;
+        for (int at = Math.max(0, end - LONGEST_HEDGE); at < from; at++) {
+            if (phrases.endAt(Kind.HEDGE_BEFORE, at).equals(OptionalInt.of(end))) {
+                from = at;
+            }
+        }
+        return words.normal(from, end);
+    }
+
     private SpokenQuantity hedged(SpokenQuantity said) {
         if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())) {
-            return said.with(new Amount.Approximate(said.amount(), words.normal(said.start() - 1, said.start())));
+            return said.with(new Amount.Approximate(said.amount(), hedgeBefore(said.start())));
         }
         Optional<String> loose = looseWord(said);
         if (loose.isPresent()) {

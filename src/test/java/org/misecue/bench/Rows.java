@@ -28,7 +28,7 @@ record Rows(List<Row> written, List<Row> settings, List<Row> unwritten) {
 
     static Rows of(Comparison comparison) {
         try {
-            return of(CompareJson.of(comparison));
+            return of(CompareJson.of(comparison, List.of()));
         } catch (IOException e) {
             throw new UncheckedIOException("the comparison's JSON cannot be read", e);
         }

@@ -174,7 +174,7 @@ class CommandsTest {
         stage.write("plain/narration/main.txt", "[0:05] I sift five hundred grams of plain flour\n");
         assertThat(stage.run("compare", "plain")).satisfies(agreed -> {
             assertThat(agreed.exit()).isZero();
-            assertThat(agreed.out()).contains("Said as written");
+            assertThat(agreed.out()).contains("Said or shown as written");
         });
     }
 

@@ -78,7 +78,7 @@ class OwnPantryTest {
         PrintStream print = new PrintStream(out, true, StandardCharsets.UTF_8);
         Misecue.run(
                 new String[] {"prep", "sample-project"},
-                new Stage(print, print, temp, false, Optional.of(temp.resolve("home"))));
+                new Stage(print, print, temp, false, Optional.of(temp.resolve("home")), Optional::empty));
         assertThat(out.toString(StandardCharsets.UTF_8))
                 .contains("at home: ")
                 .contains("beside the recipe: ")

@@ -45,16 +45,16 @@ class CompareReportsTest {
     }
 
     private Findings findings() throws IOException {
-        return Findings.of(comparison(), recipe(), Pantry.standard());
+        return Findings.of(comparison(), List.of(), recipe(), Pantry.standard());
     }
 
     private static Findings pearBuns() {
-        return Findings.of(PearBuns.comparison(), PearBuns.recipe(), Pantry.standard());
+        return Findings.of(PearBuns.comparison(), List.of(), PearBuns.recipe(), Pantry.standard());
     }
 
     private static String pearBunsPage() {
         Moment moment = PearBuns.said(63, "", 0).moment();
-        return ComparePage.html(pearBuns(), Map.of(moment, "stills/a.png"), Map.of(moment, "clips/a.mp4"));
+        return ComparePage.html(pearBuns(), Map.of(moment, "stills/a.png"), Map.of(moment, "clips/a.mp4"), Map.of());
     }
 
     private Comparison comparison() throws IOException {
@@ -66,10 +66,10 @@ class CompareReportsTest {
 
     @Test
     void the_json_keeps_the_contract() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison()));
+        JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison(), List.of()));
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("title", "factor", "written", "settings", "unwritten");
+                .containsExactly("title", "factor", "written", "settings", "unwritten", "unplaced", "claims");
         JsonNode sugar = json.get("written").get(0);
         assertThat(sugar.get("ingredient").asText()).isEqualTo("caster sugar");
         assertThat(sugar.get("amount").asInt()).isEqualTo(75);
@@ -92,7 +92,8 @@ class CompareReportsTest {
     @Test
     void the_page_shows_markup_in_a_recipe_as_text() throws IOException {
         Moment moment = comparison().written().get(0).evidence().get(0).moment();
-        String page = ComparePage.html(findings(), Map.of(moment, "stills/a.png"), Map.of(moment, "clips/a.mp4"));
+        String page =
+                ComparePage.html(findings(), Map.of(moment, "stills/a.png"), Map.of(moment, "clips/a.mp4"), Map.of());
         assertThat(page)
                 .doesNotContain("<script>")
                 .doesNotContain("<i>caster")
@@ -110,7 +111,7 @@ class CompareReportsTest {
 
     @Test
     void the_text_reads_as_in_the_golden_file() {
-        Golden.check(getClass(), "pear-buns.txt", CompareText.of(pearBuns()));
+        Golden.check(getClass(), "pear-buns.txt", CompareText.of(pearBuns(), Map.of()));
     }
 
     @Test
@@ -123,7 +124,7 @@ class CompareReportsTest {
     @Test
     void each_written_line_is_on_the_page_and_in_the_text_exactly_once() {
         List<String> headings = all(pearBunsPage(), "<h3>([^<]+)</h3>");
-        String text = CompareText.of(pearBuns());
+        String text = CompareText.of(pearBuns(), Map.of());
         for (LineVerdict line : PearBuns.comparison().written()) {
             String escaped = line.line()
                     .text()
@@ -157,9 +158,10 @@ class CompareReportsTest {
 
     @Test
     void the_text_puts_what_differs_first() throws IOException {
-        assertThat(CompareText.of(findings())).isEqualTo("""
+        assertThat(CompareText.of(findings(), Map.of())).isEqualTo("""
                         <script>alert(1)</script> & friends
                         1 differs, 1 added on camera, 2 never said, 1 agrees
+                        2 of 2 undecided
 
                         Differs from the recipe
                           75 g caster sugar (step 1)
@@ -171,11 +173,11 @@ class CompareReportsTest {
                               Said as 1 tsp; no line of the recipe has it.
                               0:04  “grams of <i>caster sugar and 3 eggs then a teaspoon of rose water”
 
-                        Never said with an amount: the description must have it
+                        Never said or shown with an amount: the description must have it
                           2 tsp "<b>" ginger & spice (step 2)
                           Bake: 20 minutes (step 2)
 
-                        Said as written
+                        Said or shown as written
                           3 eggs (step 1)
                               0:03  “ninety grams of <i>caster sugar and 3 eggs then a teaspoon of rose water”
                         """);

@@ -1,0 +1,31 @@
+package org.misecue.decide;
+
+import java.util.Optional;
+import org.misecue.compare.Finding;
+import org.misecue.compare.Findings;
+import org.misecue.episode.Choice;
+import org.misecue.episode.Decision;
+
+/**
+ * One thing to be decided.
+ *
+ * @param decision the one that was taken, stale ones included
+ */
+public record Matter(Findings.Kind kind, Finding finding, State state, Optional<Decision> decision) {
+
+    public String about() {
+        return finding.about();
+    }
+
+    /** Whether it keeps the recipe from being published: what differs and is undecided, and what is to be mended in it. */
+    public boolean blocks() {
+        boolean unfixed = state == State.TO_DO
+                && decision.filter(one -> one.choice() == Choice.FIX).isPresent();
+        return kind.differs() && (state.isOpen() || unfixed);
+    }
+
+    boolean isToDo(Choice choice) {
+        return state == State.TO_DO
+                && decision.filter(one -> one.choice() == choice).isPresent();
+    }
+}

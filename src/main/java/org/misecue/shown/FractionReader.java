@@ -1,0 +1,92 @@
+package org.misecue.shown;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.misecue.footage.Grey;
+import org.misecue.shown.Components.Piece;
+
+/** Reads the figures of one-sign fractions one by one, in two preparations. */
+final class FractionReader {
+
+    /** How high a capital letter is made: small figures must come apart. */
+    private static final double CAPITAL = 64;
+    /** From the usual darkness of letters to only the darkest, where pieces touch. */
+    private static final int[] THRESHOLDS = {128, 96, 64, 160};
+
+    private static final int[] FIGURES = {48, 32, 72};
+    private static final int SURE = 50;
+    private static final int ROOM = 16;
+
+    private final Recogniser recogniser;
+
+    FractionReader(Recogniser recogniser) {
+        this.recogniser = recogniser;
+    }
+
+    /** @param sure whether both preparations showed the same, and all of it could be read */
+    record Seen(List<Token> fractions, boolean sure) {}
+
+    /** Looks for fractions in the line whose body is in a box. */
+    Seen read(Plates plates, Box body, boolean light, double share) {
+        Seen common = read(plates, plates.together(light), body, share);
+        Seen middle = read(plates, plates.middle(light), body, share);
+        List<String> one = common.fractions().stream().map(Token::text).toList();
+        List<String> other = middle.fractions().stream().map(Token::text).toList();
+        Seen more = one.size() >= other.size() ? common : middle;
+        return new Seen(more.fractions(), one.equals(other) && common.sure() && middle.sure());
+    }
+
+    private Seen read(Plates plates, Grey whole, Box body, double share) {
+        Box crop = LineLooker.crop(plates, body);
+        double capital = LineLooker.CAPITAL * body.height();
+        double scale = Math.max(0.5, Math.min(8, CAPITAL / capital));
+        Exposure.Levels levels = plates.part().levels(whole, crop).nearer(share);
+        Grey line = Tone.scaled(Tone.stretched(Tone.cut(whole, crop), levels), scale);
+        List<Token> read = new ArrayList<>();
+        List<Box> unread = new ArrayList<>();
+        for (int threshold : THRESHOLDS) {
+            for (Fractions.Found found : Fractions.find(Tone.blackAndWhite(line, threshold), capital * scale)) {
+                Box box = found.box().times(1 / scale).movedBy(crop.left(), crop.top());
+                if (read.stream().noneMatch(token -> token.box().meets(box))) {
+                    Optional<String> sign = sign(found);
+                    sign.ifPresent(text -> read.add(new Token(box, text, 95)));
+                    if (sign.isEmpty() && !isPercent(found)) {
+                        unread.add(box);
+                    }
+                }
+            }
+        }
+        unread.removeIf(box -> read.stream().anyMatch(token -> token.box().meets(box)));
+        read.sort(Comparator.comparingInt(token -> token.box().left()));
+        return new Seen(read, unread.isEmpty());
+    }
+
+    private static boolean isPercent(Fractions.Found found) {
+        return Fractions.holes(found.above()) == 1 && Fractions.holes(found.below()) == 1;
+    }
+
+    private Optional<String> sign(Fractions.Found found) {
+        return figure(found.above())
+                .flatMap(above -> figure(found.below()).flatMap(below -> Fractions.sign(above, below)));
+    }
+
+    private Optional<String> figure(Piece piece) {
+        Grey alone = piece.alone(2);
+        // The recogniser sees nothing in some single signs, and sees them in another size.
+        for (int height : FIGURES) {
+            Grey large = Tone.framed(Tone.scaled(alone, (double) height / alone.height()), ROOM);
+            List<Word> words = recogniser.words(large, Recogniser.Layout.ONE_SIGN, "12345678");
+            if (words.isEmpty()) {
+                words = recogniser.words(large, Recogniser.Layout.ONE_LINE, "12345678");
+            }
+            if (words.size() == 1
+                    && words.get(0).text().length() == 1
+                    && words.get(0).sure() >= SURE) {
+                return Optional.of(words.get(0).text()).filter(text -> Fractions.fits(text, Fractions.holes(piece)));
+            }
+        }
+        return Optional.empty();
+    }
+}

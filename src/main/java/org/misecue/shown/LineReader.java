@@ -1,0 +1,162 @@
+package org.misecue.shown;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads one line several times, from differently prepared pictures, and believes its figures only where the readings
+ * agree.
+ */
+final class LineReader {
+
+    /** So sure, of 100, must a line be to be one, and to be good enough not to look for a better preparation. */
+    private static final int LINE = 60;
+
+    private static final int GOOD = 82;
+    /** So sure must figures be to be believed, and to be heard against others. */
+    private static final int FIGURE = 70;
+
+    private static final int DISSENT = 55;
+    /** A reading that makes less than this share of the best out of the line does not count. */
+    private static final double WORTHY = 0.6;
+    /** In heights of small letters, the room that a figure needs beside the words and, with its spaces, between them. */
+    private static final double BESIDE = 0.35;
+
+    private static final double BETWEEN = 0.85;
+    /** In heights of small letters, how far the next word may be. */
+    private static final double NEAR = 1.3;
+    /** Of a small letter's height, the strokes in a gap that make a sign which nobody read. */
+    private static final double UNREAD = 0.5;
+
+    private final LineLooker looker;
+    private final FractionReader fractions;
+
+    LineReader(Recogniser recogniser) {
+        looker = new LineLooker(recogniser);
+        fractions = new FractionReader(recogniser);
+    }
+
+    /**
+     * Reads the line whose body is in a box; empty where it is none.
+     *
+     * @param found from the tops of small letters to their feet, in the part's pixels
+     */
+    Optional<ReadLine> read(Plates plates, Box found) {
+        Box body = extended(plates, found);
+        Look light = best(plates, body, true, Preparation.SHARES.subList(0, 1));
+        Look dark = best(plates, body, false, Preparation.SHARES.subList(0, 1));
+        if (Math.max(light.sure(), dark.sure()) < GOOD || Math.min(light.sure(), dark.sure()) >= LINE) {
+            // Letters with an outline may be read as the outline's shape, where a 3 looks like an 8.
+            light = best(plates, body, true, Preparation.SHARES);
+            dark = best(plates, body, false, Preparation.SHARES);
+        }
+        Look best = light.worth() >= dark.worth() ? light : dark;
+        Look other = best.light() ? dark : light;
+        if (best.sure() < LINE || best.tokens().isEmpty()) {
+            return Optional.empty();
+        }
+        ReadLine line = agreed(plates, body, best.light(), best.how().share());
+        boolean disputed = other.worth() >= WORTHY * best.worth() && contradicts(other.mended(), best.mended());
+        return Optional.of(disputed ? line.doubted() : line);
+    }
+
+    private Look best(Plates plates, Box body, boolean light, List<Double> shares) {
+        Look best = new Look(List.of(), light, Preparation.first(1));
+        for (double share : shares) {
+            Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
+            best = look.worth() > best.worth() ? look : best;
+        }
+        return best;
+    }
+
+    private ReadLine agreed(Plates plates, Box body, boolean light, double share) {
+        FractionReader.Seen seen = fractions.read(plates, body, light, share);
+        List<Look> all = new ArrayList<>();
+        for (Preparation how : Preparation.all(share)) {
+            all.add(looker.look(plates, body, light, how, seen.fractions()).mended());
+        }
+        int most = all.stream().mapToInt(Look::worth).max().orElse(0);
+        List<Look> looks =
+                all.stream().filter(look -> look.worth() >= WORTHY * most).toList();
+        Look best = looks.stream()
+                .max(Comparator.comparingInt(
+                                (Look look) -> agreeing(looks, look).size())
+                        .thenComparingInt(Look::worth))
+                .orElseThrow();
+        boolean doubtful = !seen.sure()
+                || !isBelieved(looks, best)
+                || Figures.doubtful(best.tokens())
+                || hasUnread(plates, body, best.tokens());
+        Box box = best.tokens().stream().map(Token::box).reduce(Box::with).orElse(body);
+        return new ReadLine(box, Token.text(best.tokens()), doubtful, best.sure());
+    }
+
+    private static List<Look> agreeing(List<Look> looks, Look with) {
+        return looks.stream().filter(look -> look.agrees(with)).toList();
+    }
+
+    /** Seen surely, in what the pictures have in common and in their middle, and not otherwise in any of them. */
+    static boolean isBelieved(List<Look> looks, Look best) {
+        List<Look> agreeing = agreeing(looks, best);
+        boolean twice =
+                agreeing.stream().map(look -> look.how().together()).distinct().count() > 1;
+        boolean surely = agreeing.stream().anyMatch(look -> look.figuresSure() >= FIGURE);
+        return twice && surely && looks.stream().noneMatch(look -> contradicts(look, best));
+    }
+
+    private static boolean contradicts(Look look, Look best) {
+        return Figures.contradict(look.figures(), best.figures())
+                && look.figuresSure() >= DISSENT
+                && look.sure() >= LINE;
+    }
+
+    /** With the strokes that stand near its ends: a figure may be where the line was thought to end. */
+    private static Box extended(Plates plates, Box found) {
+        int near = (int) (NEAR * found.height());
+        double longest = StripFinder.LONGEST * found.height();
+        Box body = found.and(plates.part().whole());
+        while (true) {
+            Box before = new Box(body.left() - near, body.top(), body.left(), body.bottom());
+            Box after = new Box(body.right(), body.top(), body.right() + near, body.bottom());
+            Box wider = body;
+            if (isSign(plates, before, longest)) {
+                wider = wider.with(new Box(plates.leftmost(before, longest), body.top(), body.left(), body.bottom()));
+            }
+            if (isSign(plates, after, longest)) {
+                wider = wider.with(new Box(body.left(), body.top(), plates.rightmost(after, longest), body.bottom()));
+            }
+            if (wider.equals(body)) {
+                return body;
+            }
+            body = wider;
+        }
+    }
+
+    /** Whether the strokes in a box are enough for a sign. */
+    private static boolean isSign(Plates plates, Box in, double longest) {
+        return plates.strokes(in, longest)
+                >= UNREAD * in.height() / plates.part().grain();
+    }
+
+    /** Whether there are strokes between or beside the words that nobody read, and room for a sign. */
+    static boolean hasUnread(Plates plates, Box body, List<Token> tokens) {
+        double longest = StripFinder.LONGEST * body.height();
+        int slack = Math.max(2, (int) plates.part().grain());
+        List<Token> ordered = new ArrayList<>(tokens);
+        ordered.sort(Comparator.comparingInt(token -> token.box().left()));
+        int at = body.left();
+        double room = BESIDE;
+        for (Token token : ordered) {
+            Box gap = new Box(at + slack, body.top(), token.box().left() - slack, body.bottom());
+            if (gap.width() >= room * body.height() && isSign(plates, gap, longest)) {
+                return true;
+            }
+            room = BETWEEN;
+            at = Math.max(at, token.box().right());
+        }
+        Box rest = new Box(at + slack, body.top(), body.right(), body.bottom());
+        return rest.width() >= BESIDE * body.height() && isSign(plates, rest, longest);
+    }
+}

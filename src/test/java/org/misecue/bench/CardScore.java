@@ -1,0 +1,160 @@
+package org.misecue.bench;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.misecue.quantity.QuantityReader;
+import org.misecue.quantity.WrittenQuantity;
+import org.misecue.shown.Card;
+import org.misecue.shown.CardLine;
+
+/** How right a reading is, counted over films. */
+final class CardScore {
+
+    private static final Pattern START = Pattern.compile("(?<![\\p{L}\\d.,/½¼¾⅓⅔⅛])(?:[\\d½¼¾⅓⅔⅛]|gas mark)");
+    private static final double ALIKE = 0.5;
+
+    private final QuantityReader reader = new QuantityReader();
+    int cards;
+    int cardsFound;
+    int amounts;
+    int right;
+    int rightAndSure;
+    int doubtful;
+    int wrongAndSure;
+    int falseLines;
+    final List<Long> startErrors = new ArrayList<>();
+    final List<Long> endErrors = new ArrayList<>();
+    final List<String> rows = new ArrayList<>();
+
+    void add(CardFilm film, List<Card> read) {
+        List<Card> unused = new ArrayList<>(read);
+        List<CardLine> matched = new ArrayList<>();
+        for (CardTruth truth : film.cards()) {
+            cards++;
+            List<Card> over =
+                    read.stream().filter(card -> overlaps(card, truth)).toList();
+            boolean found = false;
+            for (String line : truth.lines()) {
+                Optional<CardLine> best = over.stream()
+                        .flatMap(card -> card.lines().stream())
+                        .filter(other -> likeness(line, other.text()) >= ALIKE)
+                        .max(Comparator.comparingDouble(other -> likeness(line, other.text())));
+                best.ifPresent(matched::add);
+                found |= best.isPresent();
+                judge(film, truth, line, best);
+            }
+            cardsFound += found ? 1 : 0;
+            times(film, truth, over, matched);
+        }
+        for (Card card : unused) {
+            for (CardLine line : card.lines()) {
+                if (matched.stream().noneMatch(other -> other == line)) {
+                    falseLines++;
+                    boolean harmful = !line.doubtful() && !amounts(line.text()).isEmpty();
+                    wrongAndSure += harmful ? 1 : 0;
+                    rows.add((harmful ? "WRONG " : "false ") + film.name() + " " + card.from() + " " + card.to() + " "
+                            + line);
+                }
+            }
+        }
+    }
+
+    private static boolean overlaps(Card card, CardTruth truth) {
+        return card.from().compareTo(truth.to()) < 0 && card.to().compareTo(truth.from()) > 0;
+    }
+
+    private void judge(CardFilm film, CardTruth truth, String line, Optional<CardLine> read) {
+        List<String> wanted = amounts(line);
+        List<String> got = read.map(other -> amounts(other.text())).orElse(List.of());
+        boolean isDoubtful = read.map(CardLine::doubtful).orElse(false);
+        amounts += wanted.size();
+        long same = wanted.equals(got)
+                ? wanted.size()
+                : wanted.stream().filter(got::contains).count();
+        right += (int) same;
+        rightAndSure += isDoubtful ? 0 : (int) same;
+        doubtful += isDoubtful && !wanted.isEmpty() ? wanted.size() : 0;
+        boolean wrong = read.isPresent() && !isDoubtful && got.stream().anyMatch(amount -> !wanted.contains(amount));
+        wrongAndSure += wrong ? 1 : 0;
+        if (!wanted.equals(got)) {
+            rows.add((wrong ? "WRONG " : isDoubtful ? "doubt " : "lost  ") + film.name() + " " + truth.from() + " "
+                    + truth.look() + " " + film.picture() + " " + film.height() + " "
+                    + truth.font().getFontName() + " | "
+                    + line + " | " + read.map(CardLine::text).orElse("-"));
+        } else if (isDoubtful && !wanted.isEmpty()) {
+            rows.add("right?" + " " + film.name() + " " + line + " | "
+                    + read.map(CardLine::text).orElse("-"));
+        }
+    }
+
+    private void times(CardFilm film, CardTruth truth, List<Card> over, List<CardLine> matched) {
+        List<Card> its = over.stream()
+                .filter(card ->
+                        card.lines().stream().anyMatch(line -> matched.stream().anyMatch(m -> m == line)))
+                .filter(card -> truth.lines().stream()
+                        .anyMatch(line -> card.lines().stream().anyMatch(o -> likeness(line, o.text()) >= ALIKE)))
+                .toList();
+        its.stream()
+                .map(Card::from)
+                .min(Comparator.naturalOrder())
+                .ifPresent(from -> note(startErrors, film, truth.lines(), truth.from(), from));
+        its.stream()
+                .map(Card::to)
+                .max(Comparator.naturalOrder())
+                .ifPresent(to -> note(endErrors, film, truth.lines(), truth.to(), to));
+    }
+
+    private void note(List<Long> errors, CardFilm film, List<String> lines, Duration wanted, Duration got) {
+        long error = apart(got, wanted);
+        errors.add(error);
+        if (error > 500) {
+            rows.add("time  " + film.name() + " " + lines + " " + wanted + " " + got);
+        }
+    }
+
+    private static long apart(Duration one, Duration other) {
+        return one.minus(other).abs().toMillis();
+    }
+
+    /** All amounts of a line, each as the reader understands it. */
+    List<String> amounts(String line) {
+        List<String> amounts = new ArrayList<>();
+        Matcher start = START.matcher(line);
+        int at = 0;
+        while (start.find(at)) {
+            Optional<WrittenQuantity> read = reader.read(line.substring(start.start()));
+            read.ifPresent(amount -> amounts.add(amount.quantity().toString()));
+            read.flatMap(WrittenQuantity::alternative).ifPresent(other -> amounts.add(other.toString()));
+            at = Math.max(
+                    start.end(), start.start() + read.map(WrittenQuantity::end).orElse(1));
+            if (at > line.length()) {
+                break;
+            }
+        }
+        return amounts;
+    }
+
+    static double likeness(String one, String other) {
+        String a = one.replace(" ", "").toLowerCase(java.util.Locale.ROOT);
+        String b = other.replace(" ", "").toLowerCase(java.util.Locale.ROOT);
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return 1 - (double) row[b.length()] / Math.max(1, Math.max(a.length(), b.length()));
+    }
+}
