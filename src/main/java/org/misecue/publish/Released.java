@@ -45,12 +45,13 @@ public final class Released {
     }
 
     private static List<String> contains(ScaledRecipe published, Pantry pantry) {
+        Labels labels = Labels.in(Labels.USUAL);
         Set<String> contains = new TreeSet<>();
         for (WeighedLine line : published.lines()) {
             String name = line.written().ingredient();
-            AllergenLine.of(SafeText.line(name), SafeText.line(name), pantry.find(name), Emphasis.CAPITALS)
+            AllergenLine.of(SafeText.line(name), SafeText.line(name), pantry.find(name), word -> word, labels)
                     .contains()
-                    .forEach(named -> contains.add(AllergenLine.labelled(named.allergen())));
+                    .forEach(named -> contains.add(labels.allergen(named.allergen())));
         }
         return List.copyOf(contains);
     }
