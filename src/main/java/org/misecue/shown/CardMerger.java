@@ -96,11 +96,13 @@ final class CardMerger {
 
     private static boolean isFragment(Stay stay, Stay of) {
         boolean sameTime = of.from().compareTo(stay.to()) < 0 && stay.from().compareTo(of.to()) < 0;
+        if (stay == of || !sameTime) {
+            return false;
+        }
         Box part = stay.best().box();
         Box whole = of.best().box();
         boolean inside = whole.grown(4, 4).and(part).area() > MOSTLY * part.area();
-        return sameTime
-                && inside
+        return inside
                 && bare(of.best().text()).length() > bare(stay.best().text()).length();
     }
 

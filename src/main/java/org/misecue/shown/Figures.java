@@ -252,7 +252,9 @@ final class Figures {
         if (!token.matches(".*[\\d" + FRACTION + "]") || next.isEmpty() || UNITS.contains(next)) {
             return false;
         }
-        return next.matches("\\p{L}{1,2}") && !SHORT_WORDS.contains(next)
+        boolean spoon = next.length() >= 4 && next.length() <= 5 && CardMerger.distance(next, "tbsp") <= 2;
+        return spoon
+                || next.matches("\\p{L}{1,2}") && !SHORT_WORDS.contains(next)
                 || next.matches("[mn][il1]|k[gq9]|rn[il]|m[nl]n|mln|rnin|cu.|.up|°.*");
     }
 

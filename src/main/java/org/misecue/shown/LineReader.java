@@ -30,6 +30,11 @@ final class LineReader {
     /** Of a small letter's height, the strokes in a gap that make a sign which nobody read. */
     private static final double UNREAD = 0.5;
 
+    /** So many looks are enough for a line without figures, if so sure. */
+    private static final int ENOUGH = 2;
+
+    private static final int PLAIN = 90;
+
     private final LineLooker looker;
     private final FractionReader fractions;
 
@@ -76,6 +81,11 @@ final class LineReader {
         List<Look> all = new ArrayList<>();
         for (Preparation how : Preparation.all(share)) {
             all.add(looker.look(plates, body, light, how, seen.fractions()).mended());
+            if (all.size() == ENOUGH
+                    && seen.fractions().isEmpty()
+                    && all.stream().allMatch(LineReader::isPlain)) {
+                break;
+            }
         }
         int most = all.stream().mapToInt(Look::worth).max().orElse(0);
         List<Look> looks =
@@ -91,6 +101,11 @@ final class LineReader {
                 || hasUnread(plates, body, best.tokens());
         Box box = best.tokens().stream().map(Token::box).reduce(Box::with).orElse(body);
         return new ReadLine(box, Token.text(best.tokens()), doubtful, best.sure());
+    }
+
+    /** Surely words only. */
+    private static boolean isPlain(Look look) {
+        return look.sure() >= PLAIN && look.figures().isEmpty() && !Figures.doubtful(look.tokens());
     }
 
     private static List<Look> agreeing(List<Look> looks, Look with) {
