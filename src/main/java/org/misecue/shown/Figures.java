@@ -121,6 +121,9 @@ final class Figures {
         if (degrees.matches() && (degrees.group(1) != null || afterFigure)) {
             mended = (degrees.group(1) == null ? "" : degrees.group(1)) + "°C" + degrees.group(2);
         }
+        if (afterFigure && mended.matches("[xX×]+")) {
+            mended = "x";
+        }
         Matcher improper = IMPROPER.matcher(mended);
         if (improper.matches() && figure(improper.group(2)) < figure(improper.group(3))) {
             mended = improper.group(1) + " " + improper.group(2) + "/" + improper.group(3);

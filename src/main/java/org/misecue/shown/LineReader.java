@@ -14,13 +14,15 @@ final class LineReader {
     /** So sure, of 100, must a line be to be one, and to be good enough not to look for a better preparation. */
     private static final int LINE = 60;
 
-    private static final int GOOD = 82;
+    private static final int GOOD = 88;
     /** So sure must figures be to be believed, and to be heard against others. */
     private static final int FIGURE = 70;
 
     private static final int DISSENT = 55;
     /** A reading that makes less than this share of the best out of the line does not count. */
     private static final double WORTHY = 0.6;
+    /** So much more must a fainter preparation make out of a line to be taken. */
+    private static final double BETTER = 1.05;
     /** In heights of small letters, the room that a figure needs beside the words and, with its spaces, between them. */
     private static final double BESIDE = 0.35;
 
@@ -71,7 +73,7 @@ final class LineReader {
         Look best = new Look(List.of(), light, Preparation.first(1));
         for (double share : shares) {
             Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
-            best = look.worth() > best.worth() ? look : best;
+            best = look.worth() > BETTER * best.worth() ? look : best;
         }
         return best;
     }
@@ -91,8 +93,7 @@ final class LineReader {
         List<Look> looks =
                 all.stream().filter(look -> look.worth() >= WORTHY * most).toList();
         Look best = looks.stream()
-                .max(Comparator.comparingInt(
-                                (Look look) -> agreeing(looks, look).size())
+                .max(Comparator.comparingInt((Look look) -> supporting(looks, look))
                         .thenComparingInt(Look::worth))
                 .orElseThrow();
         boolean doubtful = !seen.sure()
@@ -106,6 +107,13 @@ final class LineReader {
     /** Surely words only. */
     private static boolean isPlain(Look look) {
         return look.sure() >= PLAIN && look.figures().isEmpty() && !Figures.doubtful(look.tokens());
+    }
+
+    /** How many do not say otherwise. */
+    private static int supporting(List<Look> looks, Look look) {
+        return (int) looks.stream()
+                .filter(other -> !Figures.contradict(other.figures(), look.figures()))
+                .count();
     }
 
     private static List<Look> agreeing(List<Look> looks, Look with) {

@@ -126,12 +126,12 @@ final class Trace {
 
     /** As the reader wants it, for a part of the whole pictures, which are larger by a factor. */
     Exposure.Strokes strokes(Box part, double factor) {
-        int[] across = new int[spots.length];
-        int[] down = new int[spots.length];
+        double[] across = new double[spots.length];
+        double[] down = new double[spots.length];
         int[] sideways = new int[spots.length];
         for (int i = 0; i < spots.length; i++) {
-            across[i] = (int) ((spots[i] % width + 0.5) * factor) - part.left();
-            down[i] = (int) ((spots[i] / width + 0.5) * factor) - part.top();
+            across[i] = (spots[i] % width + 0.5) * factor - part.left();
+            down[i] = (spots[i] / width + 0.5) * factor - part.top();
             sideways[i] = StandingEdges.sideways(kinds[i]);
         }
         return new Exposure.Strokes(across, down, sideways);
