@@ -116,12 +116,21 @@ final class Trace {
 
     /** The picture at which most in a box came: a few edges may have been there before by chance. */
     int cameAt(Box in, int otherwise) {
+        return cameAt(in, 0.25, otherwise);
+    }
+
+    /** The picture at which half of what is in a box had come, for boxes in which old edges were found anew. */
+    int changedAt(Box in, int otherwise) {
+        return cameAt(in, 0.5, otherwise);
+    }
+
+    private int cameAt(Box in, double share, int otherwise) {
         int[] since = IntStream.range(0, spots.length)
                 .filter(i -> isIn(i, in))
                 .map(i -> came[i])
                 .sorted()
                 .toArray();
-        return since.length == 0 ? otherwise : since[since.length / 4];
+        return since.length == 0 ? otherwise : since[(int) (share * since.length)];
     }
 
     /** As the reader wants it, for a part of the whole pictures, which are larger by a factor. */
