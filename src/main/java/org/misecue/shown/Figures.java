@@ -197,6 +197,7 @@ final class Figures {
             String next = i + 1 < tokens.size() ? bare(tokens.get(i + 1).text()) : "";
             String before = i > 0 ? tokens.get(i - 1).text() : "";
             if (tokens.get(i).hasFigure()) {
+                doubtful |= isBareFraction(text, next);
                 doubtful |= next.matches("[" + FRACTION + "].*") && !text.matches("\\d+");
                 doubtful |= !isWellFormed(text) || isUnlikely(text, next) || isOddUnit(text, next);
             } else {
@@ -218,6 +219,11 @@ final class Figures {
             }
         }
         return true;
+    }
+
+    /** A part of something without a unit: the unit may have been overlooked. */
+    private static boolean isBareFraction(String token, String next) {
+        return token.matches("\\d*[" + FRACTION + "]|\\d+/\\d+") && !UNITS.contains(next);
     }
 
     /** Amounts of a size at which a lost dash, point, degree sign or a "g" taken for a 9 is likelier than the amount. */
