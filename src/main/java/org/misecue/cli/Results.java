@@ -24,7 +24,6 @@ import org.misecue.prep.LabelPage;
 import org.misecue.prep.LabelSheet;
 import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepText;
-import org.misecue.publish.SchemaOrg;
 import org.misecue.shots.CueCards;
 import org.misecue.shots.ShotOrder;
 import org.misecue.shots.ShotsCsv;
@@ -91,9 +90,14 @@ final class Results {
     }
 
     void addDescription() {
-        add("description.txt", worktop.description().text());
-        add("recipe.jsonld", SchemaOrg.json(worktop.filmedEdition()));
-        row("for the film's page", "description.txt, recipe.jsonld");
+        add(
+                "description.txt",
+                new Release(worktop).draftHead() + worktop.description().text());
+        add("recipe.jsonld", worktop.recipeData());
+        String page = worktop.recipePage();
+        add("recipe.html", page);
+        files.put("recipe.pdf", Pdf.of(page));
+        row("for the film's page", "description.txt, recipe.html, recipe.pdf, recipe.jsonld");
     }
 
     private void add(String name, String text) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
 import org.misecue.claims.Claim;
@@ -38,6 +39,9 @@ import org.misecue.prep.PrepSettings;
 import org.misecue.publish.Describer;
 import org.misecue.publish.Description;
 import org.misecue.publish.Edition;
+import org.misecue.publish.PublishTemplates;
+import org.misecue.publish.RecipePage;
+import org.misecue.publish.SchemaOrg;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
@@ -71,12 +75,22 @@ final class Worktop {
             Lazy.of(() -> scale(settings().publish().batch()));
     private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
+    private final Lazy<PublishTemplates> templates;
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
     private final Lazy<Description> description =
-            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings())));
+            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates()));
 
-    /** @param look reads what the films show */
-    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
+    /**
+     * @param look reads what the films show
+     * @param templates finds what is published by
+     */
+    Worktop(
+            Episode episode,
+            OwnPantry own,
+            Supplier<Pantry> pantry,
+            Function<Worktop, Picture> look,
+            Supplier<PublishTemplates> templates) {
+        this.templates = Lazy.of(templates);
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
@@ -179,8 +193,8 @@ final class Worktop {
 
     /** What the producer writes beside the recipe. */
     private List<Written> ownTexts() {
-        return settings().title().stream()
-                .map(title -> new Written(Place.of("episode.yaml"), title))
+        return Stream.concat(settings().title().stream(), settings().publish().web().summary().stream())
+                .map(text -> new Written(Place.of("episode.yaml"), text))
                 .toList();
     }
 
@@ -220,13 +234,30 @@ final class Worktop {
         return edition.get();
     }
 
-    /** The same with the length of its film, for which the film is opened. */
-    Edition filmedEdition() {
-        return edition().with(edition().web().withLength(Publishing.length(this)));
-    }
-
     Description description() {
         return description.get();
+    }
+
+    /** The published recipe as a page, with its data for machines. */
+    String recipePage() {
+        return RecipePage.html(draft(), Publishing.description(settings()), templates(), recipeData());
+    }
+
+    /** The published recipe for machines; a draft says that it is one. */
+    String recipeData() {
+        return SchemaOrg.json(draft());
+    }
+
+    /** With the length of its film, for which the film is opened, and with what still keeps it from going out. */
+    private Edition draft() {
+        Release release = new Release(this);
+        return edition()
+                .with(edition().web().withLength(Publishing.length(this)))
+                .asDraft(release.isBlocked() ? Optional.of(release.draftHead()) : Optional.empty());
+    }
+
+    private PublishTemplates templates() {
+        return templates.get();
     }
 
     private Recipe readRecipe() {
@@ -296,7 +327,8 @@ final class Worktop {
                 List.of(),
                 kitchen(),
                 settings().publish().film(),
-                Publishing.web(this));
+                Publishing.web(this),
+                Optional.empty());
     }
 
     /**

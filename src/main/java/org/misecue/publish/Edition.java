@@ -20,6 +20,7 @@ import org.misecue.scale.ScaledRecipe;
  * @param pantry what is known of the ingredients
  * @param film the narration on the film's clock; empty where there is only one
  * @param web where it is published
+ * @param draft why it must not go out yet; empty for what may
  */
 public record Edition(
         ScaledRecipe batch,
@@ -28,28 +29,40 @@ public record Edition(
         List<Offer> offers,
         Pantry pantry,
         Optional<String> film,
-        WebData web) {
+        WebData web,
+        Optional<String> draft) {
 
     /** A recipe of which nobody has spoken yet. */
     public static Edition of(ScaledRecipe batch, Pantry pantry) {
         return new Edition(
-                batch, Optional.empty(), Optional.empty(), List.of(), pantry, Optional.empty(), WebData.in(Locale.UK));
+                batch,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                pantry,
+                Optional.empty(),
+                WebData.in(Locale.UK),
+                Optional.empty());
     }
 
     public Edition with(Comparison known) {
-        return new Edition(batch, Optional.of(known), alignment, offers, pantry, film, web);
+        return new Edition(batch, Optional.of(known), alignment, offers, pantry, film, web, draft);
     }
 
     public Edition with(Alignment known) {
-        return new Edition(batch, comparison, Optional.of(known), offers, pantry, film, web);
+        return new Edition(batch, comparison, Optional.of(known), offers, pantry, film, web, draft);
     }
 
     public Edition with(List<Offer> made) {
-        return new Edition(batch, comparison, alignment, made, pantry, film, web);
+        return new Edition(batch, comparison, alignment, made, pantry, film, web, draft);
     }
 
     public Edition with(WebData known) {
-        return new Edition(batch, comparison, alignment, offers, pantry, film, known);
+        return new Edition(batch, comparison, alignment, offers, pantry, film, known, draft);
+    }
+
+    public Edition asDraft(Optional<String> why) {
+        return new Edition(batch, comparison, alignment, offers, pantry, film, web, why);
     }
 
     Recipe recipe() {

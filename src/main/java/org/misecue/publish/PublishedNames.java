@@ -48,6 +48,7 @@ final class PublishedNames {
         FigureText figures = new FigureText(edition.batch(), labels);
         Map<String, Object> names = new LinkedHashMap<>();
         names.put("title", SafeText.line(edition.recipe().title()));
+        names.put("draft", edition.draft().map(SafeText::line).orElse(""));
         names.put("makes", figures.makes());
         names.put("summary", edition.web().summary().map(SafeText::line).orElse(""));
         names.put("figures", figures(figures));

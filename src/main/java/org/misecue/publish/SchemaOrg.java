@@ -45,6 +45,7 @@ public final class SchemaOrg {
         document.put("@context", "https://schema.org");
         document.put("@type", "Recipe");
         document.put("name", SafeText.line(recipe.title()));
+        edition.draft().ifPresent(why -> document.put("creativeWorkStatus", "Draft"));
         text(document, "description", web.summary());
         document.put("inLanguage", web.language().toLanguageTag());
         url(document, "url", web.page());

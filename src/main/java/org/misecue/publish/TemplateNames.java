@@ -15,7 +15,7 @@ record TemplateNames(Map<String, TemplateNames> inner) {
     private static final TemplateNames LINE = named("line", "amount").and("pieces", named("text", "allergen"));
 
     static final TemplateNames ALL = named(
-                    "title", "makes", "summary", "url", "video-url", "language", "recipe-language", "json-ld")
+                    "title", "draft", "makes", "summary", "url", "video-url", "language", "recipe-language", "json-ld")
             .and("figures", named("tin", "oven", "times", "other-batch"))
             .and("ingredients", named("goes-on").and("parts", named("heading").and("lines", LINE)))
             .and("allergens", named().and("sentences", named("sentence")))

@@ -13,6 +13,11 @@ final class CardMerger {
     private static final Duration GAP = Duration.ofMillis(500);
     /** Of the longer text, so much may differ. */
     private static final double DIFFERENT = 0.25;
+    /** Where so much of it differs it is another text. */
+    private static final double OTHER = 0.5;
+
+    /** In pixels of the small picture. */
+    private static final int ALIGNED = 8;
 
     /** Of a fragment's box, what lies within the longer line's. */
     private static final double MOSTLY = 0.7;
@@ -29,6 +34,10 @@ final class CardMerger {
                     from.compareTo(other.from) < 0 ? from : other.from,
                     to.compareTo(other.to) > 0 ? to : other.to,
                     all);
+        }
+
+        Stay notBefore(Duration time) {
+            return new Stay(from.compareTo(time) < 0 ? time : from, to, seen);
         }
 
         Stay doubted() {
@@ -69,12 +78,51 @@ final class CardMerger {
                 groups.add(new Group(reading.from(), reading.to(), fresh));
             }
         }
+        oneAfterAnother(groups);
         withoutFragments(groups);
         return groups.stream()
                 .filter(group -> !group.stays().isEmpty())
                 .map(group -> card(film, group))
                 .sorted(Comparator.comparing(Card::from).thenComparing(Card::to))
                 .toList();
+    }
+
+    /** Of two texts that stood at one place, the later came when the earlier had gone. */
+    private static void oneAfterAnother(List<Group> groups) {
+        List<Stay> all =
+                groups.stream().flatMap(group -> group.stays().stream()).toList();
+        for (Group group : groups) {
+            group.stays().replaceAll(stay -> all.stream()
+                    .filter(other -> isBefore(other, stay))
+                    .map(Stay::to)
+                    .max(Comparator.naturalOrder())
+                    .map(stay::notBefore)
+                    .orElse(stay));
+        }
+    }
+
+    private static boolean isBefore(Stay one, Stay other) {
+        boolean overlap = one.to().compareTo(other.to()) < 0 && other.from().compareTo(one.to()) < 0;
+        if (one == other || !overlap || one.to().minus(one.from()).compareTo(GAP.multipliedBy(2)) < 0) {
+            return false;
+        }
+        ReadLine first = one.best();
+        ReadLine second = other.best();
+        String a = bare(first.text());
+        String b = bare(second.text());
+        boolean related = distance(a, b) <= OTHER * Math.max(a.length(), b.length()) || b.contains(a) || a.contains(b);
+        return !first.doubtful() && !related && samePlace(first, second) && areAligned(first.box(), second.box());
+    }
+
+    /** As texts are that take each other's place; part of a line need not be. */
+    private static boolean areAligned(Box one, Box other) {
+        return Math.abs(one.left() - other.left()) <= ALIGNED
+                || Math.abs(one.left() + one.right() - other.left() - other.right()) <= 2 * ALIGNED;
+    }
+
+    private static boolean samePlace(ReadLine one, ReadLine other) {
+        return one.box().grown(4, 2).and(other.box()).area()
+                > 0.5 * Math.min(one.box().area(), other.box().area());
     }
 
     /** What is part of a longer line that stands at the same time is no line; its figures must be the longer's. */
@@ -96,11 +144,13 @@ final class CardMerger {
 
     private static boolean isFragment(Stay stay, Stay of) {
         boolean sameTime = of.from().compareTo(stay.to()) < 0 && stay.from().compareTo(of.to()) < 0;
+        if (stay == of || !sameTime) {
+            return false;
+        }
         Box part = stay.best().box();
         Box whole = of.best().box();
         boolean inside = whole.grown(4, 4).and(part).area() > MOSTLY * part.area();
-        return sameTime
-                && inside
+        return inside
                 && bare(of.best().text()).length() > bare(stay.best().text()).length();
     }
 
@@ -125,9 +175,7 @@ final class CardMerger {
         }
         ReadLine one = before.best();
         ReadLine other = now.best();
-        boolean samePlace = one.box().grown(4, 2).and(other.box()).area()
-                > 0.5 * Math.min(one.box().area(), other.box().area());
-        return samePlace && alike(one, other);
+        return samePlace(one, other) && alike(one, other);
     }
 
     /**

@@ -74,7 +74,7 @@ final class CardWatch {
                 .mapToInt(Change::at)
                 .max()
                 .orElse(0);
-        int came = Trace.of(edges, found).cameAt(found, edges.now());
+        int came = Trace.of(edges, found).changedAt(found, edges.now());
         Box near = found.grown(found.height(), 2);
         for (Patch patch : List.copyOf(patches)) {
             if (!patch.isRead() && patch.box().meets(near) && patch.opened() >= came) {

@@ -31,13 +31,20 @@ public final class Cards {
         try (Screening screening = Screening.open(film, BETWEEN, SMALL);
                 Recogniser recogniser = Recogniser.open(data)) {
             return read(screening, name, new TextEye(recogniser), progress);
-        } catch (UnusableData | LinkageError e) {
-            Note note = new Note(
-                    Place.of(name),
-                    "text in the picture is not read, because the text recogniser cannot be started with "
-                            + data.folder() + "; install Tesseract's English data for version 4 or newer");
-            return new ShownText(name, List.of(), 0, Duration.ZERO, List.of(note));
+        } catch (UnusableData e) {
+            return unread(
+                    name,
+                    "Tesseract cannot use the language data in " + data.folder()
+                            + "; install English data for version 4 or newer");
+        } catch (LinkageError e) {
+            return unread(
+                    name, "Tesseract's libraries for this machine are not in lib/; use a build made for this machine");
         }
+    }
+
+    private static ShownText unread(String name, String because) {
+        Note note = new Note(Place.of(name), "text in the picture is not read, because " + because);
+        return new ShownText(name, List.of(), 0, Duration.ZERO, List.of(note));
     }
 
     static ShownText read(Screening screening, String name, Eye eye, Consumer<Duration> progress) {

@@ -24,14 +24,14 @@ record Exposure(List<Grey> pictures, double letter, double grain, Strokes stroke
      *     feet
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Strokes(int[] across, int[] down, int[] sideways) {
+    record Strokes(double[] across, double[] down, int[] sideways) {
 
         int count() {
             return across.length;
         }
 
         boolean isIn(int i, Box box) {
-            return box.contains(across[i], down[i]);
+            return box.contains((int) across[i], (int) down[i]);
         }
     }
 
@@ -62,7 +62,7 @@ record Exposure(List<Grey> pictures, double letter, double grain, Strokes stroke
         int[] inks = new int[spots.length];
         int[] grounds = new int[spots.length];
         for (int k = 0; k < spots.length; k++) {
-            Levels beside = beside(picture, strokes.across()[spots[k]], strokes.down()[spots[k]]);
+            Levels beside = beside(picture, (int) strokes.across()[spots[k]], (int) strokes.down()[spots[k]]);
             inks[k] = beside.ink();
             grounds[k] = beside.ground();
         }

@@ -121,6 +121,9 @@ final class Figures {
         if (degrees.matches() && (degrees.group(1) != null || afterFigure)) {
             mended = (degrees.group(1) == null ? "" : degrees.group(1)) + "°C" + degrees.group(2);
         }
+        if (afterFigure && mended.matches("[xX×]+")) {
+            mended = "x";
+        }
         Matcher improper = IMPROPER.matcher(mended);
         if (improper.matches() && figure(improper.group(2)) < figure(improper.group(3))) {
             mended = improper.group(1) + " " + improper.group(2) + "/" + improper.group(3);
@@ -194,6 +197,7 @@ final class Figures {
             String next = i + 1 < tokens.size() ? bare(tokens.get(i + 1).text()) : "";
             String before = i > 0 ? tokens.get(i - 1).text() : "";
             if (tokens.get(i).hasFigure()) {
+                doubtful |= isBareFraction(text, next);
                 doubtful |= next.matches("[" + FRACTION + "].*") && !text.matches("\\d+");
                 doubtful |= !isWellFormed(text) || isUnlikely(text, next) || isOddUnit(text, next);
             } else {
@@ -215,6 +219,11 @@ final class Figures {
             }
         }
         return true;
+    }
+
+    /** A part of something without a unit: the unit may have been overlooked. */
+    private static boolean isBareFraction(String token, String next) {
+        return token.matches("\\d*[" + FRACTION + "]|\\d+/\\d+") && !UNITS.contains(next);
     }
 
     /** Amounts of a size at which a lost dash, point, degree sign or a "g" taken for a 9 is likelier than the amount. */
@@ -252,7 +261,9 @@ final class Figures {
         if (!token.matches(".*[\\d" + FRACTION + "]") || next.isEmpty() || UNITS.contains(next)) {
             return false;
         }
-        return next.matches("\\p{L}{1,2}") && !SHORT_WORDS.contains(next)
+        boolean spoon = next.length() >= 4 && next.length() <= 5 && CardMerger.distance(next, "tbsp") <= 2;
+        return spoon
+                || next.matches("\\p{L}{1,2}") && !SHORT_WORDS.contains(next)
                 || next.matches("[mn][il1]|k[gq9]|rn[il]|m[nl]n|mln|rnin|cu.|.up|°.*");
     }
 

@@ -28,8 +28,25 @@ final class FractionReader {
     /** @param sure whether both preparations showed the same, and all of it could be read */
     record Seen(List<Token> fractions, boolean sure) {}
 
-    /** Looks for fractions in the line whose body is in a box. */
+    /**
+     * Looks for fractions in the line whose body is in a box.
+     *
+     * @param share by which its letters were read best; others are tried where something there cannot be read
+     */
     Seen read(Plates plates, Box body, boolean light, double share) {
+        Seen first = twice(plates, body, light, share);
+        if (first.sure()) {
+            return first;
+        }
+        return Preparation.SHARES.stream()
+                .filter(other -> other != share)
+                .map(other -> twice(plates, body, light, other))
+                .filter(seen -> seen.sure() && !seen.fractions().isEmpty())
+                .findFirst()
+                .orElse(first);
+    }
+
+    private Seen twice(Plates plates, Box body, boolean light, double share) {
         Seen common = read(plates, plates.together(light), body, share);
         Seen middle = read(plates, plates.middle(light), body, share);
         List<String> one = common.fractions().stream().map(Token::text).toList();

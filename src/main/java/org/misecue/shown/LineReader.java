@@ -14,13 +14,15 @@ final class LineReader {
     /** So sure, of 100, must a line be to be one, and to be good enough not to look for a better preparation. */
     private static final int LINE = 60;
 
-    private static final int GOOD = 82;
+    private static final int GOOD = 88;
     /** So sure must figures be to be believed, and to be heard against others. */
     private static final int FIGURE = 70;
 
     private static final int DISSENT = 55;
     /** A reading that makes less than this share of the best out of the line does not count. */
     private static final double WORTHY = 0.6;
+    /** So much more must a fainter preparation make out of a line to be taken. */
+    private static final double BETTER = 1.05;
     /** In heights of small letters, the room that a figure needs beside the words and, with its spaces, between them. */
     private static final double BESIDE = 0.35;
 
@@ -29,6 +31,11 @@ final class LineReader {
     private static final double NEAR = 1.3;
     /** Of a small letter's height, the strokes in a gap that make a sign which nobody read. */
     private static final double UNREAD = 0.5;
+
+    /** So many looks are enough for a line without figures, if so sure. */
+    private static final int ENOUGH = 2;
+
+    private static final int PLAIN = 90;
 
     private final LineLooker looker;
     private final FractionReader fractions;
@@ -66,7 +73,7 @@ final class LineReader {
         Look best = new Look(List.of(), light, Preparation.first(1));
         for (double share : shares) {
             Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
-            best = look.worth() > best.worth() ? look : best;
+            best = look.worth() > BETTER * best.worth() ? look : best;
         }
         return best;
     }
@@ -76,13 +83,17 @@ final class LineReader {
         List<Look> all = new ArrayList<>();
         for (Preparation how : Preparation.all(share)) {
             all.add(looker.look(plates, body, light, how, seen.fractions()).mended());
+            if (all.size() == ENOUGH
+                    && seen.fractions().isEmpty()
+                    && all.stream().allMatch(LineReader::isPlain)) {
+                break;
+            }
         }
         int most = all.stream().mapToInt(Look::worth).max().orElse(0);
         List<Look> looks =
                 all.stream().filter(look -> look.worth() >= WORTHY * most).toList();
         Look best = looks.stream()
-                .max(Comparator.comparingInt(
-                                (Look look) -> agreeing(looks, look).size())
+                .max(Comparator.comparingInt((Look look) -> supporting(looks, look))
                         .thenComparingInt(Look::worth))
                 .orElseThrow();
         boolean doubtful = !seen.sure()
@@ -91,6 +102,18 @@ final class LineReader {
                 || hasUnread(plates, body, best.tokens());
         Box box = best.tokens().stream().map(Token::box).reduce(Box::with).orElse(body);
         return new ReadLine(box, Token.text(best.tokens()), doubtful, best.sure());
+    }
+
+    /** Surely words only. */
+    private static boolean isPlain(Look look) {
+        return look.sure() >= PLAIN && look.figures().isEmpty() && !Figures.doubtful(look.tokens());
+    }
+
+    /** How many do not say otherwise. */
+    private static int supporting(List<Look> looks, Look look) {
+        return (int) looks.stream()
+                .filter(other -> !Figures.contradict(other.figures(), look.figures()))
+                .count();
     }
 
     private static List<Look> agreeing(List<Look> looks, Look with) {

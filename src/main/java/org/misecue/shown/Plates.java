@@ -30,11 +30,11 @@ final class Plates {
         return part;
     }
 
-    private int row(int y) {
+    private int row(double y) {
         return Math.max(0, Math.min(sides.length - 1, (int) (y / part.grain())));
     }
 
-    private int column(int x) {
+    private int column(double x) {
         return Math.max(0, Math.min(columns - 1, (int) (x / part.grain())));
     }
 

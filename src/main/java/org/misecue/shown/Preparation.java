@@ -13,7 +13,7 @@ import java.util.List;
 record Preparation(double capital, double share, boolean together, boolean hard) {
 
     /** The ground of letters with an outline or a shadow is hardly lighter than they are, and the outline far lighter. */
-    static final List<Double> SHARES = List.of(1.0, 0.5, 0.3, 0.18);
+    static final List<Double> SHARES = List.of(1.0, 0.5, 0.3, 0.18, 0.1);
 
     /** The first look at a line. */
     static Preparation first(double share) {
@@ -24,8 +24,8 @@ record Preparation(double capital, double share, boolean together, boolean hard)
     static List<Preparation> all(double share) {
         return List.of(
                 first(share),
-                new Preparation(42, 0.7 * share, true, false),
                 new Preparation(30, share, false, false),
+                new Preparation(42, 0.7 * share, true, false),
                 new Preparation(46, 0.7 * share, false, false),
                 new Preparation(40, share, false, true));
     }

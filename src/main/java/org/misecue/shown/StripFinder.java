@@ -13,6 +13,9 @@ final class StripFinder {
     /** How near, in pixels of the small picture. */
     private static final int NEAR = 10;
 
+    /** Of the fullest row of a line, what rows of its small letters hold. */
+    private static final double BODY = 0.5;
+
     private static final int FEWEST = 5;
     private static final int LOWEST = 3;
     private static final int HIGHEST = 60;
@@ -40,7 +43,8 @@ final class StripFinder {
                 from = y;
             } else if (!full && from >= 0) {
                 if (y - from >= LOWEST && y - from <= HIGHEST) {
-                    strips.addAll(split(plates, from, y));
+                    int[] body = body(counts, from, y);
+                    strips.addAll(split(plates, body[0], body[1]));
                 }
                 from = -1;
             }
@@ -58,6 +62,23 @@ final class StripFinder {
             counts[y] = plates.places(row, longest, 1).length + plates.places(row, longest, -1).length;
         }
         return counts;
+    }
+
+    /** The rows between where small letters begin and end: those that hold most, without what rises and hangs. */
+    private static int[] body(int[] counts, int from, int to) {
+        int most = Arrays.stream(counts, from, to).max().orElse(0);
+        int[] longest = {from, from};
+        int start = from;
+        for (int y = from; y <= to; y++) {
+            boolean full = y < to && counts[y] >= BODY * most;
+            if (!full) {
+                if (y - start > longest[1] - longest[0]) {
+                    longest = new int[] {start, y};
+                }
+                start = y + 1;
+            }
+        }
+        return longest[1] - longest[0] >= LOWEST ? longest : new int[] {from, to};
     }
 
     private static int most(int[] counts, int y) {

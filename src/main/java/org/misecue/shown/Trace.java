@@ -116,22 +116,31 @@ final class Trace {
 
     /** The picture at which most in a box came: a few edges may have been there before by chance. */
     int cameAt(Box in, int otherwise) {
+        return cameAt(in, 0.25, otherwise);
+    }
+
+    /** The picture at which half of what is in a box had come, for boxes in which old edges were found anew. */
+    int changedAt(Box in, int otherwise) {
+        return cameAt(in, 0.5, otherwise);
+    }
+
+    private int cameAt(Box in, double share, int otherwise) {
         int[] since = IntStream.range(0, spots.length)
                 .filter(i -> isIn(i, in))
                 .map(i -> came[i])
                 .sorted()
                 .toArray();
-        return since.length == 0 ? otherwise : since[since.length / 4];
+        return since.length == 0 ? otherwise : since[(int) (share * since.length)];
     }
 
     /** As the reader wants it, for a part of the whole pictures, which are larger by a factor. */
     Exposure.Strokes strokes(Box part, double factor) {
-        int[] across = new int[spots.length];
-        int[] down = new int[spots.length];
+        double[] across = new double[spots.length];
+        double[] down = new double[spots.length];
         int[] sideways = new int[spots.length];
         for (int i = 0; i < spots.length; i++) {
-            across[i] = (int) ((spots[i] % width + 0.5) * factor) - part.left();
-            down[i] = (int) ((spots[i] / width + 0.5) * factor) - part.top();
+            across[i] = (spots[i] % width + 0.5) * factor - part.left();
+            down[i] = (spots[i] / width + 0.5) * factor - part.top();
             sideways[i] = StandingEdges.sideways(kinds[i]);
         }
         return new Exposure.Strokes(across, down, sideways);

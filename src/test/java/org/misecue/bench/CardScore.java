@@ -93,10 +93,15 @@ final class CardScore {
     }
 
     private void times(CardFilm film, CardTruth truth, List<Card> over, List<CardLine> matched) {
+        // A line that the next card shows too stands on without a break.
+        List<String> own = truth.lines().stream()
+                .filter(line -> film.cards().stream()
+                        .noneMatch(other -> other != truth && other.lines().contains(line)))
+                .toList();
         List<Card> its = over.stream()
                 .filter(card ->
                         card.lines().stream().anyMatch(line -> matched.stream().anyMatch(m -> m == line)))
-                .filter(card -> truth.lines().stream()
+                .filter(card -> own.stream()
                         .anyMatch(line -> card.lines().stream().anyMatch(o -> likeness(line, o.text()) >= ALIKE)))
                 .toList();
         its.stream()

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.bytedeco.ffmpeg.global.avcodec;
+import org.bytedeco.ffmpeg.global.avutil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.misecue.notice.BadInput;
@@ -76,6 +78,23 @@ class ScreeningTest {
 
             assertThat(screening.whole().height()).isEqualTo(TestFilm.WIDTH);
             assertThat(screening.small().height()).isEqualTo(80);
+        }
+    }
+
+    @Test
+    void ten_bits_a_colour_are_seen_as_eight() {
+        Path film = TestFilm.write(
+                folder.resolve("film.mkv"), 20, PAL, false, number -> TestFilm.micros(PAL, number), recorder -> {
+                    recorder.setVideoCodec(avcodec.AV_CODEC_ID_AV1);
+                    recorder.setVideoCodecName("libsvtav1");
+                    recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P10LE);
+                });
+        try (Screening screening = Screening.open(film, FIFTH, 80)) {
+            screening.next();
+            screening.next();
+
+            assertThat(screening.whole().at(110, 48)).isGreaterThan(200);
+            assertThat(screening.whole().at(130, 48)).isLessThan(55);
         }
     }
 

@@ -76,6 +76,12 @@ class CardMergerTest {
     }
 
     @Test
+    void two_texts_at_one_place_stand_one_after_the_other() {
+        assertThat(cards(reading(1, 8, line("Whisk the dry mix")), reading(1, 20, line("Cream the butter"))))
+                .containsExactly("1-8 [Whisk the dry mix]", "8-20 [Cream the butter]");
+    }
+
+    @Test
     void lines_stand_from_top_to_bottom() {
         ReadLine above = line("For the dough").at(new Box(40, 50, 240, 70));
 

@@ -91,7 +91,10 @@ class CardsTest {
         ShownText shown = Cards.read(film(Duration.ofSeconds(1)), "film.mp4", new LanguageData(folder), at -> {});
 
         assertThat(shown.cards()).isEmpty();
-        assertThat(shown.notes()).singleElement().asString().contains("the text recogniser cannot be started");
+        assertThat(shown.notes())
+                .singleElement()
+                .asString()
+                .contains("because Tesseract cannot use the language data in");
     }
 
     @Test

@@ -45,6 +45,7 @@ class FiguresTest {
     @ValueSource(
             strings = {
                 "1% tsp baking powder",
+                "½ vanilla",
                 "1'/2 tsp salt",
                 "% tsp salt",
                 "¥2 tsp salt",
@@ -81,7 +82,6 @@ class FiguresTest {
                 "225 g plain flour",
                 "225g plain flour",
                 "1½ tsp baking powder",
-                "½ lemon",
                 "1/2 tsp salt",
                 "1 1/2 tsp salt",
                 "2–3 tbsp water",
