@@ -29,7 +29,11 @@ final class Patch {
     /** Lines that came within so many pictures came together. */
     private static final int TOGETHER = 2;
 
+    /** So near, in pixels, to the side of the small picture a line may be cut. */
+    private static final int EDGE = 2;
+
     private final Box box;
+    private final int width;
     private final Box part;
     private final Trace trace;
     private final int opened;
@@ -51,6 +55,7 @@ final class Patch {
      */
     Patch(StandingEdges edges, Box box, Box part, int notBefore) {
         this.box = box;
+        this.width = edges.width();
         this.part = part;
         this.notBefore = notBefore;
         trace = Trace.of(edges, box);
@@ -160,9 +165,15 @@ final class Patch {
         lines = eye.read(exposure).stream()
                 .map(line -> line.at(line.box().movedBy(part.left(), part.top()).times(1 / factor)))
                 .filter(this::isOwn)
+                .map(line -> isAtEdge(line.box()) ? line.doubted() : line)
                 .toList();
         lines.forEach(line -> came.put(line, Math.max(notBefore, trace.cameAt(line.box(), begins))));
         trace.within(lines.stream().map(ReadLine::box).toList());
+    }
+
+    /** Where the picture ends, so may a figure. */
+    private boolean isAtEdge(Box line) {
+        return line.left() <= EDGE || line.right() >= width - EDGE;
     }
 
     /** Whether a line came with the patch; others may reach into the part that was read. */

@@ -111,6 +111,23 @@ class CardWatchTest {
     }
 
     @Test
+    void a_line_that_reaches_the_picture_s_side_may_be_cut_and_is_doubtful() {
+        assertThat(doubts(-12)).isNotEmpty().containsOnly(true);
+        assertThat(doubts(80)).isNotEmpty().containsOnly(false);
+    }
+
+    private List<Boolean> doubts(int x) {
+        IntFunction<Grey> film = i -> Pictures.drawn(WIDTH, HEIGHT, pen -> {
+            Pictures.things(pen, WIDTH, HEIGHT, i * 23);
+            Pictures.text(pen, i < 10 ? "" : "175 g rye", x, 140, 26);
+        });
+        return watch(40, film, this::see).stream()
+                .flatMap(reading -> reading.lines().stream())
+                .map(ReadLine::doubtful)
+                .toList();
+    }
+
+    @Test
     void a_film_of_one_picture_has_no_time_to_be_read() {
         assertThat(watch(1, i -> moving(i, "175 g rye flour"), this::see)).isEmpty();
     }
