@@ -14,7 +14,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
 import java.util.Objects;
-import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Prints a page as PDF. The page must be well-formed XML; nothing it names is fetched. */
@@ -22,9 +21,6 @@ public final class Pdf {
 
     /** Comes with PDFBox; has the eighths and arrows that the built-in fonts of PDF lack. */
     private static final String SPARE_FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-
-    private static final Pattern NOT_XML =
-            Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
     private Pdf() {}
 
@@ -60,7 +56,7 @@ public final class Pdf {
     /** Thirds are in neither font; control characters are not XML. */
     private static String printable(String page) {
         String spelled = page.replace("⅓", " 1/3").replace("⅔", " 2/3");
-        return NOT_XML.matcher(spelled).replaceAll("");
+        return Pages.withoutControls(spelled);
     }
 
     private static InputStream spareFont() {
