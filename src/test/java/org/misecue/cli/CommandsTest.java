@@ -181,7 +181,9 @@ class CommandsTest {
     @Test
     void describe_is_the_text_or_the_schema_org_document() throws IOException {
         OnStage.Ran text = stage.run("describe", "sample-project");
-        assertThat(text.out()).startsWith("Roasted Plum and Hazelnut Cake with Tahini Cream\n");
+        assertThat(text.out())
+                .startsWith("DRAFT – NOT FOR PUBLISHING.")
+                .contains("\n\nRoasted Plum and Hazelnut Cake with Tahini Cream\n");
         assertThat(text.err()).contains("note: recipe.md:17: ");
         assertThat(stage.run("describe", "sample-project", "--quiet").err()).isEmpty();
         assertThat(json(stage.run("describe", "sample-project", "--json").out())
