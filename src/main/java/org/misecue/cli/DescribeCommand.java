@@ -4,6 +4,7 @@ import org.misecue.publish.Description;
 import org.misecue.publish.SchemaOrg;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** The text for the description box. */
 @Command(
@@ -14,6 +15,12 @@ final class DescribeCommand extends EpisodeCommand {
     @Mixin
     private final ResultOptions to = new ResultOptions();
 
+    @Option(names = "--html", description = "As a page with the data for search engines, out/recipe.html.")
+    private boolean html;
+
+    @Option(names = "--pdf", description = "To print: out/recipe.pdf.")
+    private boolean pdf;
+
     DescribeCommand(Stage stage) {
         super(stage);
     }
@@ -22,13 +29,21 @@ final class DescribeCommand extends EpisodeCommand {
     public Integer call() {
         Worktop worktop = open();
         tell(worktop.recipe().notes());
+        if (html) {
+            made(worktop.episode().out(), "recipe.html", Publishing.page(worktop));
+        }
+        if (pdf) {
+            made(worktop.episode().out(), "recipe.pdf", Publishing.print(worktop));
+        }
         if (to.json) {
             hand(SchemaOrg.json(worktop.filmedEdition()), to);
             return ExitCode.OK;
         }
         Description description = worktop.description();
         tell(description.notes());
-        hand(description.text(), to);
+        if (!html && !pdf || to.out != null) {
+            hand(description.text(), to);
+        }
         return ExitCode.OK;
     }
 }

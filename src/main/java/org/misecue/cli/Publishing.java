@@ -12,6 +12,7 @@ import org.misecue.publish.DescriptionSettings;
 import org.misecue.publish.Emphasis;
 import org.misecue.publish.Links;
 import org.misecue.publish.Measures;
+import org.misecue.publish.RecipePage;
 import org.misecue.publish.WebData;
 
 /** What an episode's settings wish for what is published. */
@@ -29,6 +30,14 @@ final class Publishing {
                 wish.maxLength().orElse(DescriptionSettings.USUAL_LIMIT),
                 Links.valueOf(wish.links().name()),
                 wish.labels());
+    }
+
+    static String page(Worktop worktop) {
+        return RecipePage.html(worktop.filmedEdition(), description(worktop.settings()), worktop.templates());
+    }
+
+    static byte[] print(Worktop worktop) {
+        return RecipePage.pdf(worktop.filmedEdition(), description(worktop.settings()), worktop.templates());
     }
 
     static WebData web(Worktop worktop) {

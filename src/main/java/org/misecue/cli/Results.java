@@ -93,7 +93,9 @@ final class Results {
     void addDescription() {
         add("description.txt", worktop.description().text());
         add("recipe.jsonld", SchemaOrg.json(worktop.filmedEdition()));
-        row("for the film's page", "description.txt, recipe.jsonld");
+        add("recipe.html", Publishing.page(worktop));
+        files.put("recipe.pdf", Publishing.print(worktop));
+        row("for the film's page", "description.txt, recipe.jsonld, recipe.html, recipe.pdf");
     }
 
     private void add(String name, String text) {

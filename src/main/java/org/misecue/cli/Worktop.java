@@ -38,6 +38,7 @@ import org.misecue.prep.PrepSettings;
 import org.misecue.publish.Describer;
 import org.misecue.publish.Description;
 import org.misecue.publish.Edition;
+import org.misecue.publish.PublishTemplates;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
@@ -73,7 +74,7 @@ final class Worktop {
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
     private final Lazy<Description> description =
-            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings())));
+            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates()));
 
     /** @param look reads what the films show */
     Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
@@ -223,6 +224,11 @@ final class Worktop {
     /** The same with the length of its film, for which the film is opened. */
     Edition filmedEdition() {
         return edition().with(edition().web().withLength(Publishing.length(this)));
+    }
+
+    /** Those of the program under the person's own: first those at home, then those of the episode. */
+    PublishTemplates templates() {
+        return PublishTemplates.withOwn(own.folders("publish-templates"));
     }
 
     Description description() {
