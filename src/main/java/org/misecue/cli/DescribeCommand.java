@@ -5,7 +5,6 @@ import java.time.format.DateTimeParseException;
 import org.jspecify.annotations.Nullable;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
-import org.misecue.page.Pdf;
 import org.misecue.publish.Description;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -90,7 +89,7 @@ final class DescribeCommand extends EpisodeCommand {
             made(worktop.episode().out(), "recipe.html", worktop.recipePage());
         }
         if (pdf) {
-            made(worktop.episode().out(), "recipe.pdf", Pdf.of(worktop.recipePage()));
+            made(worktop.episode().out(), "recipe.pdf", worktop.recipePrint());
         }
         if (to.json) {
             hand(worktop.recipeData(), to);

@@ -4,9 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -18,13 +16,10 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
-import org.misecue.publish.PublishTemplates;
 import picocli.CommandLine.Mixin;
 
 /** What all commands have in common: a stage to speak on, an episode to open, results to hand over. */
 abstract class MisecueCommand implements Callable<Integer> {
-
-    private static final String TEMPLATES = "publish-templates";
 
     final Stage stage;
 
@@ -50,17 +45,7 @@ abstract class MisecueCommand implements Callable<Integer> {
         opened = episode;
         tell(episode.notes());
         OwnPantry own = own(episode.folder());
-        return new Worktop(episode, own, () -> read(own), this::look, () -> templates(episode));
-    }
-
-    /** For what is published: those of the program, of the person's home, of the episode; the last one counts. */
-    private PublishTemplates templates(Episode episode) {
-        Map<String, Path> folders = new LinkedHashMap<>();
-        stage.home()
-                .map(home -> home.resolve(".misecue").resolve(TEMPLATES))
-                .ifPresent(folder -> folders.put(folder.toString(), folder));
-        folders.put(TEMPLATES, episode.folder().resolve(TEMPLATES));
-        return PublishTemplates.withOwn(folders);
+        return new Worktop(episode, own, () -> read(own), this::look);
     }
 
     /** What the episode's films show; told are those that cannot be read. */

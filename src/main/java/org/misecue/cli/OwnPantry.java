@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
@@ -21,9 +23,13 @@ final class OwnPantry {
     private record Named(Path path, String name) {}
 
     private final List<Named> files = new ArrayList<>();
+    private final Optional<Path> home;
+    private final Path folder;
 
     /** @param folder of the recipe */
     OwnPantry(Optional<Path> home, Path folder) {
+        this.home = home;
+        this.folder = folder;
         home.map(path -> path.resolve(".misecue").resolve(FILE))
                 .filter(Files::exists)
                 .ifPresent(file -> files.add(new Named(file, file.toString())));
@@ -31,6 +37,14 @@ final class OwnPantry {
         if (Files.exists(beside)) {
             files.add(new Named(beside, FILE));
         }
+    }
+
+    /** Folders of the person's own that are looked for in the same places, by the names under which they are known. */
+    Map<String, Path> folders(String name) {
+        Map<String, Path> folders = new LinkedHashMap<>();
+        home.map(path -> path.resolve(".misecue").resolve(name)).ifPresent(path -> folders.put(path.toString(), path));
+        folders.put(name, folder.resolve(name));
+        return folders;
     }
 
     /** What the pantry depends on besides the program. */

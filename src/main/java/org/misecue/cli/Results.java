@@ -94,9 +94,8 @@ final class Results {
                 "description.txt",
                 new Release(worktop).draftHead() + worktop.description().text());
         add("recipe.jsonld", worktop.recipeData());
-        String page = worktop.recipePage();
-        add("recipe.html", page);
-        files.put("recipe.pdf", Pdf.of(page));
+        add("recipe.html", worktop.recipePage());
+        files.put("recipe.pdf", worktop.recipePrint());
         row("for the film's page", "description.txt, recipe.html, recipe.pdf, recipe.jsonld");
     }
 

@@ -75,22 +75,12 @@ final class Worktop {
             Lazy.of(() -> scale(settings().publish().batch()));
     private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
-    private final Lazy<PublishTemplates> templates;
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
     private final Lazy<Description> description =
             Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates()));
 
-    /**
-     * @param look reads what the films show
-     * @param templates finds what is published by
-     */
-    Worktop(
-            Episode episode,
-            OwnPantry own,
-            Supplier<Pantry> pantry,
-            Function<Worktop, Picture> look,
-            Supplier<PublishTemplates> templates) {
-        this.templates = Lazy.of(templates);
+    /** @param look reads what the films show */
+    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
@@ -234,13 +224,23 @@ final class Worktop {
         return edition.get();
     }
 
+    /** Those of the program under the person's own: first those at home, then those of the episode. */
+    private PublishTemplates templates() {
+        return PublishTemplates.withOwn(own.folders("publish-templates"));
+    }
+
     Description description() {
         return description.get();
     }
 
     /** The published recipe as a page, with its data for machines. */
     String recipePage() {
-        return RecipePage.html(draft(), Publishing.description(settings()), templates(), recipeData());
+        return RecipePage.html(draft(), Publishing.description(settings()), templates());
+    }
+
+    /** The print of that page. */
+    byte[] recipePrint() {
+        return RecipePage.pdf(draft(), Publishing.description(settings()), templates());
     }
 
     /** The published recipe for machines; a draft says that it is one. */
@@ -254,10 +254,6 @@ final class Worktop {
         return edition()
                 .with(edition().web().withLength(Publishing.length(this)))
                 .asDraft(release.isBlocked() ? Optional.of(release.draftHead()) : Optional.empty());
-    }
-
-    private PublishTemplates templates() {
-        return templates.get();
     }
 
     private Recipe readRecipe() {

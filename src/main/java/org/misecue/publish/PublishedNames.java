@@ -70,6 +70,7 @@ final class PublishedNames {
         names.put("language", labels.language().toLanguageTag());
         names.put("recipe-language", edition.web().language().toLanguageTag());
         names.put("label", labels.forTemplates());
+        names.put("json-ld", "");
         return names;
     }
 

@@ -1,8 +1,9 @@
 /**
- * What goes out with the film. {@link org.misecue.publish.Describer} is the way in and writes a
- * {@link org.misecue.publish.Description}: the ingredient list of the published batch with its allergens in capitals,
- * what the film does not say, the method in short and the {@link org.misecue.publish.Chapters}, all within the limit of
- * the box. {@link org.misecue.publish.SchemaOrg} writes the same recipe as JSON-LD for a web page. The text says what an
+ * What goes out with the film. Everything is made from an {@link org.misecue.publish.Edition}:
+ * {@link org.misecue.publish.Describer} writes the text for the box, within its limit;
+ * {@link org.misecue.publish.RecipePage} the page and its print; {@link org.misecue.publish.SchemaOrg} the JSON-LD. What
+ * text and page say is gathered by name in {@link org.misecue.publish.PublishedNames} and laid out by
+ * {@link org.misecue.publish.PublishTemplates}, in the language of {@link org.misecue.publish.Labels}. They say what an
  * ingredient contains and never what it is free of.
  */
 @NullMarked
