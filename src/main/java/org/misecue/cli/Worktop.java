@@ -32,6 +32,7 @@ import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
+import org.misecue.offers.Offers;
 import org.misecue.pantry.Pantry;
 import org.misecue.prep.PrepPlan;
 import org.misecue.prep.PrepPlanner;
@@ -320,7 +321,7 @@ final class Worktop {
                 published(),
                 spoken ? Optional.of(comparison()) : Optional.empty(),
                 spoken ? Optional.of(alignment()) : Optional.empty(),
-                List.of(),
+                Offers.of(recipe(), narrations(), pantry()),
                 kitchen(),
                 settings().publish().film(),
                 Publishing.web(this),

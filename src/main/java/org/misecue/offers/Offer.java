@@ -12,5 +12,22 @@ import org.misecue.quantity.Quantity;
  * @param amount how much of it, where that was said
  * @param moment where the words begin
  * @param quote the words, as the recogniser wrote them
+ * @param sameAmount whether the amount was told as "the same" as written
+ * @param with what goes with it, as heard: "with a squeeze of lemon"; empty where nothing does
+ * @param brings the allergens of what may be taken, and of what goes with it
  */
-public record Offer(String instead, String use, Optional<Quantity> amount, Moment moment, String quote) {}
+public record Offer(
+        String instead,
+        String use,
+        Optional<Quantity> amount,
+        Moment moment,
+        String quote,
+        boolean sameAmount,
+        String with,
+        Brings brings) {
+
+    /** An offer of which nothing more is known. */
+    public Offer(String instead, String use, Optional<Quantity> amount, Moment moment, String quote) {
+        this(instead, use, amount, moment, quote, false, "", Brings.UNKNOWN);
+    }
+}
