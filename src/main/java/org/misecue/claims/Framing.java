@@ -169,6 +169,13 @@ final class Framing {
         return at;
     }
 
+    /** "this is a vegan marshmallow": what the recipe has no line for is what it makes. */
+    private Subject thatIsMade(Subject named) {
+        boolean unlisted = named.kind() == Subject.Kind.INGREDIENT
+                && subjects.linesOf(named.name()).isEmpty();
+        return unlisted ? Subject.DISH : named;
+    }
+
     /** "…is dairy free", with the verb at the index. */
     private Optional<Subject> predicate(int verb, int end, Optional<Meaning> noun) {
         String is = words.text(verb);
@@ -193,7 +200,7 @@ final class Framing {
         if (is.equals("they're") || is.equals("it's") || is.equals("that's")) {
             at = verb;
         }
-        Optional<Subject> attributed = noun.flatMap(Meaning::subject);
+        Optional<Subject> attributed = noun.flatMap(Meaning::subject).map(this::thatIsMade);
         if (words.wall(at + 1) && at < verb - 1 || at < 0) {
             return asked(end) ? attributed.or(() -> Optional.of(Subject.DISH)) : Optional.empty();
         }
@@ -211,7 +218,8 @@ final class Framing {
         if (attributed.isPresent() && attributed.get().kind() != Subject.Kind.DISH) {
             return attributed;
         }
-        if (words.text(at).equals("there")) {
+        // "there is a vegan one", but "what you've got there is vegan".
+        if (words.text(at).equals("there") && !words.text(at - 1).matches("got|have|made|see")) {
             return Optional.empty();
         }
         return named.map(Meaning::subject).orElseGet(() -> behind(end).or(() -> Optional.of(Subject.DISH)));
