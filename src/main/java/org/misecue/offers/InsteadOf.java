@@ -44,11 +44,21 @@ final class InsteadOf implements Proposal.Frame {
         if (words.wall(start)) {
             return Optional.empty();
         }
-        int end = start - (words.text(start - 1).matches("in|up") ? 1 : 0);
+        int end = beforeParticles(start);
+
         Optional<Portion> use = foods.before(end).or(() -> pleasing(end)).or(() -> unknownBefore(end));
         return use.filter(food -> !food.lines().contains(own.line()))
                 .map(food -> new Proposal(
                         food.start(), own.end(), own.line(), food, verbBefore(food.start()), verbBefore(food.start())));
+    }
+
+    /** The "in there" of "put oat milk in there rather than the milk". */
+    private int beforeParticles(int start) {
+        int end = start;
+        while (words.text(end - 1).matches("in|up|there|here") && !words.wall(end)) {
+            end--;
+        }
+        return end;
     }
 
     /** "lime would work in place of the lemon". */

@@ -36,7 +36,7 @@ final class Lacking implements Proposal.Frame {
     }
 
     /** A line of the recipe that somebody may not have, and where that has been said. */
-    private record Lack(int line, int end) {}
+    record Lack(int line, int end) {}
 
     @Override
     public Optional<Proposal> at(int start) {
@@ -51,7 +51,7 @@ final class Lacking implements Proposal.Frame {
         return told.verb() == end || told.use().start() == end;
     }
 
-    private Optional<Lack> lacked(int start) {
+    Optional<Lack> lacked(int start) {
         String first = words.text(start);
         if (first.equals("no")) {
             boolean opens = words.border(start) || words.text(start - 1).matches("and|so|or|if|but");

@@ -30,14 +30,17 @@ public final class Offers {
         this.phrases = new Phrases(foods.words);
         Verdicts verdicts = new Verdicts(foods.words);
         Conclusion conclusion = new Conclusion(foods, verdicts);
+        Lacking lacking = new Lacking(foods, conclusion);
         this.frames = List.of(
-                new Lacking(foods, conclusion),
+                lacking,
+                new LackingBehind(foods, verdicts, lacking, conclusion),
                 new Having(foods, conclusion),
                 new ForSome(foods, conclusion),
                 new Asked(foods, verdicts),
                 new Swapping(foods),
                 new InsteadOf(foods, verdicts, conclusion),
-                new StandingIn(foods, verdicts));
+                new StandingIn(foods, verdicts),
+                new NamedFirst(foods, conclusion));
     }
 
     /** In the order in which they are offered; what is offered again counts once, at its first moment. */
@@ -83,10 +86,39 @@ public final class Offers {
             int start = at;
             Optional<Proposal> found =
                     frames.stream().flatMap(frame -> frame.at(start).stream()).findFirst();
-            found.filter(one -> Voice.at(one, foods.words, phrases) == voice).ifPresent(one -> offers.add(offer(one)));
-            at = found.map(Proposal::end).filter(end -> end > start).orElse(start + 1);
+            List<Proposal> all = found.map(this::withOthers).orElse(List.of());
+            all.stream()
+                    .filter(one -> Voice.at(one, foods.words, phrases) == voice)
+                    .forEach(one -> offers.add(offer(one)));
+            at = all.stream()
+                    .reduce((one, other) -> other)
+                    .map(Proposal::end)
+                    .filter(end -> end > start)
+                    .orElse(start + 1);
         }
         return offers;
+    }
+
+    /** "use crème fraîche or mascarpone": each of several that may be taken. */
+    private List<Proposal> withOthers(Proposal first) {
+        List<Proposal> all = new ArrayList<>(List.of(first));
+        int end = first.use().end();
+        while (foods.words.text(end).equals("or") && !foods.words.wall(end)) {
+            Optional<Portion> other =
+                    foods.at(end + 1).filter(food -> !food.lines().contains(first.line()) && !food.inRecipe());
+            if (other.isEmpty()) {
+                break;
+            }
+            end = other.get().end();
+            all.add(new Proposal(
+                    first.start(),
+                    Math.max(end, first.end()),
+                    first.line(),
+                    other.get(),
+                    first.verb(),
+                    first.clause()));
+        }
+        return all;
     }
 
     private Offer offer(Proposal proposal) {

@@ -2,11 +2,16 @@ package org.misecue.offers;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.misecue.spoken.WordStream;
 
 /** Said right behind an ingredient: "margarine works too", "or use oat milk", "you can use apples instead". */
 final class StandingIn implements Proposal.Frame {
 
+    private static final Pattern ALTERNATIVE =
+            Pattern.compile("(?:is|are|makes?|would be|would make) (?:also )?(?:a|an) (?:(?:really|very) )?(?:\\w+ )?"
+                    + "(?:alternative|substitute|swap|stand in|replacement) (?:to|for|in place of) ");
     private static final int REACH = 5;
 
     private final Foods foods;
@@ -22,6 +27,8 @@ final class StandingIn implements Proposal.Frame {
     @Override
     public Optional<Proposal> at(int start) {
         return orUse(start)
+                .or(() -> alternativeTo(start))
+                .or(() -> failingThat(start))
                 .or(() -> useInstead(start))
                 .or(() -> youCanUse(start))
                 .or(() -> works(start))
@@ -40,6 +47,27 @@ final class StandingIn implements Proposal.Frame {
         OptionalInt behind = verdicts.useAt(verb);
         return behind.isPresent()
                 ? foods.at(behind.getAsInt()).flatMap(use -> kin(start, at, use, true))
+                : Optional.empty();
+    }
+
+    /** "spelt is a nice alternative to the wholemeal". */
+    private Optional<Proposal> alternativeTo(int start) {
+        return foods.at(start).flatMap(use -> {
+            Matcher named = ALTERNATIVE.matcher(words.normal(use.end(), use.end() + 10));
+            if (!named.lookingAt()) {
+                return Optional.empty();
+            }
+            int behind = use.end() + named.group().strip().split(" ").length;
+            return foods.ownOrPointed(behind, start)
+                    .filter(own -> !use.lines().contains(own.line()))
+                    .map(own -> new Proposal(start, own.end(), own.line(), use, use.end(), start));
+        });
+    }
+
+    /** "or, failing that, a tablespoon of instant coffee". */
+    private Optional<Proposal> failingThat(int start) {
+        return words.normal(start, start + 2).equals("failing that")
+                ? foods.at(start + 2).flatMap(use -> kin(start, start, use, true))
                 : Optional.empty();
     }
 

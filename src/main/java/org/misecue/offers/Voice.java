@@ -19,7 +19,7 @@ enum Voice {
             "don't never not wouldn't can't cannot shouldn't won't doesn't isn't aren't couldn't avoid without neither no");
     private static final Set<String> OWN_WORDS = Words.set("i i'm i've we we've we're i'll we'll");
     private static final Set<String> OWN_DOING = Words.set(
-            "using used use swapped put having had got substituted replaced went going swapping took taking changed "
+            "using used use tried swapped put having had got substituted replaced went going swapping took taking changed "
                     + "making made gone added adding i'll we'll");
     private static final Set<String> THEIRS = Words.set(
             "uses swaps replaces substitutes puts they he she they'd they'll they've people everybody everyone");
