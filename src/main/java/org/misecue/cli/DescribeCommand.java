@@ -77,6 +77,7 @@ final class DescribeCommand extends EpisodeCommand {
         }
         Description description = worktop.description();
         tell(description.notes());
+        tell(worktop.offerNotes());
         show(worktop, release, description);
         if (publish) {
             release.remember(day, by.strip(), release.isBlocked() ? anyway.strip() : "");

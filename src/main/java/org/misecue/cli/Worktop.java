@@ -28,10 +28,13 @@ import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
+import org.misecue.narration.Clock;
 import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.Note;
 import org.misecue.notice.Place;
+import org.misecue.offers.Offer;
 import org.misecue.offers.Offers;
 import org.misecue.pantry.Pantry;
 import org.misecue.prep.PrepPlan;
@@ -76,6 +79,7 @@ final class Worktop {
             Lazy.of(() -> scale(settings().publish().batch()));
     private final Lazy<PrepPlan> prep = Lazy.of(this::planPrep);
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
+    private final Lazy<List<Offer>> offers = Lazy.of(() -> Offers.of(recipe(), narrations(), pantry()));
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
     private final Lazy<Description> description =
             Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates()));
@@ -315,13 +319,35 @@ final class Worktop {
                 scaled(), prep(), ShotTemplates.withOwn(episode.folder().resolve("shot-templates")));
     }
 
+    /** Substitutions that were offered on camera. */
+    List<Offer> offers() {
+        return offers.get();
+    }
+
+    /** What a producer has to hear of them before they are published. */
+    List<Note> offerNotes() {
+        return offers().stream()
+                .map(
+                        offer -> new Note(
+                                Place.of(offer.moment().source()),
+                                "at %s %s may take the place of %s; %s"
+                                        .formatted(
+                                                Clock.hms(offer.moment().at()),
+                                                offer.use(),
+                                                offer.instead(),
+                                                offer.isNamed()
+                                                        ? "the description says so as said in the film: listen whether that was meant"
+                                                        : "what it takes the place of was guessed, so the description leaves it out")))
+                .toList();
+    }
+
     private Edition makeEdition() {
         boolean spoken = !narrations().isEmpty();
         return new Edition(
                 published(),
                 spoken ? Optional.of(comparison()) : Optional.empty(),
                 spoken ? Optional.of(alignment()) : Optional.empty(),
-                Offers.of(recipe(), narrations(), pantry()),
+                offers().stream().filter(Offer::isNamed).toList(),
                 kitchen(),
                 settings().publish().film(),
                 Publishing.web(this),

@@ -33,7 +33,7 @@ final class Foods {
                     + "coarse grated sliced cooked ripe regular standard other shop bought proper organic vegan free gluten "
                     + "dairy sour sweet semi demi smooth crunchy little extra full fat low tin strained leftover mashed");
     private static final Set<String> NO_FOOD = Words.set(
-            "it that this them those these you i we they he she one ones more less less same rest lot bit spoon whisk mixer "
+            "it that this them those these you i we they he she one ones more less twice same rest lot bit spoon whisk mixer "
                     + "bowl pan pans skillet basin board film kettle rack grater sock freezer fridge fan heat water-bath recipe method link bowl tin tray oven hands hand fingers fork knife blender machine scale scales the a an and or but so "
                     + "for with in on at to of as is are was be if then than not no what which who whatever something "
                     + "anything nothing time minute minutes way paper foil cup jug sieve wrapper wooden metal spatula "

@@ -18,6 +18,10 @@ final class Lacking implements Proposal.Frame {
                     + "|out of|run out of|ran out of|short of|low on|short on|no|got no|hate|hates|dislike|rather not use"
                     + "|allergic to|missing|not a|never have)"
                     + "(?: (?:any|enough|the|a|some|hold of|your hands on))*");
+    /** Recognisers leave the "if" out, and so do people: "don't like raisins", "ran out of icing sugar". */
+    private static final Pattern BARE_LACK = Pattern.compile(
+            "(?:don't (?:have|like|want|eat|fancy)|haven't got|(?:ran |run )?out of)(?: (?:any|the|enough))*");
+
     private static final Pattern SCARCE = Pattern.compile("(?:aren't|isn't|are not|is not|not)(?: \\w+)?? "
             + "(?:in season|available|to be had|around|your thing|to hand|in the shops)");
     private static final Pattern NOT_HERE = Pattern.compile(
@@ -56,6 +60,10 @@ final class Lacking implements Proposal.Frame {
         if (first.equals("no")) {
             boolean opens = words.border(start) || words.text(start - 1).matches("and|so|or|if|but");
             return opens ? own(start + 1, start) : Optional.empty();
+        }
+        if (words.border(start) && first.matches("don't|haven't|ran|run|out")) {
+            Matcher bare = BARE_LACK.matcher(words.normal(start, start + REACH));
+            return bare.lookingAt() ? own(start + bare.group().split(" ").length, start) : Optional.empty();
         }
         if (!first.matches("if|when|where|unless|who|because")) {
             return Optional.empty();

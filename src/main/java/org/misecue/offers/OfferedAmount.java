@@ -25,8 +25,9 @@ record OfferedAmount(Optional<Quantity> quantity, boolean same) {
     private static final RationalNumber SMALLEST_WEIGHT = Rationals.of(10);
     private static final int BEHIND = 6;
     private static final int LEADS_REACH = 5;
-    private static final Set<String> LEADS =
-            Words.set("instead about around use take and you want need you'd you'll it is it's just but in");
+    private static final Set<String> LEADS = Words.set(
+            "instead about around use take and you want need you'd you'll it is it's just but in if like prefer at a "
+                    + "pinch fine well too");
 
     static OfferedAmount of(Proposal proposal, IngredientLine line, Foods foods) {
         Portion use = proposal.use();

@@ -9,9 +9,10 @@ import org.misecue.spoken.WordStream;
 /** Said right behind an ingredient: "margarine works too", "or use oat milk", "you can use apples instead". */
 final class StandingIn implements Proposal.Frame {
 
-    private static final Pattern ALTERNATIVE =
-            Pattern.compile("(?:is|are|makes?|would be|would make) (?:also )?(?:a|an) (?:(?:really|very) )?(?:\\w+ )?"
-                    + "(?:alternative|substitute|swap|stand in|replacement) (?:to|for|in place of) ");
+    private static final Pattern ALTERNATIVE = Pattern.compile(
+            "(?:(?:is|are|makes?|would be|would make) (?:also )?(?:a|an) (?:(?:really|very) )?(?:\\w+ )?"
+                    + "(?:alternative|substitute|swap|stand in|replacement) (?:to|for|in place of)"
+                    + "|(?:can|could|will|would|may) (?:\\w+ )?(?:go in|stand in|step in) (?:for|instead of|in place of)) ");
     private static final int REACH = 5;
 
     private final Foods foods;

@@ -41,8 +41,8 @@ final class Swapping implements Proposal.Frame {
 
     private Optional<Proposal> active(int verb, int at) {
         Optional<Portion> one = foods.anyAt(at);
-        if (one.isEmpty()) {
-            return Optional.empty();
+        if (one.isEmpty() || words.text(at).matches("it|them|that|those|these")) {
+            return pointed(verb, at);
         }
         int joint = one.get().end();
         boolean inPlace =
@@ -52,6 +52,15 @@ final class Swapping implements Proposal.Frame {
         }
         int next = inPlace ? joint + (words.text(joint + 2).equals("of") ? 3 : 2) : joint + 1;
         return foods.anyAt(next).flatMap(other -> of(verb, one.get(), other));
+    }
+
+    /** "you can swap that for brown sugar": what was spoken of last. */
+    private Optional<Proposal> pointed(int verb, int at) {
+        return foods.ownOrPointed(at, verb)
+                .filter(own -> FOR.contains(words.text(own.end())))
+                .flatMap(own -> foods.anyAt(own.end() + 1)
+                        .filter(use -> use.known() && !use.lines().contains(own.line()))
+                        .map(use -> new Proposal(verb, use.end(), own.line(), use, verb, verb)));
     }
 
     /** The recipe's own is the one whose place is taken; of two, the first. */

@@ -21,13 +21,13 @@ final class Verdicts {
             + "|makes? a good (?:swap|substitute|stand in|replacement)|can stand in|can take (?:its|the) place"
             + "|(?:is|are|it is|that is|would be|will be|it's) " + SURELY
             + "(?:fine|ok|okay|all right|alright|good too|as good|just as good))"
-            + TOO + ")\\b.*");
+            + TOO + "|\\w+s it (?:too|as well|just as well|instead|every bit as well))\\b.*");
     private static final Pattern PLEASES = Pattern.compile("(?:" + SURELY
-            + "(?:is|are|it is|that is|would be|will be|makes|it's) " + SURELY
+            + "(?:is|are|it is|that is|would be|will be|makes|it's) (?:an? )?" + SURELY
             + "(?:lovely|nice|great|perfect|delicious|good|gorgeous|brilliant|wonderful|beautiful|best|grand))\\b.*");
     private static final Pattern THERE_WORKS = Pattern.compile("(?:is|are) what (?:i|you)'?d? use\\b.*");
     private static final Pattern USE = Pattern.compile(
-            "(?:use|take|try|do|go for|go with|swap in|add|put in|pop in|put|reach for|sub in|substitute|substitute in|pick|have|want|need|stir in"
+            "(?:use|take|try|do|get|buy|blitz|go for|go with|swap in|add|put in|pop in|put|chuck in|chuck|tip in|reach for|sub in|substitute|substitute in|pick|have|want|need|stir in"
                     + "|throw in)\\b(?: about| around| just| in| instead)?");
     private static final int REACH = 6;
 

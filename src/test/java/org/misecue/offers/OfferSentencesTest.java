@@ -34,11 +34,22 @@ class OfferSentencesTest {
 
     @Test
     void finds_the_offers_of_the_table_and_nothing_else() throws IOException {
+        assertThat(wrongIn("sentences.yaml")).isEmpty();
+    }
+
+    /** One offer is missed still: of "them", where only the sort of it is named. */
+    @Test
+    void finds_nothing_false_in_the_second_table_and_misses_one_at_most() throws IOException {
+        List<String> wrong = wrongIn("more-sentences.yaml");
+        assertThat(wrong).hasSizeLessThanOrEqualTo(1).allMatch(row -> row.endsWith(" came to []"));
+    }
+
+    private List<String> wrongIn(String table) throws IOException {
         List<String> wrong = new ArrayList<>();
         int right = 0;
         int found = 0;
         int wanted = 0;
-        for (Row row : read(System.getProperty("table", "sentences.yaml"), new TypeReference<List<Row>>() {})) {
+        for (Row row : read(table, new TypeReference<List<Row>>() {})) {
             List<String> offers =
                     Offers.of(recipe(row.recipe()), List.of(Speech.narration(row.said())), Pantry.standard()).stream()
                             .map(OfferSentencesTest::told)
@@ -54,9 +65,9 @@ class OfferSentencesTest {
             }
         }
         System.out.printf(
-                "offers: %d wanted, %d found, %d right: precision %.3f, recall %.3f%n",
-                wanted, found, right, right / (double) found, right / (double) wanted);
-        assertThat(wrong).isEmpty();
+                "offers, %s: %d wanted, %d found, %d right: precision %.3f, recall %.3f%n",
+                table, wanted, found, right, right / (double) found, right / (double) wanted);
+        return wrong;
     }
 
     private static String told(Offer offer) {
