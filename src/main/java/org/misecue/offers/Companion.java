@@ -20,7 +20,8 @@ final class Companion {
         int next = at + 1;
         boolean little = foods.words.text(next).equals("a") && A_LITTLE.contains(foods.words.text(next + 1));
         if (little) {
-            int name = next + (foods.words.text(next + 2).equals("of") ? 3 : 2);
+            boolean of = foods.words.text(next + 2).equals("of");
+            int name = of ? next + 3 : next + 2;
             return foods.at(name).or(() -> foods.at(next));
         }
         return foods.at(next).filter(food -> food.amount().isPresent());

@@ -65,6 +65,10 @@ final class Foods {
         this.amountPlaces = Places.ofQuantities(amounts);
     }
 
+    static int count(String words) {
+        return words.split(" ").length;
+    }
+
     static boolean isAdjective(String word) {
         return ADJECTIVES.contains(word);
     }

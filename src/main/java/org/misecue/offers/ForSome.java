@@ -30,7 +30,7 @@ final class ForSome implements Proposal.Frame {
         if (!words.text(start).matches("if|for|to") || !need.lookingAt()) {
             return Optional.empty();
         }
-        int end = start + need.group().split(" ").length;
+        int end = start + Foods.count(need.group());
         return conclusion
                 .from(end)
                 .filter(told -> !told.use().inRecipe() && told.use().known())

@@ -35,7 +35,7 @@ final class Having implements Proposal.Frame {
             return Optional.empty();
         }
         Matcher have = HAVE.matcher(words.normal(start, start + REACH));
-        return have.lookingAt() ? of(start, start + have.group().split(" ").length) : Optional.empty();
+        return have.lookingAt() ? of(start, start + Foods.count(have.group())) : Optional.empty();
     }
 
     private Optional<Proposal> of(int start, int name) {
@@ -44,14 +44,14 @@ final class Having implements Proposal.Frame {
             return Optional.empty();
         }
         Optional<Integer> line = foods.kin(had.get(), start, true);
-        int end = had.get().end()
-                + (words.text(had.get().end()).matches("sort|kind|one|ones|stuff|instead|then") ? 1 : 0);
-        if (line.isEmpty()) {
-            return Optional.empty();
-        }
+        boolean sort = words.text(had.get().end()).matches("sort|kind|one|ones|stuff|instead|then");
+        int end = sort ? had.get().end() + 1 : had.get().end();
         Optional<Portion> than = words.text(end).equals("than") ? foods.ownAt(end + 1) : Optional.empty();
         if (than.isPresent()) {
             return than.map(own -> new Proposal(start, own.end(), foods.lineOf(own), had.get(), end, end));
+        }
+        if (line.isEmpty()) {
+            return Optional.empty();
         }
         if (FINE.matcher(words.normal(end, end + 5)).matches()) {
             return Optional.of(new Proposal(start, end, line.get(), had.get(), end, end));

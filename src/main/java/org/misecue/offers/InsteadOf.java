@@ -45,7 +45,6 @@ final class InsteadOf implements Proposal.Frame {
             return Optional.empty();
         }
         int end = beforeParticles(start);
-
         Optional<Portion> use = foods.before(end).or(() -> pleasing(end)).or(() -> unknownBefore(end));
         return use.filter(food -> !food.lines().contains(own.line()))
                 .map(food -> new Proposal(

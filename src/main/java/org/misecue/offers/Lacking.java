@@ -70,13 +70,12 @@ final class Lacking implements Proposal.Frame {
         }
         Matcher lack = LACK.matcher(words.normal(start, start + REACH));
         if (lack.lookingAt()) {
-            return own(start + lack.group().split(" ").length, start);
+            return own(start + Foods.count(lack.group()), start);
         }
         return foods.ownAt(start + 1).flatMap(own -> {
             Matcher scarce = SCARCE.matcher(words.normal(own.end(), own.end() + MORE));
             return scarce.lookingAt()
-                    ? Optional.of(new Lack(
-                            foods.lineOf(own), own.end() + scarce.group().split(" ").length))
+                    ? Optional.of(new Lack(foods.lineOf(own), own.end() + Foods.count(scarce.group())))
                     : Optional.empty();
         });
     }
@@ -84,7 +83,7 @@ final class Lacking implements Proposal.Frame {
     private Optional<Lack> own(int at, int start) {
         return foods.ownOrPointed(at, start).map(own -> {
             Matcher more = NOT_HERE.matcher(words.normal(own.end(), own.end() + MORE));
-            int end = own.end() + (more.lookingAt() ? more.group().split(" ").length : 0);
+            int end = own.end() + (more.lookingAt() ? Foods.count(more.group()) : 0);
             return new Lack(own.line(), end);
         });
     }

@@ -50,7 +50,9 @@ final class Swapping implements Proposal.Frame {
         if (!FOR.contains(words.text(joint)) && !inPlace) {
             return Optional.empty();
         }
-        int next = inPlace ? joint + (words.text(joint + 2).equals("of") ? 3 : 2) : joint + 1;
+        boolean of = inPlace && words.text(joint + 2).equals("of");
+        int inPlaceEnd = of ? joint + 3 : joint + 2;
+        int next = inPlace ? inPlaceEnd : joint + 1;
         return foods.anyAt(next).flatMap(other -> of(verb, one.get(), other));
     }
 

@@ -61,7 +61,7 @@ final class Verdicts {
         if (!use.lookingAt()) {
             return OptionalInt.empty();
         }
-        return OptionalInt.of(at + use.group().split(" ").length);
+        return OptionalInt.of(at + Foods.count(use.group()));
     }
 
     private String ahead(int at) {
