@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.misecue.compare.Comparison;
+import org.misecue.compare.Unwritten;
 import org.misecue.offers.Offer;
 import org.misecue.pantry.Ingredient;
 import org.misecue.quantity.Rationals;
@@ -53,7 +55,7 @@ final class PublishedNames {
         names.put("summary", edition.web().summary().map(SafeText::line).orElse(""));
         names.put("figures", figures(figures));
         names.put("ingredients", ingredients(IngredientList.Entry::amount));
-        names.put("allergens", Map.of("sentences", sentences(list.allergens())));
+        names.put("allergens", Map.of("sentences", sentences(allergens())));
         names.put("cautions", some("sentences", sentences(cautions())));
         names.put(
                 "unsaid",
@@ -177,6 +179,33 @@ final class PublishedNames {
             entries.add(Map.of("time", Chapter.clock(chapter.start()), "name", chapter.title()));
         }
         return entries;
+    }
+
+    /** Of the list, and of what goes in on camera without being in it: a viewer may bake as the film does. */
+    private List<String> allergens() {
+        List<String> sentences = new ArrayList<>(list.allergens());
+        edition.comparison().map(Comparison::unwritten).orElse(List.of()).stream()
+                .flatMap(added -> ofAdded(added).stream())
+                .distinct()
+                .forEach(sentences::add);
+        return sentences;
+    }
+
+    /** Empty where nothing is known of it that anybody must avoid; that says nothing about there being none. */
+    private Optional<String> ofAdded(Unwritten added) {
+        String what = SafeText.line(added.ingredient());
+        Optional<Ingredient> known = edition.pantry().find(added.ingredient()).or(() -> edition.pantry()
+                .heardAs(added.ingredient()));
+        List<String> contains = known.stream()
+                .flatMap(one -> one.allergens().stream().sorted())
+                .map(labels::allergenInFull)
+                .toList();
+        if (!contains.isEmpty()) {
+            return Optional.of(
+                    labels.text("added-contains", Map.of("what", what, "names", String.join(", ", contains))));
+        }
+        boolean mayBeAnything = known.map(one -> !one.checkLabel().isEmpty()).orElse(true);
+        return mayBeAnything ? Optional.of(labels.text("added-check", "what", what)) : Optional.empty();
     }
 
     private List<String> cautions() {

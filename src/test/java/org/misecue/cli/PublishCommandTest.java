@@ -114,4 +114,17 @@ class PublishCommandTest {
         assertThat(wrong.exit()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(wrong.err()).contains("publish-templates/description.txt:1", "titel", "title");
     }
+
+    @Test
+    void what_goes_in_on_camera_only_is_named_with_its_allergens() {
+        stage.write(
+                "buns/narration/main.txt",
+                "[0:05] I sift five hundred grams of plain flour\n[0:20] and then eighty grams of caster sugar\n"
+                        + "[0:40] and I'm adding two tablespoons of sesame seeds, they're not in the recipe\n");
+        stage.run("decide", "buns", "--keep", "sesame");
+
+        assertThat(describe().out())
+                .contains("The film adds sesame seeds, which this recipe does not have: it contains sesame.")
+                .doesNotContain("free of");
+    }
 }
