@@ -25,6 +25,8 @@ final class Subjects {
                     + "swiss crepe macaroon macaron shortbread gingerbread parkin custard jelly meringue focaccia pizza "
                     + "bagel pretzel strudel eclair profiterole tiffin fudge truffle ganache ice-cream banana-bread");
 
+    private static final int LONGEST_DISH = 4;
+
     private final WordStream words;
     private final Recipe recipe;
     private final Pantry pantry;
@@ -44,10 +46,27 @@ final class Subjects {
 
     /** The noun that begins at the index or one adjective later; empty where no noun is known there. */
     Optional<Meaning> at(int start) {
+        int head = behindFoods(start);
+        if (head > start && !words.wall(head) && isDish(head)) {
+            return Optional.of(new Meaning(part(head).or(() -> dish(words.text(head))), head + 1));
+        }
         Optional<Meaning> here = nounAt(start);
         return here.isPresent() || words.wall(start + 1)
                 ? here
                 : nounAt(start + 1).filter(noun -> start < words.size());
+    }
+
+    /** "mango semolina cake": foods in a row may name a dish. */
+    private int behindFoods(int start) {
+        int at = start;
+        while (at < start + LONGEST_DISH && !words.wall(at) && isFood(at)) {
+            at++;
+        }
+        return at;
+    }
+
+    private boolean isFood(int at) {
+        return hits.stream().anyMatch(hit -> hit.start() <= at && at < hit.end());
     }
 
     private Optional<Meaning> nounAt(int start) {

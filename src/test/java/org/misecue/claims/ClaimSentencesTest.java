@@ -15,8 +15,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
@@ -43,13 +44,16 @@ class ClaimSentencesTest {
     @TempDir
     Path folder;
 
-    @Test
-    void finds_and_rules_on_the_claims_of_the_table_and_nothing_else() throws IOException {
+    /** What is wrong in the second table, which was tried only when the grammar stood, is printed. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"sentences.yaml, 1, 1", "more-sentences.yaml, 0.95, 0.9"})
+    void finds_and_rules_on_the_claims_of_the_table_and_nothing_else(
+            String table, double leastPrecision, double leastRecall) throws IOException {
         List<String> wrong = new ArrayList<>();
         int right = 0;
         int found = 0;
         int wanted = 0;
-        for (Row row : read(System.getProperty("table", "sentences.yaml"), new TypeReference<List<Row>>() {})) {
+        for (Row row : read(table, new TypeReference<List<Row>>() {})) {
             List<String> claims =
                     claims(row).stream().map(ClaimSentencesTest::told).toList();
             List<String> missed = new ArrayList<>(row.claims());
@@ -63,9 +67,11 @@ class ClaimSentencesTest {
             }
         }
         System.out.printf(
-                "claims: %d wanted, %d found, %d right: precision %.3f, recall %.3f%n",
-                wanted, found, right, right / (double) found, right / (double) wanted);
-        assertThat(wrong).isEmpty();
+                "claims in %s: %d wanted, %d found, %d right: precision %.3f, recall %.3f%n",
+                table, wanted, found, right, right / (double) found, right / (double) wanted);
+        wrong.forEach(System.out::println);
+        assertThat(right / (double) found).as(wrong::toString).isGreaterThanOrEqualTo(leastPrecision);
+        assertThat(right / (double) wanted).as(wrong::toString).isGreaterThanOrEqualTo(leastRecall);
     }
 
     private static String told(Claim claim) {
