@@ -44,6 +44,7 @@ public final class Released {
                 + line.written().text() + ", unmeasured";
     }
 
+    /** By the finest names: whoever was told of hazelnuts was not told of pistachios. */
     private static List<String> contains(ScaledRecipe published, Pantry pantry) {
         Labels labels = Labels.in(Labels.USUAL);
         Set<String> contains = new TreeSet<>();
@@ -51,7 +52,8 @@ public final class Released {
             String name = line.written().ingredient();
             AllergenLine.of(SafeText.line(name), SafeText.line(name), pantry.find(name), word -> word, labels)
                     .contains()
-                    .forEach(named -> contains.add(labels.allergen(named.allergen())));
+                    .forEach(named -> contains.add(
+                            named.called().isEmpty() ? labels.allergen(named.allergen()) : named.called()));
         }
         return List.copyOf(contains);
     }

@@ -98,6 +98,17 @@ class ErratumTest {
     }
 
     @Test
+    void names_another_nut_though_nuts_were_named() throws IOException {
+        String nuts = BEFORE.replace("- 200 ml water\n", "- 200 ml water\n- 50 g hazelnuts\n");
+        Publication then = released(recipe(nuts));
+        Publication now = released(recipe(nuts.replace("- 50 g hazelnuts\n", "- 50 g hazelnuts\n- 20 g pistachios\n")));
+
+        assertThat(Erratum.of(then, now, List.of()).sentences().get(0))
+                .isEqualTo(
+                        "ALLERGENS: it contains PISTACHIOS, which was not said before; read the labels of what you use.");
+    }
+
+    @Test
     void never_says_that_an_allergen_is_gone() throws IOException {
         String text = erratum(BEFORE.replace("- 400 g spelt flour\n", "- 400 g rice flour\n"))
                 .text();
