@@ -81,8 +81,10 @@ final class Worktop {
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
     private final Lazy<List<Offer>> offers = Lazy.of(() -> Offers.of(recipe(), narrations(), pantry()));
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
+    private final Lazy<Edition> draft = Lazy.of(this::makeDraft);
+    private final Lazy<PublishTemplates> templates = Lazy.of(this::readTemplates);
     private final Lazy<Description> description =
-            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates()));
+            Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates.get()));
 
     /** @param look reads what the films show */
     Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
@@ -230,7 +232,7 @@ final class Worktop {
     }
 
     /** Those of the program under the person's own: first those at home, then those of the episode. */
-    private PublishTemplates templates() {
+    private PublishTemplates readTemplates() {
         return PublishTemplates.withOwn(own.folders("publish-templates"));
     }
 
@@ -240,21 +242,21 @@ final class Worktop {
 
     /** The published recipe as a page, with its data for machines. */
     String recipePage() {
-        return RecipePage.html(draft(), Publishing.description(settings()), templates());
+        return RecipePage.html(draft.get(), Publishing.description(settings()), templates.get());
     }
 
     /** The print of that page. */
     byte[] recipePrint() {
-        return RecipePage.pdf(draft(), Publishing.description(settings()), templates());
+        return RecipePage.pdf(draft.get(), Publishing.description(settings()), templates.get());
     }
 
     /** The published recipe for machines; a draft says that it is one. */
     String recipeData() {
-        return SchemaOrg.json(draft());
+        return SchemaOrg.json(draft.get());
     }
 
     /** With the length of its film, for which the film is opened, and with what still keeps it from going out. */
-    private Edition draft() {
+    private Edition makeDraft() {
         Release release = new Release(this);
         return edition()
                 .with(edition().web().withLength(Publishing.length(this)))

@@ -40,11 +40,4 @@ public record Comparison(
     Comparison withUnplaced(List<Evidence> amounts) {
         return new Comparison(title, factor, written, settings, unwritten, amounts);
     }
-
-    /** Whether anything said differs from what is written, or is not written at all. */
-    public boolean differs() {
-        return !unwritten.isEmpty()
-                || written.stream().anyMatch(line -> line.verdict() == Verdict.DIFFERS)
-                || settings.stream().anyMatch(setting -> setting.verdict() == Verdict.DIFFERS);
-    }
 }
