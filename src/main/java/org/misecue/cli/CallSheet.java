@@ -25,6 +25,7 @@ import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
 import org.misecue.prep.Job;
 import org.misecue.prep.PrepWords;
+import org.misecue.worktop.Worktop;
 
 /** What each of the three people needs to know now, in about a dozen lines. */
 final class CallSheet {

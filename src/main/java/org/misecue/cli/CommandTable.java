@@ -2,6 +2,7 @@ package org.misecue.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import org.misecue.worktop.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,7 +35,7 @@ final class CommandTable implements Runnable {
         String asked = args.length == 0 ? "" : args[0];
         List<String> needed = NAMES.contains(asked) ? List.of(asked) : NAMES;
         needed.forEach(name -> line.addSubcommand(name, new CommandLine(command(name, stage), new Maker())));
-        line.getCommandSpec().version("misecue " + Misecue.version());
+        line.getCommandSpec().version("misecue " + Version.current());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         Faults faults = new Faults(stage);
         line.setOut(new PrintWriter(stage.out(), true));

@@ -8,6 +8,8 @@ import org.misecue.compare.CompareText;
 import org.misecue.compare.Journey;
 import org.misecue.compare.JourneyJson;
 import org.misecue.compare.JourneyText;
+import org.misecue.worktop.DecidingMoments;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

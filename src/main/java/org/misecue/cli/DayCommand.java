@@ -20,6 +20,8 @@ import org.misecue.episode.OutFolder;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.page.Pdf;
+import org.misecue.worktop.FilmingDays;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -26,6 +26,7 @@ import org.misecue.episode.Publications;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.page.Pdf;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

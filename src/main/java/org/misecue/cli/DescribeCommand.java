@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.publish.Description;
+import org.misecue.worktop.Release;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

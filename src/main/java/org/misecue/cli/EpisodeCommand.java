@@ -1,6 +1,7 @@
 package org.misecue.cli;
 
 import java.nio.file.Path;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Parameters;
 
 /** A command whose one argument is an episode. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.misecue.episode.Episode;
 import org.misecue.notice.BadInput;
+import org.misecue.worktop.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -77,7 +78,7 @@ final class Faults {
 
     private static String details(Throwable e) {
         StringWriter text = new StringWriter();
-        text.append("misecue ").append(Misecue.version()).append(", Java ").append(System.getProperty("java.version"));
+        text.append("misecue ").append(Version.current()).append(", Java ").append(System.getProperty("java.version"));
         text.append(", ").append(System.getProperty("os.name")).append('\n');
         e.printStackTrace(new PrintWriter(text, true));
         return text.toString();

@@ -1,5 +1,7 @@
 package org.misecue.cli;
 
+import org.misecue.worktop.Index;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 
 /** Makes the index that {@code find} looks into. */

@@ -7,6 +7,9 @@ import java.util.Optional;
 import org.misecue.day.DayPlan;
 import org.misecue.footage.FilmInfo;
 import org.misecue.notice.BadInput;
+import org.misecue.worktop.FilmingDays;
+import org.misecue.worktop.Index;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 
 /** Everything for one episode. */

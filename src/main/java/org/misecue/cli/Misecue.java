@@ -1,12 +1,7 @@
 package org.misecue.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.Objects;
+import org.misecue.worktop.Version;
 
 /** The program: {@code misecue COMMAND …}. */
 public final class Misecue {
@@ -26,18 +21,10 @@ public final class Misecue {
     public static int run(String[] args, Stage stage) {
         if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
             // Answered before any command is set up: scripts ask this often.
-            stage.out().println("misecue " + version());
+            stage.out().println("misecue " + Version.current());
             stage.out().flush();
             return ExitCode.OK;
         }
         return CommandTable.run(args, stage);
-    }
-
-    static String version() {
-        try (InputStream in = Misecue.class.getResourceAsStream("version.txt")) {
-            return new String(Objects.requireNonNull(in).readAllBytes(), UTF_8).strip();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -16,6 +16,9 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
+import org.misecue.worktop.OnScreen;
+import org.misecue.worktop.OwnPantry;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Mixin;
 
 /** What all commands have in common: a stage to speak on, an episode to open, results to hand over. */

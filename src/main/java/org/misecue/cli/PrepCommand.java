@@ -13,6 +13,7 @@ import org.misecue.prep.PrepPage;
 import org.misecue.prep.PrepPlan;
 import org.misecue.prep.PrepText;
 import org.misecue.prep.TickList;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

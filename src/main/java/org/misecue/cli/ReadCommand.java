@@ -25,6 +25,7 @@ import org.misecue.scale.ScaledSheet;
 import org.misecue.scale.ScaledText;
 import org.misecue.scale.Scaler;
 import org.misecue.scale.Spoons;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

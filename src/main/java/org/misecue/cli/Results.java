@@ -29,6 +29,9 @@ import org.misecue.shots.ShotOrder;
 import org.misecue.shots.ShotsCsv;
 import org.misecue.shots.ShotsPage;
 import org.misecue.shots.ShotsText;
+import org.misecue.worktop.DecidingMoments;
+import org.misecue.worktop.Release;
+import org.misecue.worktop.Worktop;
 
 /** What {@code make} makes: first worked out, then written. */
 final class Results {

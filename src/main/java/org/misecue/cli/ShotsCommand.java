@@ -10,6 +10,7 @@ import org.misecue.shots.ShotsCsv;
 import org.misecue.shots.ShotsJson;
 import org.misecue.shots.ShotsPage;
 import org.misecue.shots.ShotsText;
+import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;

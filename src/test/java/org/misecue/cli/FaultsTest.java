@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.misecue.worktop.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -51,7 +52,7 @@ class FaultsTest {
                                 + " Details: sample-project/.misecue/fault.txt\n");
         assertThat(temp.resolve("sample-project/.misecue/fault.txt"))
                 .content()
-                .startsWith("misecue " + Misecue.version())
+                .startsWith("misecue " + Version.current())
                 .contains("the bowl is upside down");
     }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.misecue.worktop.Version;
 
 class MisecueTest {
 
@@ -19,9 +20,9 @@ class MisecueTest {
 
     @Test
     void tells_its_version() {
-        assertThat(run("--version")).isEqualTo(new OnStage.Ran(0, "misecue " + Misecue.version() + "\n", ""));
+        assertThat(run("--version")).isEqualTo(new OnStage.Ran(0, "misecue " + Version.current() + "\n", ""));
         assertThat(run("-V").out()).isEqualTo(run("--version").out());
-        assertThat(Misecue.version()).matches("\\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
+        assertThat(Version.current()).matches("\\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
     }
 
     @Test

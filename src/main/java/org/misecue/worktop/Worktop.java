@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -59,7 +59,7 @@ import org.misecue.shots.ShotPlanner;
 import org.misecue.shots.ShotTemplates;
 
 /** One episode with everything that is worked out from it, each thing once and only when it is asked for. */
-final class Worktop {
+public final class Worktop {
 
     private final Episode episode;
     private final OwnPantry own;
@@ -87,7 +87,7 @@ final class Worktop {
             Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates.get()));
 
     /** @param look reads what the films show */
-    Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
+    public Worktop(Episode episode, OwnPantry own, Supplier<Pantry> pantry, Function<Worktop, Picture> look) {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
@@ -95,65 +95,65 @@ final class Worktop {
     }
 
     /** Of the episode, or else of the dish. */
-    String title() {
+    public String title() {
         return settings().title().orElse(recipe().title());
     }
 
-    Episode episode() {
+    public Episode episode() {
         return episode;
     }
 
-    EpisodeSettings settings() {
+    public EpisodeSettings settings() {
         return episode.settings();
     }
 
     /** With the person's own rows. */
-    Pantry pantry() {
+    public Pantry pantry() {
         return pantry.get();
     }
 
-    OwnPantry ownPantry() {
+    public OwnPantry ownPantry() {
         return own;
     }
 
     /** The same where things are weighed: with the eggs of the episode's country. */
-    Pantry kitchen() {
+    public Pantry kitchen() {
         return kitchen.get();
     }
 
-    Recipe recipe() {
+    public Recipe recipe() {
         return recipe.get();
     }
 
     /** The batch that is baked on camera. */
-    ScaledRecipe scaled() {
+    public ScaledRecipe scaled() {
         return scaled.get();
     }
 
     /** The batch that viewers get. */
-    ScaledRecipe published() {
+    public ScaledRecipe published() {
         return published.get();
     }
 
-    PrepPlan prep() {
+    public PrepPlan prep() {
         return prep.get();
     }
 
-    ShotPlan shots() {
+    public ShotPlan shots() {
         return shots.get();
     }
 
     /** Empty where nobody has spoken yet. */
-    List<Narration> narrations() {
+    public List<Narration> narrations() {
         return narrations.get();
     }
 
-    Alignment alignment() {
+    public Alignment alignment() {
         return alignment.get();
     }
 
     /** @throws BadInput if there is no narration to compare with */
-    Comparison comparison() {
+    public Comparison comparison() {
         return comparison.get();
     }
 
@@ -162,13 +162,13 @@ final class Worktop {
      *
      * @throws BadInput if there is no narration, or the words mean nothing of the recipe
      */
-    List<Journey> journeys(String words) {
+    public List<Journey> journeys(String words) {
         comparison(); // tells what is missing
         return Comparer.explain(recipe(), narrations(), picture(), pantry(), words);
     }
 
     /** What is claimed of the dish. */
-    List<Claim> claims() {
+    public List<Claim> claims() {
         return claims.get();
     }
 
@@ -179,7 +179,7 @@ final class Worktop {
     }
 
     /** Whether there is anything to hold the recipe against. */
-    boolean filmed() {
+    public boolean filmed() {
         return !narrations().isEmpty() || !picture().cards().isEmpty();
     }
 
@@ -196,22 +196,22 @@ final class Worktop {
     }
 
     /** What the films show in writing. */
-    Picture picture() {
+    public Picture picture() {
         return picture.get();
     }
 
     /** What is to be decided, with what was decided until now. */
-    Docket docket() {
+    public Docket docket() {
         return docket.get();
     }
 
     /** The same, with the decisions read again. */
-    Docket docketAnew() {
+    public Docket docketAnew() {
         return Docket.of(findings(), new Decisions(episode).read());
     }
 
     /** What was decided and still holds, in words, by what it is about. */
-    Map<String, String> decisions() {
+    public Map<String, String> decisions() {
         Map<String, String> words = new LinkedHashMap<>();
         for (Matter matter : docket().matters()) {
             if (!matter.state().isOpen()) {
@@ -222,12 +222,12 @@ final class Worktop {
     }
 
     /** The comparison as the producer works through it. */
-    Findings findings() {
+    public Findings findings() {
         return findings.get();
     }
 
     /** What viewers get, before it has a form. */
-    Edition edition() {
+    public Edition edition() {
         return edition.get();
     }
 
@@ -236,22 +236,22 @@ final class Worktop {
         return PublishTemplates.withOwn(own.folders("publish-templates"));
     }
 
-    Description description() {
+    public Description description() {
         return description.get();
     }
 
     /** The published recipe as a page, with its data for machines. */
-    String recipePage() {
+    public String recipePage() {
         return RecipePage.html(draft.get(), Publishing.description(settings()), templates.get());
     }
 
     /** The print of that page. */
-    byte[] recipePrint() {
+    public byte[] recipePrint() {
         return RecipePage.pdf(draft.get(), Publishing.description(settings()), templates.get());
     }
 
     /** The published recipe for machines; a draft says that it is one. */
-    String recipeData() {
+    public String recipeData() {
         return SchemaOrg.json(draft.get());
     }
 
@@ -287,7 +287,7 @@ final class Worktop {
     }
 
     /** What this kitchen weighs and measures with. */
-    ScaleRules rules() {
+    public ScaleRules rules() {
         EpisodeSettings.Kitchen own = settings().kitchen();
         return new ScaleRules(
                 own.scale(),
@@ -322,12 +322,12 @@ final class Worktop {
     }
 
     /** Substitutions that were offered on camera. */
-    List<Offer> offers() {
+    public List<Offer> offers() {
         return offers.get();
     }
 
     /** What a producer has to hear of them before they are published. */
-    List<Note> offerNotes() {
+    public List<Note> offerNotes() {
         return offers().stream()
                 .map(
                         offer -> new Note(
@@ -361,14 +361,14 @@ final class Worktop {
      *
      * @throws BadInput if one cannot be read
      */
-    Map<Path, FilmInfo> films() {
+    public Map<Path, FilmInfo> films() {
         Map<Path, FilmInfo> films = new LinkedHashMap<>();
         episode.footage().forEach(film -> films.put(film, Footage.probe(film)));
         return films;
     }
 
     /** The film on whose clock a narration runs: of the same name, or the only one there is. */
-    Optional<Path> filmOf(String narration) {
+    public Optional<Path> filmOf(String narration) {
         return episode.footage().stream()
                 .filter(film -> stem(episode.name(film)).equals(stem(narration)))
                 .findFirst()

@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;

@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,20 +21,20 @@ import org.misecue.search.MomentIndex;
 import org.misecue.search.Passage;
 
 /** Keeps the episode's index as new as its files. A stamp beside it names the files that it was made of. */
-final class Index {
+public final class Index {
 
     private static final String STAMP = "index.stamp";
 
     private final Worktop worktop;
     private final Episode episode;
 
-    Index(Worktop worktop) {
+    public Index(Worktop worktop) {
         this.worktop = worktop;
         this.episode = worktop.episode();
     }
 
     /** Whether it was made of the files as they are now, by this version. */
-    boolean isFresh() {
+    public boolean isFresh() {
         try {
             Path stamp = episode.state().path(STAMP);
             return MomentIndex.isBuilt(episode.folder())
@@ -46,7 +46,7 @@ final class Index {
     }
 
     /** @return how many passages it has */
-    int build() {
+    public int build() {
         List<Passage> passages = passages();
         episode.state().ready();
         MomentIndex.build(episode.folder(), passages, names(worktop.pantry()));
@@ -85,7 +85,7 @@ final class Index {
 
     private String stamp() {
         StringBuilder stamp =
-                new StringBuilder("misecue ").append(Misecue.version()).append('\n');
+                new StringBuilder("misecue ").append(Version.current()).append('\n');
         Stream.of(
                         Stream.of(episode.recipe(), episode.folder().resolve("episode.yaml")),
                         worktop.ownPantry().files().stream(),

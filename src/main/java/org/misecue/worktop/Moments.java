@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -10,7 +10,7 @@ import org.misecue.narration.Clock;
 import org.misecue.narration.Moment;
 
 /** Pictures and clips of moments, taken from the film on whose clock the narration runs. */
-final class Moments {
+public final class Moments {
 
     private static final Duration BEFORE = Duration.ofSeconds(2);
     private static final int WIDTH = 960;
@@ -18,7 +18,7 @@ final class Moments {
     private final Worktop worktop;
     private final OutFolder out;
 
-    Moments(Worktop worktop) {
+    public Moments(Worktop worktop) {
         this.worktop = worktop;
         this.out = worktop.episode().out();
     }
@@ -29,7 +29,7 @@ final class Moments {
      * @return its name within {@code out/}; empty where no film has this moment
      * @throws org.misecue.notice.BadInput if the film cannot be read or is shorter
      */
-    Optional<String> still(Moment moment) {
+    public Optional<String> still(Moment moment) {
         return worktop.filmOf(moment.source()).map(film -> {
             String name = "stills/" + name(film, moment.at()) + ".png";
             out.make(name, file -> Still.small(film, moment.at(), WIDTH, file));
@@ -38,7 +38,7 @@ final class Moments {
     }
 
     /** A moment cut out, from a little before it to its end; as {@link #still}. */
-    Optional<String> clip(Moment moment, Duration end) {
+    public Optional<String> clip(Moment moment, Duration end) {
         return worktop.filmOf(moment.source()).map(film -> {
             String name = "clips/" + name(film, moment.at()) + ".mp4";
             Duration from = moment.at().minus(BEFORE);

@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
@@ -30,7 +30,7 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
 /** Plans an episode's day from its settings, and keeps the plan, so that a late day can be held against it. */
-final class FilmingDays {
+public final class FilmingDays {
 
     private static final String KEPT = "day.json";
     private static final String FIRST = "first";
@@ -45,16 +45,16 @@ final class FilmingDays {
     private final Worktop worktop;
     private final Consumer<String> progress;
 
-    FilmingDays(Worktop worktop, Consumer<String> progress) {
+    public FilmingDays(Worktop worktop, Consumer<String> progress) {
         this.worktop = worktop;
         this.progress = progress;
     }
 
-    DayPlan plan() {
+    public DayPlan plan() {
         return planner().plan();
     }
 
-    DayPlan replan(Standing standing) {
+    public DayPlan replan(Standing standing) {
         return planner().replan(standing);
     }
 
@@ -67,7 +67,7 @@ final class FilmingDays {
      *
      * @throws BadInput if a row is named that the plan does not have
      */
-    Standing standing(LocalTime now, Set<Integer> done) {
+    public Standing standing(LocalTime now, Set<Integer> done) {
         Path file = worktop.episode().state().path(KEPT);
         if (!Files.exists(file)) {
             keep(plan());
@@ -91,7 +91,7 @@ final class FilmingDays {
     }
 
     /** Keeps a plan made before the day as what was promised, too. */
-    void keep(DayPlan plan) {
+    public void keep(DayPlan plan) {
         ObjectNode root = MAPPER.createObjectNode();
         root.set(FIRST, beginnings(plan));
         root.set(LAST, beginnings(plan));
@@ -101,7 +101,7 @@ final class FilmingDays {
     }
 
     /** Keeps a plan of a late day beside what was promised. */
-    void keepLate(DayPlan plan) {
+    public void keepLate(DayPlan plan) {
         ObjectNode root = MAPPER.createObjectNode();
         JsonNode kept = read(worktop.episode().state().path(KEPT));
         root.set(FIRST, kept.path(FIRST));

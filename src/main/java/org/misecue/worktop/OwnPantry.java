@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,7 +15,7 @@ import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
 
 /** The program's pantry with the person's own rows over it: first those at home, then those beside the recipe. */
-final class OwnPantry {
+public final class OwnPantry {
 
     private static final String FILE = "pantry.yaml";
 
@@ -27,7 +27,7 @@ final class OwnPantry {
     private final Path folder;
 
     /** @param folder of the recipe */
-    OwnPantry(Optional<Path> home, Path folder) {
+    public OwnPantry(Optional<Path> home, Path folder) {
         this.home = home;
         this.folder = folder;
         home.map(path -> path.resolve(".misecue").resolve(FILE))
@@ -40,7 +40,7 @@ final class OwnPantry {
     }
 
     /** Folders of the person's own that are looked for in the same places, by the names under which they are known. */
-    Map<String, Path> folders(String name) {
+    public Map<String, Path> folders(String name) {
         Map<String, Path> folders = new LinkedHashMap<>();
         home.map(path -> path.resolve(".misecue").resolve(name)).ifPresent(path -> folders.put(path.toString(), path));
         folders.put(name, folder.resolve(name));
@@ -48,12 +48,12 @@ final class OwnPantry {
     }
 
     /** What the pantry depends on besides the program. */
-    List<Path> files() {
+    public List<Path> files() {
         return files.stream().map(Named::path).toList();
     }
 
     /** @throws BadInput with file and line at the first bad row */
-    Pantry read() {
+    public Pantry read() {
         Pantry pantry = Pantry.standard();
         for (Named file : files) {
             pantry = over(pantry, file);

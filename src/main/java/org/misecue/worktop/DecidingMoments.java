@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,12 +13,12 @@ import org.misecue.narration.Moment;
  * @param stills by moment, as names within {@code out/}
  * @param clips the same
  */
-record DecidingMoments(Map<Moment, String> stills, Map<Moment, String> clips) {
+public record DecidingMoments(Map<Moment, String> stills, Map<Moment, String> clips) {
 
     private static final Duration AFTER = Duration.ofSeconds(6);
 
     /** Moments that no film has are left out. */
-    static DecidingMoments make(Worktop worktop, Map<Path, FilmInfo> films) {
+    public static DecidingMoments make(Worktop worktop, Map<Path, FilmInfo> films) {
         Map<Moment, String> stills = new LinkedHashMap<>();
         Map<Moment, String> clips = new LinkedHashMap<>();
         Moments moments = new Moments(worktop);

@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -18,13 +18,13 @@ import org.misecue.shown.LanguageData;
 import org.misecue.shown.ShownText;
 
 /** What an episode's films show in writing: read once, and kept as long as the film is the same. */
-final class OnScreen {
+public final class OnScreen {
 
     private final Worktop worktop;
     private final Optional<LanguageData> data;
     private final Consumer<String> progress;
 
-    OnScreen(Worktop worktop, Optional<LanguageData> data, Consumer<String> progress) {
+    public OnScreen(Worktop worktop, Optional<LanguageData> data, Consumer<String> progress) {
         this.worktop = worktop;
         this.data = data;
         this.progress = progress;
@@ -35,7 +35,7 @@ final class OnScreen {
      *
      * @param notes takes what could not be read
      */
-    Picture picture(Consumer<List<Note>> notes) {
+    public Picture picture(Consumer<List<Note>> notes) {
         List<Card> cards = new ArrayList<>();
         Map<String, String> clocks = new LinkedHashMap<>();
         for (Path film : worktop.episode().footage()) {

@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -14,24 +14,24 @@ import org.misecue.publish.Erratum;
 import org.misecue.publish.Released;
 
 /** Whether a recipe may go out to viewers, and what is remembered of it once it has. */
-final class Release {
+public final class Release {
 
     private static final int MOST_NAMED = 3;
 
     private final Worktop worktop;
     private final Docket docket;
 
-    Release(Worktop worktop) {
+    public Release(Worktop worktop) {
         this.worktop = worktop;
         this.docket = worktop.docket();
     }
 
-    boolean isBlocked() {
+    public boolean isBlocked() {
         return !docket.blocking().isEmpty();
     }
 
     /** "2 matters keep this from being published: cake: unsalted butter, added: ground cardamom". */
-    String obstacle() {
+    public String obstacle() {
         List<Matter> blocking = docket.blocking();
         String named = blocking.stream().limit(MOST_NAMED).map(Matter::about).collect(Collectors.joining("; "));
         String more = blocking.size() > MOST_NAMED ? "; and " + (blocking.size() - MOST_NAMED) + " more" : "";
@@ -40,17 +40,17 @@ final class Release {
     }
 
     /** The head of a text that may not go out as it is; empty for one that may. */
-    String draftHead() {
+    public String draftHead() {
         return isBlocked() ? "DRAFT – NOT FOR PUBLISHING. " + obstacle() + ".\n\n" : "";
     }
 
     /** @param anyway why it goes out in spite of what is undecided; empty where nothing is */
-    void remember(LocalDate on, String who, String anyway) {
+    public void remember(LocalDate on, String who, String anyway) {
         new Publications(worktop.episode()).add(publication(on, who, anyway));
     }
 
     /** @throws BadInput if nothing was published yet */
-    Erratum erratum(LocalDate on) {
+    public Erratum erratum(LocalDate on) {
         Publication then = new Publications(worktop.episode())
                 .last()
                 .orElseThrow(

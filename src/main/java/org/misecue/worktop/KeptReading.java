@@ -1,4 +1,4 @@
-package org.misecue.cli;
+package org.misecue.worktop;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
