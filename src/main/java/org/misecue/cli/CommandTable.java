@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "misecue COMMAND --help tells more about one command."})
 final class CommandTable implements Runnable {
 
-    private static final List<String> NAMES =
-            List.of("new", "read", "prep", "shots", "day", "index", "find", "compare", "decide", "describe", "make");
+    private static final List<String> NAMES = List.of(
+            "new", "read", "prep", "shots", "day", "index", "find", "compare", "decide", "describe", "desk", "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -65,6 +65,7 @@ final class CommandTable implements Runnable {
             case "compare" -> new CompareCommand(stage);
             case "decide" -> new DecideCommand(stage);
             case "describe" -> new DescribeCommand(stage);
+            case "desk" -> new DeskCommand(stage);
             case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);
         };

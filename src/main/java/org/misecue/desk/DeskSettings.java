@@ -1,0 +1,25 @@
+package org.misecue.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.misecue.shown.LanguageData;
+
+/**
+ * How a desk is opened.
+ *
+ * @param folder an episode, an archive of episodes, or one where nothing is yet; absolute
+ * @param port 0 for any that is free
+ * @param lan whether devices of the local network may ask to come in
+ * @param code shows the owner each code by which a guest can
+ * @param home where the person keeps what holds for every episode
+ * @param language finds what text in pictures is read with
+ */
+public record DeskSettings(
+        Path folder,
+        int port,
+        boolean lan,
+        Consumer<String> code,
+        Optional<Path> home,
+        Supplier<Optional<LanguageData>> language) {}

@@ -1,0 +1,98 @@
+package org.misecue.desk.counter;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.misecue.desk.door.Refusal;
+import org.misecue.episode.Episode;
+import org.misecue.notice.BadInput;
+import org.misecue.shown.LanguageData;
+
+/** The episodes that lie on the desk: one, or those of an archive. */
+public final class Counter {
+
+    private final Path folder;
+    private final Optional<Path> home;
+    private final Supplier<Optional<LanguageData>> language;
+    private final Map<String, OpenEpisode> open = new ConcurrentHashMap<>();
+
+    /**
+     * @param folder an episode, an archive of episodes, or one where nothing is yet; absolute
+     * @param home where the person keeps what holds for every episode
+     * @param language finds what text in pictures is read with
+     */
+    public Counter(Path folder, Optional<Path> home, Supplier<Optional<LanguageData>> language) {
+        this.folder = folder;
+        this.home = home;
+        this.language = language;
+    }
+
+    /** What the desk was opened over. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** Whether it was opened over a folder of episodes, and not over one episode. */
+    public boolean isArchive() {
+        return !isEpisode(folder);
+    }
+
+    /** The names of the episodes, sorted; none where nothing is yet. */
+    public List<String> names() {
+        if (!isArchive()) {
+            return List.of(String.valueOf(folder.getFileName()));
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.filter(one -> !String.valueOf(one.getFileName()).startsWith("."))
+                    .filter(Counter::isEpisode)
+                    .map(one -> String.valueOf(one.getFileName()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    /**
+     * The episode that an address names, as {@code {episode}} in its path.
+     *
+     * @throws Refusal if there is none of this name
+     */
+    public OpenEpisode episode(Context request) {
+        return episode(request.pathParam("episode"));
+    }
+
+    /** @throws Refusal if there is none of this name */
+    public OpenEpisode episode(String name) {
+        OpenEpisode known = open.get(name);
+        if (known != null && Files.isDirectory(known.folder())) {
+            return known;
+        }
+        // Looked up among the names that are there, so that no name can lead anywhere else.
+        if (!names().contains(name)) {
+            throw new Refusal(404, "There is no episode of this name on the desk; go back to the first page.");
+        }
+        Path path = isArchive() ? folder.resolve(name) : folder;
+        return open.computeIfAbsent(name, key -> new OpenEpisode(key, path, home, language));
+    }
+
+    /** A folder with a recipe. One with two recipes is one too: its page says what to do. */
+    private static boolean isEpisode(Path path) {
+        if (!Files.isDirectory(path)) {
+            return false;
+        }
+        try {
+            Episode.locate(path);
+            return true;
+        } catch (BadInput e) {
+            return Files.exists(path.resolve("episode.yaml"));
+        }
+    }
+}

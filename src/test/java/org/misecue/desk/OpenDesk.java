@@ -1,0 +1,139 @@
+package org.misecue.desk;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.misecue.shown.LanguageData;
+
+/** A desk that a test opened, and a client that has its key. */
+public final class OpenDesk implements AutoCloseable {
+
+    private final Desk desk;
+    private final HttpClient client =
+            HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+
+    /** The codes for guests that were told. */
+    public final List<String> codes = new ArrayList<>();
+
+    private OpenDesk(Path folder, boolean lan, boolean reads) {
+        this.desk = Desk.open(new DeskSettings(
+                folder.toAbsolutePath(),
+                0,
+                lan,
+                codes::add,
+                Optional.empty(),
+                () -> reads ? LanguageData.find(System.getenv()) : Optional.empty()));
+    }
+
+    /** Over this folder; pictures are not read. */
+    public static OpenDesk over(Path folder) {
+        return new OpenDesk(folder, false, false);
+    }
+
+    /** Over this folder, and guests may come. */
+    public static OpenDesk withGuests(Path folder) {
+        return new OpenDesk(folder, true, false);
+    }
+
+    /** A copy of the sample episode that a test may change. */
+    public static Path sample(Path temp) {
+        return copy(Path.of("sample-project"), temp.resolve("sample-project"));
+    }
+
+    public static Path copy(Path from, Path to) {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                Path name = from.relativize(file);
+                if (name.startsWith("out") || name.startsWith(".misecue")) {
+                    continue;
+                }
+                Path target = to.resolve(name);
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+            return to;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public int port() {
+        return desk.port();
+    }
+
+    /** With the key. */
+    public String address() {
+        return desk.address();
+    }
+
+    public String origin() {
+        return "http://127.0.0.1:" + desk.port();
+    }
+
+    /** This client has come in with the key. */
+    public OpenDesk enter() {
+        get(desk.address().substring(origin().length()));
+        return this;
+    }
+
+    public HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    /** As a form of one of the desk's own pages. */
+    public HttpResponse<String> post(String path, Map<String, String> form, String... headers) {
+        String body = form.entrySet().stream()
+                .map(one -> URLEncoder.encode(one.getKey(), UTF_8) + "=" + URLEncoder.encode(one.getValue(), UTF_8))
+                .collect(Collectors.joining("&"));
+        return send(request(path, headers)
+                .header("Origin", origin())
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    /** To be sent as it is. */
+    public HttpRequest.Builder request(String path, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin() + path));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
+        return request;
+    }
+
+    public HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    public HttpClient client() {
+        return client;
+    }
+
+    @Override
+    public void close() {
+        desk.close();
+    }
+}
