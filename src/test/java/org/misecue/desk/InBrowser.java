@@ -80,11 +80,16 @@ public final class InBrowser {
 
     /** Close its context when done: {@code page.context().close()}. */
     public static Page page(OpenDesk desk, Browser.NewContextOptions options) {
-        BrowserContext context = browser().newContext(options);
-        context.setDefaultTimeout(15_000);
-        Page page = context.newPage();
+        Page page = stranger(options);
         page.navigate(desk.address());
         return page;
+    }
+
+    /** A browser that has not been at any desk. */
+    public static Page stranger(Browser.NewContextOptions options) {
+        BrowserContext context = browser().newContext(options);
+        context.setDefaultTimeout(15_000);
+        return context.newPage();
     }
 
     /** By axe-core: nothing that is serious or critical under WCAG 2.2 A and AA. */

@@ -30,7 +30,10 @@ public final class OpenDesk implements AutoCloseable {
     /** The codes for guests that were told. */
     public final List<String> codes = new ArrayList<>();
 
+    private final boolean owns;
+
     private OpenDesk(Path folder, boolean lan, boolean reads) {
+        this.owns = true;
         this.desk = Desk.open(new DeskSettings(
                 folder.toAbsolutePath(),
                 0,
@@ -38,6 +41,16 @@ public final class OpenDesk implements AutoCloseable {
                 codes::add,
                 Optional.empty(),
                 () -> reads ? LanguageData.find(System.getenv()) : Optional.empty()));
+    }
+
+    private OpenDesk(Desk desk) {
+        this.desk = desk;
+        this.owns = false;
+    }
+
+    /** Another client of the same desk, without a key. */
+    public OpenDesk stranger() {
+        return new OpenDesk(desk);
     }
 
     /** Over this folder; pictures are not read. */
@@ -134,6 +147,8 @@ public final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
-        desk.close();
+        if (owns) {
+            desk.close();
+        }
     }
 }
