@@ -29,7 +29,9 @@ public final class Desk implements AutoCloseable {
     /** Plain forms are small; what is dropped onto the page is streamed and has its own limit. */
     private static final long MOST_FORM_BYTES = 256 * 1024;
 
-    private static final int MOST_THREADS = 64;
+    /** Most of them wait for a film that is watched or for somebody slow; waiting costs little. */
+    private static final int MOST_THREADS = 200;
+
     private static final int IDLE_MILLIS = 30_000;
 
     /** Whoever sends slower than this, in bytes a second, holds a place that somebody else could use. */

@@ -3,6 +3,7 @@ package org.misecue.desk.counter;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import org.misecue.shown.LanguageData;
 
 /** The episodes that lie on the desk: one, or those of an archive. */
 public final class Counter {
+
+    private static final String NO_EPISODE = "There is no episode of this name on the desk; go back to the first page.";
 
     private final Path folder;
     private final Optional<Path> home;
@@ -75,12 +78,24 @@ public final class Counter {
         if (known != null && Files.isDirectory(known.folder())) {
             return known;
         }
-        // Looked up among the names that are there, so that no name can lead anywhere else.
-        if (!names().contains(name)) {
-            throw new Refusal(404, "There is no episode of this name on the desk; go back to the first page.");
+        Path path = isArchive() ? child(name) : folder;
+        if (!name.equals(String.valueOf(path.getFileName())) || !isEpisode(path)) {
+            throw new Refusal(404, NO_EPISODE);
         }
-        Path path = isArchive() ? folder.resolve(name) : folder;
         return open.computeIfAbsent(name, key -> new OpenEpisode(key, path, home, language));
+    }
+
+    /** A folder of the archive; no name leads anywhere else. */
+    private Path child(String name) {
+        try {
+            Path path = folder.resolve(name);
+            if (folder.equals(path.getParent()) && !name.startsWith(".")) {
+                return path;
+            }
+        } catch (InvalidPathException e) {
+            // no file has such a name
+        }
+        throw new Refusal(404, NO_EPISODE);
     }
 
     /** A folder with a recipe. One with two recipes is one too: its page says what to do. */

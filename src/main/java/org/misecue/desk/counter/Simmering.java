@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Simmering<T> {
 
-    /** Films are read one at a time: more at once would only be slower each. */
-    private static final ExecutorService HOB = Executors.newSingleThreadExecutor(work -> {
+    /** Two rings: a day can be planned while a film is read; more at once would only be slower each. */
+    private static final ExecutorService HOB = Executors.newFixedThreadPool(2, work -> {
         Thread thread = new Thread(work, "simmering");
         thread.setDaemon(true);
         return thread;
