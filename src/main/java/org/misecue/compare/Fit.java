@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
@@ -22,6 +23,8 @@ final class Fit {
     private static final double IMPOSSIBLE = -20;
     private static final Pattern TIMES = Pattern.compile("^\\W*(\\d{1,3})\\s*[x×]");
     private static final Pattern COUNTED_PACKS = Pattern.compile("(\\d{1,3})\\s+(\\p{L}+)");
+    private static final RationalNumber MANY = Rationals.of(25);
+    private static final Set<String> THEM = Set.of("them", "those", "these");
     private static final RationalNumber SMALLEST_BARE_WEIGHT = Rationals.of(5);
 
     private Fit() {}
@@ -33,7 +36,7 @@ final class Fit {
         }
         Quantity written = line.quantity().get();
         Optional<Quantity> quantity = inUnits(said, line, carried);
-        if (quantity.isEmpty()) {
+        if (quantity.isEmpty() || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
             return IMPOSSIBLE;
         }
         double manner = carried.isPresent() && written.unit() != Unit.GRAM && written.unit() != Unit.MILLILITRE
@@ -45,6 +48,14 @@ final class Fit {
             return manner + (crossing == 0 ? magnitude(quantity.get(), nearest, heard) : crossing);
         }
         return manner + 1.5 + magnitude(quantity.get(), nearest, heard);
+    }
+
+    /** "about six of them" counts pieces, whatever they weigh; "a hundred and fifty of them" are grams. */
+    private static boolean isCountOfThem(SpokenQuantity said, Hearing heard) {
+        return said.manner() == Manner.BARE
+                && said.isBelow(MANY)
+                && heard.words.text(said.end()).equals("of")
+                && THEM.contains(heard.words.text(said.end() + 1));
     }
 
     private static double byManner(SpokenQuantity said, Quantity written) {

@@ -8,6 +8,7 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.Setting;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.Words;
@@ -37,6 +38,7 @@ final class YieldMatch {
     private static final int TOLD_BEFORE = 5;
     private static final int TOLD_BEHIND = 5;
     private static final int STORY_REACH = 6;
+    private static final int NAMED_REACH = 10;
     private static final double FAR_OFF = 3;
 
     private final Hearing heard;
@@ -69,7 +71,7 @@ final class YieldMatch {
             if (made && (!isOfOther(said) || isGot(said))) {
                 return Optional.of(Plainness.MADE);
             }
-            boolean counted = piece || ofThem || cut || isSum(said);
+            boolean counted = piece || (ofThem && !isOfNamedBefore(said)) || cut || isSum(said);
             return counted && !(isOfOther(said) && !piece) ? Optional.of(Plainness.COUNTED) : Optional.empty();
         }
         return Optional.empty();
@@ -112,6 +114,11 @@ final class YieldMatch {
     private boolean isOfOther(SpokenQuantity said) {
         boolean ingredient = heard.namesIn(said.end(), said.end() + 2).stream().anyMatch(name -> name.inRecipe());
         return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES));
+    }
+
+    /** "now the eggs, large ones, there are four of them": these are what was named, not what comes of it all. */
+    private boolean isOfNamedBefore(SpokenQuantity said) {
+        return heard.namesIn(said.start() - NAMED_REACH, said.start()).stream().anyMatch(NameHit::inRecipe);
     }
 
     private boolean isNamed(SpokenQuantity said, Set<String> nouns) {
