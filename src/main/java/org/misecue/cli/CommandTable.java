@@ -19,7 +19,20 @@ import picocli.CommandLine.Spec;
 final class CommandTable implements Runnable {
 
     private static final List<String> NAMES = List.of(
-            "new", "read", "prep", "shots", "day", "index", "find", "compare", "decide", "describe", "desk", "make");
+            "new",
+            "read",
+            "prep",
+            "shots",
+            "day",
+            "index",
+            "find",
+            "compare",
+            "decide",
+            "describe",
+            "captions",
+            "markers",
+            "desk",
+            "make");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -65,6 +78,8 @@ final class CommandTable implements Runnable {
             case "compare" -> new CompareCommand(stage);
             case "decide" -> new DecideCommand(stage);
             case "describe" -> new DescribeCommand(stage);
+            case "captions" -> new CaptionsCommand(stage);
+            case "markers" -> new MarkersCommand(stage);
             case "desk" -> new DeskCommand(stage);
             case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);

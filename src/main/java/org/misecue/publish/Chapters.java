@@ -62,6 +62,19 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
         return new Chapters(chapters, missing(recipe, spans));
     }
 
+    /**
+     * Where each step that is on in a narration begins, however short it is; for the edit, which knows no rules of hosts.
+     *
+     * @param source the narration
+     */
+    public static List<Chapter> steps(Recipe recipe, Alignment alignment, String source) {
+        return starts(
+                recipe,
+                alignment.spans().stream()
+                        .filter(span -> span.source().equals(source))
+                        .toList());
+    }
+
     /** One chapter for each step that is on in the film, in the order of the film. */
     private static List<Chapter> starts(Recipe recipe, List<StepSpan> spans) {
         List<Chapter> starts = new ArrayList<>();

@@ -378,7 +378,8 @@ public final class Worktop {
                         .findFirst());
     }
 
-    private static String stem(String name) {
+    /** A file's name without folder and ending. */
+    public static String stem(String name) {
         String file = name.substring(name.lastIndexOf('/') + 1);
         int dot = file.lastIndexOf('.');
         return dot < 0 ? file : file.substring(0, dot);

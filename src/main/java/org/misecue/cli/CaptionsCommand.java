@@ -1,0 +1,52 @@
+package org.misecue.cli;
+
+import org.misecue.edit.CaptionFile;
+import org.misecue.edit.CaptionRules;
+import org.misecue.edit.Captioner;
+import org.misecue.edit.Figures;
+import org.misecue.episode.OutFolder;
+import org.misecue.narration.Narration;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
+import org.misecue.worktop.Worktop;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Captions of what is said. */
+@Command(
+        name = "captions",
+        description = {
+            "Make captions of each narration: out/captions/NAME.vtt and NAME.srt.",
+            "Two lines of 42 signs at most, one to seven seconds, 20 signs a second."
+        })
+final class CaptionsCommand extends EpisodeCommand {
+
+    @Option(
+            names = "--figures",
+            description = "Show amounts that are said as they are written as figures: “175 g”. Slips stay in words.")
+    private boolean figures;
+
+    CaptionsCommand(Stage stage) {
+        super(stage);
+    }
+
+    @Override
+    public Integer call() {
+        Worktop worktop = open();
+        if (worktop.narrations().isEmpty()) {
+            throw new BadInput(
+                    Place.of("narration"),
+                    "there is no narration to make captions of; put a .vtt, .srt, .json or .txt file there.");
+        }
+        Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
+        OutFolder out = worktop.episode().out();
+        for (Narration narration : worktop.narrations()) {
+            Captioner.Captions captions = Captioner.of(narration, shown, CaptionRules.USUAL);
+            String name = "captions/" + Worktop.stem(narration.source());
+            made(out, name + ".vtt", CaptionFile.webVtt(captions.captions()));
+            made(out, name + ".srt", CaptionFile.subRip(captions.captions()));
+            tell(captions.notes());
+        }
+        return ExitCode.OK;
+    }
+}
