@@ -62,7 +62,7 @@ final class CompareCommand extends EpisodeCommand {
 
     private String report(Worktop worktop) {
         return to.json
-                ? CompareJson.of(worktop.comparison(), worktop.claims())
+                ? CompareJson.of(worktop.comparison(), worktop.claims(), worktop.heardOtherwise())
                 : CompareText.of(worktop.findings(), worktop.decisions());
     }
 

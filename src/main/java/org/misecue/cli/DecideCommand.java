@@ -26,6 +26,7 @@ import org.misecue.episode.Publications;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.page.Pdf;
+import org.misecue.worktop.ByEar;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -94,6 +95,21 @@ final class DecideCommand extends EpisodeCommand {
             description = "When, such as “2026-05-04 10:00”; now where it is left out.")
     private String when;
 
+    @Option(
+            names = "--heard",
+            paramLabel = "“TIME WORDS = HEARD”",
+            description = {
+                "Correct what a recogniser wrote: “3:20 two hundred = one hundred”. Kept in .misecue/corrections.yaml and shown"
+                        + " wherever it counts; the narration's file stays as it is."
+            })
+    private List<String> heard = new ArrayList<>();
+
+    @Option(
+            names = "--as-written",
+            paramLabel = "TIME",
+            description = "Take such a correction back; the words count as they were written.")
+    private List<String> asWritten = new ArrayList<>();
+
     @Option(names = "--pickups", description = "What the presenter films again: the sentences, and where they go.")
     private boolean pickups;
 
@@ -109,9 +125,9 @@ final class DecideCommand extends EpisodeCommand {
 
     @Override
     public Integer call() {
-        Worktop worktop = open();
-        worktop.comparison(); // tells what is missing
         LocalDateTime now = moment();
+        Worktop worktop = corrected(open(), now);
+        worktop.comparison(); // tells what is missing
         Docket docket = decided(worktop, now);
         if (signOff) {
             made(worktop.episode().out(), "sign-off.pdf", Pdf.of(sheet(worktop, docket, now)));
@@ -128,6 +144,17 @@ final class DecideCommand extends EpisodeCommand {
             hand(DocketText.of(docket), to);
         }
         return docket.differing().isEmpty() ? ExitCode.OK : ExitCode.DIFFERS;
+    }
+
+    /** The worktop after what was heard is put in. */
+    private Worktop corrected(Worktop worktop, LocalDateTime now) {
+        if (heard.isEmpty() && asWritten.isEmpty()) {
+            return worktop;
+        }
+        ByEar byEar = new ByEar(worktop, by.strip(), now);
+        heard.forEach(byEar::correct);
+        asWritten.forEach(byEar::takeBack);
+        return anew(worktop);
     }
 
     /** The docket after the decisions of this run are taken and kept. */

@@ -51,6 +51,13 @@ abstract class MisecueCommand implements Callable<Integer> {
         return new Worktop(episode, own, () -> read(own), this::look);
     }
 
+    /** The same episode with its files read again; what was told once is not told again. */
+    Worktop anew(Worktop worktop) {
+        Episode episode = Episode.open(worktop.episode().folder());
+        OwnPantry own = own(episode.folder());
+        return new Worktop(episode, own, own::read, this::look);
+    }
+
     /** What the episode's films show; told are those that cannot be read. */
     private Picture look(Worktop worktop) {
         return new OnScreen(worktop, stage.language().get(), this::progress).picture(this::tell);

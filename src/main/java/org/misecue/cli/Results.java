@@ -78,7 +78,7 @@ final class Results {
     }
 
     void addComparison() {
-        add("compare.json", CompareJson.of(worktop.comparison(), worktop.claims()));
+        add("compare.json", CompareJson.of(worktop.comparison(), worktop.claims(), worktop.heardOtherwise()));
         row("written against said", "compare.html, compare.json");
     }
 

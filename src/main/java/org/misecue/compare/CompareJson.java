@@ -22,8 +22,16 @@ public final class CompareJson {
 
     private CompareJson() {}
 
-    /** @param claims what is claimed of the dish */
+    /** Of a film whose words nobody corrected. */
     public static String of(Comparison comparison, List<Claim> claims) {
+        return of(comparison, claims, List.of());
+    }
+
+    /**
+     * @param claims what is claimed of the dish
+     * @param heardOtherwise sentences about words that somebody corrected
+     */
+    public static String of(Comparison comparison, List<Claim> claims, List<String> heardOtherwise) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
@@ -36,6 +44,11 @@ public final class CompareJson {
             json.writeFieldName("unplaced");
             evidenceList(json, comparison.unplaced());
             claims(json, claims);
+            json.writeArrayFieldStart("heardOtherwise");
+            for (String words : heardOtherwise) {
+                json.writeString(words);
+            }
+            json.writeEndArray();
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -31,6 +31,8 @@ public final class ComparePage {
                         findings.title(),
                         "sections",
                         sections,
+                        "heardOtherwise",
+                        findings.heardOtherwise(),
                         "source",
                         findings.hasCautions() ? AllergenCaution.SOURCE : ""));
     }

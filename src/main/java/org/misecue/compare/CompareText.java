@@ -23,6 +23,11 @@ public final class CompareText {
             out.add(group.kind().heading());
             group.findings().forEach(finding -> finding(out, group.kind(), finding, decisions));
         }
+        if (!findings.heardOtherwise().isEmpty()) {
+            out.add("");
+            out.add("Corrected by ear");
+            findings.heardOtherwise().forEach(words -> out.add("  " + words));
+        }
         if (findings.hasCautions()) {
             out.add("");
             out.add(AllergenCaution.SOURCE);

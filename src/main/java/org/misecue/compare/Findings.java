@@ -22,8 +22,19 @@ import org.misecue.recipe.Recipe;
  *
  * @param groups those that have findings: what is wrong for sure comes first in its group, of what is to be listened to
  *     the most doubtful, and the rest is in the order of the recipe
+ * @param heardOtherwise sentences about words that somebody corrected
  */
-public record Findings(String title, List<Group> groups) {
+public record Findings(String title, List<Group> groups, List<String> heardOtherwise) {
+
+    /** Of a film whose words nobody corrected. */
+    public Findings(String title, List<Group> groups) {
+        this(title, groups, List.of());
+    }
+
+    /** The same, and what was heard where the recogniser wrote something else: it may hide a slip, so it is shown. */
+    public Findings withHeardOtherwise(List<String> words) {
+        return new Findings(title, groups, List.copyOf(words));
+    }
 
     /** What is to be done about a finding. */
     public enum Kind {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.misecue.compare.Finding;
 import org.misecue.compare.Findings;
 import org.misecue.episode.InputFile;
@@ -60,7 +61,9 @@ public final class SignOff {
                         "rows", rows,
                         "sorts", sorts,
                         "inputs", inputs,
-                        "remarks", remarks));
+                        "remarks",
+                                Stream.concat(findings.heardOtherwise().stream(), remarks.stream())
+                                        .toList()));
     }
 
     private static Row row(Matter matter) {

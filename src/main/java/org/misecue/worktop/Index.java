@@ -87,7 +87,10 @@ public final class Index {
         StringBuilder stamp =
                 new StringBuilder("misecue ").append(Version.current()).append('\n');
         Stream.of(
-                        Stream.of(episode.recipe(), episode.folder().resolve("episode.yaml")),
+                        Stream.of(
+                                episode.recipe(),
+                                episode.folder().resolve("episode.yaml"),
+                                episode.state().path("corrections.yaml")),
                         worktop.ownPantry().files().stream(),
                         episode.narration().stream())
                 .flatMap(files -> files)

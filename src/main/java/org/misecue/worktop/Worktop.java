@@ -22,6 +22,8 @@ import org.misecue.compare.Unwritten;
 import org.misecue.decide.Docket;
 import org.misecue.decide.DocketText;
 import org.misecue.decide.Matter;
+import org.misecue.episode.Correction;
+import org.misecue.episode.Corrections;
 import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
@@ -29,6 +31,8 @@ import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
 import org.misecue.narration.Clock;
+import org.misecue.narration.Mend;
+import org.misecue.narration.Mender;
 import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
@@ -70,7 +74,8 @@ public final class Worktop {
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
-    private final Lazy<Findings> findings = Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()));
+    private final Lazy<Findings> findings =
+            Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()).withHeardOtherwise(heardOtherwise()));
     private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
     private final Lazy<Picture> picture;
     private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
@@ -268,9 +273,41 @@ public final class Worktop {
     }
 
     private List<Narration> readNarrations() {
+        List<Correction> corrections = new Corrections(episode).read();
         return episode.narration().stream()
                 .map(file -> NarrationReader.read(file, episode.name(file)))
+                .map(narration -> Mender.mended(narration, mends(corrections, narration.source())))
                 .toList();
+    }
+
+    private static List<Mend> mends(List<Correction> corrections, String narration) {
+        return corrections.stream()
+                .filter(one -> one.narration().equals(narration))
+                .map(Correction::mend)
+                .toList();
+    }
+
+    /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
+    public List<String> heardOtherwise() {
+        return new Corrections(episode)
+                .read().stream().filter(this::isPutIn).map(Worktop::words).toList();
+    }
+
+    private boolean isPutIn(Correction correction) {
+        return narrations().stream()
+                .filter(one -> one.source().equals(correction.narration()))
+                .anyMatch(one -> one.mended().contains(correction.mend()));
+    }
+
+    private static String words(Correction one) {
+        return "At %s in %s %s heard “%s” where “%s” was written (%s)."
+                .formatted(
+                        Clock.hms(one.mend().at()),
+                        one.narration(),
+                        one.who().isEmpty() ? "somebody" : one.who(),
+                        one.mend().heard(),
+                        one.mend().was(),
+                        Decisions.minute(one.when()));
     }
 
     private Alignment align() {

@@ -69,7 +69,8 @@ class CompareReportsTest {
         JsonNode json = new ObjectMapper().readTree(CompareJson.of(comparison(), List.of()));
         assertThat(json.fieldNames())
                 .toIterable()
-                .containsExactly("title", "factor", "written", "settings", "unwritten", "unplaced", "claims");
+                .containsExactly(
+                        "title", "factor", "written", "settings", "unwritten", "unplaced", "claims", "heardOtherwise");
         JsonNode sugar = json.get("written").get(0);
         assertThat(sugar.get("ingredient").asText()).isEqualTo("caster sugar");
         assertThat(sugar.get("amount").asInt()).isEqualTo(75);

@@ -1,0 +1,137 @@
+package org.misecue.episode;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.misecue.narration.Clock;
+import org.misecue.narration.Mend;
+import org.misecue.notice.BadInput;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * Words that were heard otherwise than a recogniser wrote them, kept in {@code .misecue/corrections.yaml}: a list that people
+ * can read and mend. They are put in whenever the narration is read; its file is never changed.
+ */
+public final class Corrections {
+
+    private static final String FILE = "corrections.yaml";
+    private static final String HEAD =
+            "# What was heard where the recogniser wrote something else. Kept by misecue decide.\n";
+    private static final List<String> KEYS = List.of("narration", "at", "was", "heard", "by", "when");
+    private static final String EXAMPLE =
+            "- {narration: narration/main.vtt, at: \"3:20.5\", was: \"two hundred grams\","
+                    + " heard: \"one hundred grams\", by: Nell, when: 2026-05-04 10:00}";
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+
+    private final StateFile file;
+
+    public Corrections(Episode episode) {
+        this.file = new StateFile(episode, FILE);
+    }
+
+    /**
+     * In the order in which they were first made.
+     *
+     * @throws BadInput with its line where the file is not such a list
+     */
+    public List<Correction> read() {
+        List<Correction> corrections = new ArrayList<>();
+        file.read(EXAMPLE).ifPresent(tree -> {
+            if (!(tree instanceof SequenceNode list)) {
+                throw wrong(tree);
+            }
+            for (Node node : list.getValue()) {
+                if (!(node instanceof MappingNode map)) {
+                    throw wrong(node);
+                }
+                corrections.add(correction(new StrictMap(file.name(), "", map, KEYS)));
+            }
+        });
+        return List.copyOf(corrections);
+    }
+
+    /** Puts one in the place of an earlier one about the same words. */
+    public List<Correction> put(Correction correction) {
+        return file.change(
+                this::read,
+                before -> {
+                    List<Correction> all = new ArrayList<>(before);
+                    all.removeIf(correction::isAboutSame);
+                    all.add(correction);
+                    return List.copyOf(all);
+                },
+                Corrections::text);
+    }
+
+    /** Takes one back; one that is not there is no fault. */
+    public List<Correction> takeBack(Correction correction) {
+        return file.change(
+                this::read,
+                before -> before.stream()
+                        .filter(one -> !one.isAboutSame(correction))
+                        .toList(),
+                Corrections::text);
+    }
+
+    private static Correction correction(StrictMap map) {
+        String example = "was: \"two hundred grams\"";
+        String was = map.text("was", example)
+                .filter(text -> !text.isEmpty())
+                .orElseThrow(() -> map.wrong("was", "the words as the recogniser wrote them", example));
+        String narration = map.text("narration", "narration: narration/main.vtt")
+                .filter(text -> !text.isEmpty())
+                .orElseThrow(() -> map.wrong("narration", "a file", "narration: narration/main.vtt"));
+        Duration at = map.text("at", "at: \"3:20.5\"")
+                .flatMap(Clock::parse)
+                .orElseThrow(() -> map.wrong("at", "a time on the narration's clock", "at: \"3:20.5\""));
+        Mend mend = new Mend(
+                at, was, map.text("heard", "heard: \"one hundred grams\"").orElse(""));
+        return new Correction(narration, mend, map.text("by", "by: Nell").orElse(""), when(map));
+    }
+
+    private static LocalDateTime when(StrictMap map) {
+        String example = "when: 2026-05-04 10:00";
+        Optional<String> text = map.text("when", example);
+        try {
+            return LocalDateTime.parse(text.orElseThrow(() -> map.wrong("when", "a day and a time", example)), MINUTE);
+        } catch (DateTimeParseException e) {
+            throw map.wrong("when", "a day and a time", example);
+        }
+    }
+
+    private static String text(List<Correction> corrections) {
+        StringBuilder out = new StringBuilder(HEAD);
+        for (Correction one : corrections) {
+            out.append("- narration: ").append(YamlText.quoted(one.narration())).append('\n');
+            out.append("  at: ").append(YamlText.quoted(exact(one.mend().at()))).append('\n');
+            out.append("  was: ").append(YamlText.quoted(one.mend().was())).append('\n');
+            out.append("  heard: ").append(YamlText.quoted(one.mend().heard())).append('\n');
+            out.append("  by: ").append(YamlText.quoted(one.who())).append('\n');
+            out.append("  when: ").append(MINUTE.format(one.when())).append('\n');
+        }
+        return out.toString();
+    }
+
+    /** "3:20.5": the clock with as much of the second as there is. */
+    public static String exact(Duration at) {
+        String fraction =
+                BigDecimal.valueOf(at.toNanosPart(), 9).stripTrailingZeros().toPlainString();
+        return Clock.hms(at) + (at.toNanosPart() == 0 ? "" : fraction.substring(1));
+    }
+
+    private BadInput wrong(Node node) {
+        return new BadInput(
+                file.at(node.getStartMark()),
+                "expected a list of corrections such as " + EXAMPLE + "; mend it or delete the file.");
+    }
+}
