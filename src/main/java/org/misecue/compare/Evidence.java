@@ -22,6 +22,18 @@ public record Evidence(
         this(via, moment, quantity, quote, deciding, false);
     }
 
+    /** The quote up to the deciding words; all of it where nothing is to be marked. */
+    public String before() {
+        int at = deciding.isEmpty() ? -1 : quote.indexOf(deciding);
+        return at < 0 ? quote : quote.substring(0, at);
+    }
+
+    /** The quote behind the deciding words. */
+    public String after() {
+        int at = deciding.isEmpty() ? -1 : quote.indexOf(deciding);
+        return at < 0 ? "" : quote.substring(at + deciding.length());
+    }
+
     /** Heard or seen. */
     public enum Via {
         SPOKEN("spoken"),

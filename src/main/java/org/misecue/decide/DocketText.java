@@ -60,7 +60,7 @@ public final class DocketText {
     }
 
     /** What was decided, or that nothing was: "film a pick-up (Nell, 2026-05-04 10:00) – to be done". */
-    static String standing(Matter matter) {
+    public static String standing(Matter matter) {
         String state = matter.state().words();
         return matter.decision()
                 .map(one -> switch (matter.state()) {

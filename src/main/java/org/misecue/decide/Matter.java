@@ -1,6 +1,9 @@
 package org.misecue.decide;
 
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.UUID;
 import org.misecue.compare.Finding;
 import org.misecue.compare.Findings;
 import org.misecue.episode.Choice;
@@ -22,6 +25,26 @@ public record Matter(Findings.Kind kind, Finding finding, State state, Optional<
         boolean unfixed = state == State.TO_DO
                 && decision.filter(one -> one.choice() == Choice.FIX).isPresent();
         return kind.differs() && (state.isOpen() || unfixed);
+    }
+
+    /** A decision on it that rests on what is there now. */
+    public Decision decided(Choice choice, String who, LocalDateTime when, String note) {
+        return new Decision(about(), choice, who, when, note, Grounds.of(finding));
+    }
+
+    /** A few signs that change when what is found, or what was decided, changes: whoever decides has seen just this. */
+    public String mark() {
+        return mark(decision);
+    }
+
+    /** The mark it would have with another decision. */
+    public String mark(Optional<Decision> other) {
+        String seen = Grounds.of(finding)
+                + finding.reason()
+                + other.map(Decision::toString).orElse("");
+        return UUID.nameUUIDFromBytes(seen.getBytes(StandardCharsets.UTF_8))
+                .toString()
+                .substring(0, 13);
     }
 
     boolean isToDo(Choice choice) {

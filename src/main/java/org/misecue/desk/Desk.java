@@ -4,11 +4,13 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.net.InetAddress;
+import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.misecue.desk.check.CheckStation;
 import org.misecue.desk.common.Assets;
 import org.misecue.desk.common.Faults;
 import org.misecue.desk.common.FirstPage;
@@ -72,7 +74,13 @@ public final class Desk implements AutoCloseable {
     }
 
     private static List<Station> stations(Door door, boolean lan) {
-        return List.of(new Faults(), new Assets(), new GuestDoor(door, lan), new FirstPage(), new Pulse());
+        return List.of(
+                new Faults(),
+                new Assets(),
+                new GuestDoor(door, lan),
+                new FirstPage(),
+                new Pulse(),
+                new CheckStation(Clock.systemDefaultZone()));
     }
 
     private static void configure(JavalinConfig config) {

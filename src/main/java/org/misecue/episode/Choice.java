@@ -32,7 +32,8 @@ public enum Choice {
         return words;
     }
 
-    static Optional<Choice> of(String code) {
+    /** By its name in files and options. */
+    public static Optional<Choice> of(String code) {
         return Arrays.stream(values()).filter(one -> one.code.equals(code)).findFirst();
     }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.misecue.notice.BadInput;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -61,6 +62,22 @@ public final class Decisions {
     /** Puts decisions in the place of earlier ones about the same, and takes those about others back. */
     public List<Decision> change(Collection<Decision> taken, Collection<String> undone) {
         return file.change(this::read, changed(taken, undone), Decisions::text);
+    }
+
+    /**
+     * As {@link #change(Collection, Collection)}, but first looks at what was decided until now.
+     *
+     * @param look throws where that is not what somebody has seen; then nothing is changed
+     */
+    public List<Decision> change(Collection<Decision> taken, Collection<String> undone, Consumer<List<Decision>> look) {
+        UnaryOperator<List<Decision>> change = changed(taken, undone);
+        return file.change(
+                this::read,
+                before -> {
+                    look.accept(before);
+                    return change.apply(before);
+                },
+                Decisions::text);
     }
 
     private static UnaryOperator<List<Decision>> changed(Collection<Decision> taken, Collection<String> undone) {

@@ -70,6 +70,27 @@ public final class ByEar {
         new Corrections(worktop.episode()).put(new Correction(source, mend, who, when));
     }
 
+    /**
+     * As {@link #correct(String, Mend)}, for words that begin a little before or after a moment.
+     *
+     * @throws BadInput if those words are not said near it
+     */
+    public void correctNear(String source, Duration moment, String was, String heard) {
+        Narration narration = narration(source);
+        List<Mend> mends = narration.cues().stream()
+                .flatMap(cue -> cue.words().stream())
+                .map(Word::at)
+                .filter(at -> at.minus(moment).abs().compareTo(NEAR) <= 0)
+                .sorted(java.util.Comparator.comparing(at -> at.minus(moment).abs()))
+                .map(at -> new Mend(at, was.strip(), heard.strip()))
+                .toList();
+        Mend meant = mends.stream()
+                .filter(mend -> Mender.mended(narration, List.of(mend)).mended().contains(mend))
+                .findFirst()
+                .orElse(new Mend(moment, was.strip(), heard.strip()));
+        correct(source, meant);
+    }
+
     /** @throws BadInput if nothing was corrected at this time */
     public void takeBack(String clock) {
         Duration at = time("--as-written", clock);
