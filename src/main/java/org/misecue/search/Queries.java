@@ -43,7 +43,9 @@ final class Queries {
     private static Query of(Wanted wanted) {
         List<Query> alternatives = new ArrayList<>();
         for (Wanted.Wording wording : wanted.wordings()) {
-            if (wording.tokens().size() == 1) {
+            if (wording.exactly()) {
+                add(wording.tokens().get(0).word(), wording.worth(), alternatives);
+            } else if (wording.tokens().size() == 1) {
                 addWord(wording.tokens().get(0), wording.worth(), alternatives);
             } else {
                 addPhrase(wording, alternatives);
