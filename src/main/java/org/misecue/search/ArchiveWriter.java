@@ -30,7 +30,7 @@ import org.misecue.notice.BadInput;
 public final class ArchiveWriter implements AutoCloseable {
 
     /** Told apart from the index of an episode, and from one that is written otherwise. */
-    private static final Map<String, String> FORMAT = Map.of("misecue", "archive 1");
+    private static final Map<String, String> FORMAT = Map.of("misecue", "archive " + MomentIndex.FORMAT);
 
     /** Larger segments are not merged any more, so that one episode's turn never rewrites the archive. */
     private static final double LARGEST_MERGED_MB = 128;

@@ -22,6 +22,9 @@ import org.misecue.notice.BadInput;
  */
 public final class MomentIndex {
 
+    /** Another number where passages are kept otherwise than before, so that an older index is made anew. */
+    public static final int FORMAT = 2;
+
     private MomentIndex() {}
 
     /**
