@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
 
 /** One search: first for all that is asked, then for words that begin as the last one does, then for any of it. */
 final class MomentSearch {
@@ -58,7 +59,8 @@ final class MomentSearch {
         Spotter spotter = new Spotter(plan);
         double most = hits.leastScore();
         int lookedAt = (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
-        for (Scope.Found found : scope.best(searcher, Queries.of(plan, ask.step(), all), lookedAt)) {
+        Query query = new Queries(searcher.getIndexReader()).of(plan, ask.step(), all);
+        for (Scope.Found found : scope.best(searcher, query, lookedAt)) {
             if (hits.isFull()) {
                 return;
             }

@@ -24,8 +24,11 @@ import org.misecue.worktop.ShelfEpisode.UsualPantry;
  */
 public final class ArchiveShelf implements AutoCloseable {
 
-    /** So many episodes are kept at once: each time costs a little, and as many are read again when the program dies. */
-    private static final int KEPT_AT_ONCE = 200;
+    /** On all processors; so many, because that is what is in memory. */
+    private static final int READ_AT_ONCE = 20;
+
+    /** Keeping costs a little each time, and what was not kept is read again when the program dies. */
+    private static final int KEPT_AT_ONCE = 10 * READ_AT_ONCE;
 
     /** Hears how far the indexing has come. */
     public interface Progress {
@@ -104,13 +107,14 @@ public final class ArchiveShelf implements AutoCloseable {
         try (ArchiveWriter writer = index.writer()) {
             writer.share(Findable.names(usual.pantry()));
             gone.forEach(writer::remove);
-            int done = 0;
-            for (ShelfEpisode episode : changed) {
-                progress.at(done, changed.size(), episode.name());
-                Reading reading = episode.read();
-                Shelved shelved = new Shelved(episode.stamp(), reading.notes());
-                writer.put(episode.name(), shelved, reading.passages(), reading.names());
-                done++;
+            for (int done = 0; done < changed.size(); done += READ_AT_ONCE) {
+                List<ShelfEpisode> next = changed.subList(done, Math.min(changed.size(), done + READ_AT_ONCE));
+                progress.at(done, changed.size(), next.get(0).name());
+                List<Reading> readings =
+                        next.parallelStream().map(ShelfEpisode::read).toList();
+                for (int i = 0; i < next.size(); i++) {
+                    put(next.get(i), readings.get(i), writer);
+                }
                 if (done % KEPT_AT_ONCE == 0) {
                     writer.commit();
                     index.refresh();
@@ -118,6 +122,11 @@ public final class ArchiveShelf implements AutoCloseable {
             }
         }
         index.refresh();
+    }
+
+    private static void put(ShelfEpisode episode, Reading reading, ArchiveWriter writer) {
+        Shelved shelved = new Shelved(episode.stamp(), reading.notes());
+        writer.put(episode.name(), shelved, reading.passages(), reading.names());
     }
 
     @Override

@@ -28,7 +28,11 @@ import org.misecue.search.Shelved;
  */
 record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPantry own, UsualPantry usual) {
 
-    /** What was read of it. */
+    /**
+     * What was read of it.
+     *
+     * @param names empty where they are the usual ones
+     */
     record Reading(List<Passage> passages, List<Set<String>> names, List<String> notes) {}
 
     /** The pantry of episodes that have no rows of their own. */
@@ -71,7 +75,8 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
                 .toList();
         List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
                 .orElseGet(() -> Findable.passages(narrations));
-        return new Reading(passages, Findable.names(pantry), List.copyOf(notes));
+        List<Set<String>> names = pantry == usual.pantry() ? List.of() : Findable.names(pantry);
+        return new Reading(passages, names, List.copyOf(notes));
     }
 
     private static List<Passage> withSteps(Episode episode, List<Narration> narrations, Pantry pantry) {

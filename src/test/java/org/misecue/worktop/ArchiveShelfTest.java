@@ -59,11 +59,12 @@ class ArchiveShelfTest {
 
     @Test
     void it_is_told_how_far_it_has_come() throws IOException {
-        episode("tart", "");
-        episode("buns", "");
+        for (int i = 10; i < 35; i++) {
+            episode("tart-" + i, "");
+        }
         List<String> told = new ArrayList<>();
         shelf.freshen((done, changed, episode) -> told.add(done + " of " + changed + ": " + episode));
-        assertThat(told).containsExactly("0 of 2: buns", "1 of 2: tart");
+        assertThat(told).containsExactly("0 of 25: tart-10", "20 of 25: tart-30");
     }
 
     @Test
