@@ -2,8 +2,8 @@ package org.misecue.bench;
 
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,12 +21,15 @@ import org.misecue.worktop.ArchiveShelf;
 
 /**
  * How fast a whole archive is indexed, searched and kept up to date, over invented episodes. It is told how many, and in
- * which folder they are made; what is there already is used again.
+ * which folder they are made; what is there already is used again. Another machine's figures say little: compare those of
+ * one run.
  */
 public final class ArchiveReport {
 
     private static final double HOURS_PER_EPISODE = 0.2;
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int COMPARED = 1000;
+    private static final String GROWING = "growing";
     private static final int TIMES = 5;
 
     private final Path folder;
@@ -40,24 +43,30 @@ public final class ArchiveReport {
     }
 
     public static void main(String[] args) throws IOException {
-        if (args.length != 2) {
-            System.err.println("expected a folder and how many episodes");
+        if (args.length < 2) {
+            System.err.println("expected a folder, how many episodes, and --said where recipes are left out");
             System.exit(2);
         }
-        new ArchiveReport(Path.of(args[0]), Integer.parseInt(args[1])).run();
+        new ArchiveReport(Path.of(args[0]), Integer.parseInt(args[1]))
+                .run(List.of(args).contains("--said"));
     }
 
-    private void run() throws IOException {
+    private void run(boolean saidOnly) throws IOException {
         if (!Files.exists(archive)) {
             SyntheticArchive.write(archive, episodes, 1);
         }
         System.out.printf("%d episodes, %.0f hours of narration%n", episodes, episodes * HOURS_PER_EPISODE);
         writing();
-        try (ArchiveShelf shelf = ArchiveShelf.open(archive, Optional.empty())) {
-            freshening(shelf);
-            searching(shelf);
+        if (!saidOnly) {
+            try (ArchiveShelf shelf = ArchiveShelf.open(archive, Optional.empty())) {
+                freshening(shelf);
+            }
+            searching(archive);
         }
         updating();
+        if (saidOnly) {
+            searching(folder.resolve(GROWING));
+        }
     }
 
     /** The writing alone, against Lucene's own, over the same cues in memory; five times in turn, the best counts. */
@@ -86,30 +95,44 @@ public final class ArchiveReport {
     private void freshening(ArchiveShelf shelf) {
         double first = seconds(() -> shelf.freshen((done, changed, episode) -> {}));
         double again = seconds(() -> shelf.freshen((done, changed, episode) -> {}));
-        Path index = archive.resolve(".misecue");
         System.out.printf(
                 "from files, steps and all: %.1f s, %.1f ms an episode; again when nothing has changed: %.2f s%n",
                 first, first * 1000 / episodes, again);
-        System.out.printf(
-                "index: %.1f MB, %.3f MB for an hour of narration%n",
-                megabytes(index), megabytes(index) / (episodes * HOURS_PER_EPISODE));
     }
 
-    private void searching(ArchiveShelf shelf) {
+    private void searching(Path indexed) {
+        try (ArchiveIndex index = ArchiveIndex.open(indexed)) {
+            searching(index);
+        }
+        double size = megabytes(indexed.resolve(".misecue"));
+        System.out.printf(
+                "index: %.1f MB, %.3f MB for an hour of narration%n", size, size / (episodes * HOURS_PER_EPISODE));
+    }
+
+    private void searching(ArchiveIndex index) {
         List<String> queries = ArchiveQueries.all();
         for (int i = 0; i < TIMES; i++) {
-            queries.forEach(query -> shelf.find(query, 10)); // warm
+            queries.forEach(query -> index.find(query, 10)); // warm
         }
         double[] millis = new double[queries.size() * TIMES];
+        double[] processor = new double[millis.length];
         for (int i = 0; i < millis.length; i++) {
             String query = queries.get(i / TIMES);
-            millis[i] = 1000 * seconds(() -> shelf.find(query, 10));
+            long before = THREADS.getCurrentThreadCpuTime();
+            millis[i] = 1000 * seconds(() -> index.find(query, 10));
+            processor[i] = (THREADS.getCurrentThreadCpuTime() - before) / 1e6;
         }
-        slowest(queries, millis);
-        double grep = grep(queries);
+        slowest(queries, processor);
+        Grep grep = Grep.mean(queries.subList(0, 10), archive);
+        told("on the clock", millis, grep.clock());
+        told("of a processor", processor, grep.processor());
+    }
+
+    private static void told(String what, double[] millis, double grep) {
         Arrays.sort(millis);
         System.out.printf(
-                "query: p50 %.2f ms, p90 %.2f ms, p99 %.2f ms; grep -ri: mean %.0f ms; p50 1/%.0f, p99 1/%.0f of it%n",
+                "query, ms %s: p50 %.2f, p90 %.2f, p99 %.2f; grep -ri in the mean %.0f: p50 1/%.0f, p99 1/%.0f of it%n",
+                what,
                 percentile(millis, 50),
                 percentile(millis, 90),
                 percentile(millis, 99),
@@ -128,31 +151,10 @@ public final class ArchiveReport {
         told.stream().sorted((a, b) -> b.compareTo(a)).limit(5).forEach(System.out::println);
     }
 
-    /** @return milliseconds in the mean; the second time, so that the files are in memory */
-    private double grep(List<String> queries) {
-        List<String> some = queries.subList(0, 10);
-        some.subList(0, 2).forEach(this::grep);
-        return 1000 * seconds(() -> some.forEach(this::grep)) / some.size();
-    }
-
-    private void grep(String query) {
-        List<String> command = new ArrayList<>(List.of("grep", "-ri", "--exclude-dir=.misecue"));
-        List<String> words = query.startsWith("\"") ? List.of(query.replace("\"", "")) : List.of(query.split(" "));
-        words.forEach(word -> command.addAll(List.of("-e", word)));
-        command.add(archive.toString());
-        try {
-            Process grep = new ProcessBuilder(command).start();
-            grep.getInputStream().transferTo(OutputStream.nullOutputStream()); // with /dev/null it would stop early
-            grep.waitFor();
-        } catch (IOException | InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     /** One episode, written and found again, while the archive grows. */
     private void updating() throws IOException {
         List<Path> folders = folders();
-        Path growing = emptied("growing");
+        Path growing = emptied(GROWING);
         int there = 0;
         for (int size : new int[] {100, 1000, 10_000}) {
             if (size > episodes) {
