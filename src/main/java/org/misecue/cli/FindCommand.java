@@ -3,6 +3,7 @@ package org.misecue.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.misecue.narration.Moment;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
@@ -11,6 +12,7 @@ import org.misecue.search.FindResult;
 import org.misecue.search.FindText;
 import org.misecue.search.Hit;
 import org.misecue.search.MomentIndex;
+import org.misecue.worktop.ArchiveShelf;
 import org.misecue.worktop.Index;
 import org.misecue.worktop.Moments;
 import org.misecue.worktop.Worktop;
@@ -32,12 +34,19 @@ final class FindCommand extends MisecueCommand {
     @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
     private List<String> words = List.of();
 
+    @Nullable
     @Option(
             names = {"-e", "--episode"},
             paramLabel = "EPISODE",
-            defaultValue = ".",
             description = "The episode's folder; this folder where none is named.")
-    private Path folder = Path.of(".");
+    private Path folder;
+
+    @Nullable
+    @Option(
+            names = "--in",
+            paramLabel = "ARCHIVE",
+            description = "Instead of one episode: a folder of episodes, all of which are searched.")
+    private Path archive;
 
     @Option(
             names = {"-n", "--hits"},
@@ -61,20 +70,47 @@ final class FindCommand extends MisecueCommand {
 
     @Override
     public Integer call() {
-        Worktop worktop = locate(folder);
+        String query = words.stream().map(FindCommand::phrase).collect(Collectors.joining(" "));
+        if (archive == null) {
+            findInEpisode(folder == null ? Path.of(".") : folder, query);
+        } else if (folder != null || still || clip) {
+            throw new BadInput(
+                    Place.of("--in"),
+                    "a whole archive is searched without -e, --still and --clip; leave them out, or name one episode with -e.");
+        } else {
+            findInArchive(archive, query);
+        }
+        return ExitCode.OK;
+    }
+
+    private void findInEpisode(Path episode, String query) {
+        Worktop worktop = locate(episode);
         Index index = new Index(worktop);
         if (!index.isFresh()) {
             progress("Making the index");
             worktop.settings(); // what is wrong in them is told before anything new is made of the episode
             index.build();
         }
-        String query = words.stream().map(FindCommand::phrase).collect(Collectors.joining(" "));
-        FindResult result = MomentIndex.find(worktop.episode().folder(), query, Math.max(1, Math.min(most, 1000)));
-        hand(to.json ? FindJson.of(result) : FindText.of(result, stage.colour() && to.out == null), to);
+        FindResult result = MomentIndex.find(worktop.episode().folder(), query, most());
+        hand(result);
         if (still || clip) {
             pictures(worktop, result.hits());
         }
-        return ExitCode.OK;
+    }
+
+    private void findInArchive(Path in, String query) {
+        try (ArchiveShelf shelf = Shelves.open(this, in)) {
+            tellLines(Shelves.freshen(this, shelf).newNotes());
+            hand(shelf.find(query, most()));
+        }
+    }
+
+    private void hand(FindResult result) {
+        hand(to.json ? FindJson.of(result) : FindText.of(result, stage.colour() && to.out == null), to);
+    }
+
+    private int most() {
+        return Math.max(1, Math.min(most, 1000));
     }
 
     /** What the shell was given in quotes is to be found in this order. */

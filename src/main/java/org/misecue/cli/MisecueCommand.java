@@ -81,8 +81,12 @@ abstract class MisecueCommand implements Callable<Integer> {
 
     /** Notes go along with a result and never into it. */
     void tell(List<Note> notes) {
+        tellLines(notes.stream().map(Note::toString).toList());
+    }
+
+    void tellLines(List<String> notes) {
         if (!common.quiet) {
-            notes.forEach(note -> stage.err().println("note: " + Faults.ended(note.toString())));
+            notes.forEach(note -> stage.err().println("note: " + Faults.ended(note)));
         }
     }
 

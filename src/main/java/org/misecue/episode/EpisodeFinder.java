@@ -49,16 +49,42 @@ final class EpisodeFinder {
                 List.copyOf(notes));
     }
 
+    /** Whether nobody could take the folder for anything else: it has a document that is named recipe, or a narration. */
+    static boolean isSurely(Path folder) {
+        List<Path> files = files(folder);
+        return files.stream().anyMatch(file -> isNamedRecipe(file) && isDocument(file))
+                || files.stream().anyMatch(EpisodeFinder::isDocument) && Files.isDirectory(folder.resolve("narration"));
+    }
+
+    static boolean hasDocument(Path folder) {
+        return files(folder).stream().anyMatch(EpisodeFinder::isDocument);
+    }
+
+    /** What lies in a folder, without hidden files, in the order of the names; nothing where it cannot be opened. */
+    static List<Path> files(Path folder) {
+        try {
+            return listed(folder, folder.toString());
+        } catch (BadInput e) {
+            return List.of();
+        }
+    }
+
+    private static boolean isDocument(Path file) {
+        return DOCUMENTS.contains(ending(file)) && Files.isRegularFile(file);
+    }
+
+    private static boolean isNamedRecipe(Path file) {
+        return stem(file).equals("recipe");
+    }
+
     private Path recipe() {
         List<Path> files = listed(folder, shown);
         if (files.isEmpty()) {
             throw new BadInput(Place.of(shown), "the folder is empty; " + PUT_A_RECIPE);
         }
-        List<Path> documents = files.stream()
-                .filter(file -> Files.isRegularFile(file) && DOCUMENTS.contains(ending(file)))
-                .toList();
+        List<Path> documents = files.stream().filter(EpisodeFinder::isDocument).toList();
         List<Path> named =
-                documents.stream().filter(file -> stem(file).equals("recipe")).toList();
+                documents.stream().filter(EpisodeFinder::isNamedRecipe).toList();
         List<Path> candidates = named.isEmpty() ? documents : named;
         if (candidates.isEmpty()) {
             throw new BadInput(Place.of(shown), "there is no recipe in this folder; " + PUT_A_RECIPE);

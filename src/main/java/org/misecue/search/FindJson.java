@@ -13,8 +13,8 @@ import java.util.Locale;
 /**
  * A result for programs: {@code {"query", "suggestion"?, "hits": [{"source", "at", "end", "quote", "step", "score",
  * "kind", "marks", "speaker"?, "episode"?}]}}, best first. Times are in seconds on the source's clock; {@code step} is 0
- * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code episode} is there where
- * several were searched.
+ * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code episode}, a path within
+ * the archive, is there where an archive was searched.
  */
 public final class FindJson {
 
@@ -29,10 +29,9 @@ public final class FindJson {
             if (result.suggestion().isPresent()) {
                 json.writeStringField("suggestion", result.suggestion().get());
             }
-            boolean several = result.episodes().size() > 1;
             json.writeArrayFieldStart("hits");
             for (Hit hit : result.hits()) {
-                write(hit, several, json);
+                write(hit, result.archive(), json);
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -45,7 +44,7 @@ public final class FindJson {
     private static void write(Hit hit, boolean withEpisode, JsonGenerator json) throws IOException {
         json.writeStartObject();
         if (withEpisode) {
-            json.writeStringField("episode", hit.episode().toString());
+            json.writeStringField("episode", hit.episodeName());
         }
         json.writeStringField("source", hit.source());
         json.writeNumberField("at", BigDecimal.valueOf(hit.at().toMillis(), 3));

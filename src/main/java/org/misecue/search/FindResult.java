@@ -1,6 +1,5 @@
 package org.misecue.search;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,6 +9,6 @@ import java.util.Optional;
  * @param hits best first
  * @param suggestion the query with words that nobody said replaced by the nearest that somebody did; the hits are then
  *     for this
- * @param episodes the folders that were searched
+ * @param archive whether a whole archive was searched, so that each hit should be shown with its episode
  */
-public record FindResult(String query, List<Hit> hits, Optional<String> suggestion, List<Path> episodes) {}
+public record FindResult(String query, List<Hit> hits, Optional<String> suggestion, boolean archive) {}

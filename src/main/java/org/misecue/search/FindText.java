@@ -1,9 +1,12 @@
 package org.misecue.search;
 
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.misecue.narration.Clock;
 
-/** A result for people to read: when, what was said, at which step, in which file. */
+/** A result for people to read: when, what was said, at which step, in which file; over an archive under each episode. */
 public final class FindText {
 
     private static final String BOLD = "\u001B[1m";
@@ -24,14 +27,28 @@ public final class FindText {
                     .append(printable(result.query()))
                     .append("\u201D.\n");
         }
-        boolean several = result.episodes().size() > 1;
-        for (Hit hit : result.hits()) {
-            append(hit, several, bold, out);
+        if (result.archive()) {
+            appendByEpisode(result.hits(), bold, out);
+        } else {
+            result.hits().forEach(hit -> append(hit, bold, out));
         }
         return out.toString();
     }
 
-    private static void append(Hit hit, boolean withEpisode, boolean bold, StringBuilder out) {
+    /** The episode with the best hit comes first. */
+    private static void appendByEpisode(List<Hit> hits, boolean bold, StringBuilder out) {
+        Map<String, List<Hit>> episodes = new LinkedHashMap<>();
+        hits.forEach(hit -> episodes.computeIfAbsent(hit.episodeName(), name -> new ArrayList<>())
+                .add(hit));
+        String between = "";
+        for (Map.Entry<String, List<Hit>> episode : episodes.entrySet()) {
+            out.append(between).append(printable(episode.getKey())).append('\n');
+            episode.getValue().forEach(hit -> append(hit, bold, out));
+            between = "\n";
+        }
+    }
+
+    private static void append(Hit hit, boolean bold, StringBuilder out) {
         out.append(String.format("%8s  ", Clock.hms(hit.at())));
         appendQuote(hit, bold, out);
         out.append("\n          ");
@@ -39,10 +56,6 @@ public final class FindText {
             out.append("step ").append(hit.step()).append(" · ");
         }
         hit.speaker().ifPresent(speaker -> out.append(printable(speaker)).append(" · "));
-        if (withEpisode) {
-            Path name = hit.episode().getFileName();
-            out.append(name == null ? hit.episode() : name).append('/');
-        }
         out.append(printable(hit.source())).append('\n');
     }
 

@@ -4,23 +4,45 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes one of hits that are nearly the same moment. */
+/** Gathers hits, best first, and makes one of those that are nearly the same moment. */
 final class Folding {
 
     /** Two moments of narration nearer than this are one to somebody who looks at the picture. */
     static final Duration NEAR = Duration.ofSeconds(10);
 
-    private Folding() {}
+    private final int limit;
+    private final List<Hit> kept = new ArrayList<>();
 
-    /** @param hits best first; the best of those that are near stays */
-    static List<Hit> fold(List<Hit> hits) {
-        List<Hit> kept = new ArrayList<>();
-        for (Hit hit : hits) {
-            if (kept.stream().noneMatch(better -> isNear(better, hit))) {
-                kept.add(hit);
-            }
+    Folding(int limit) {
+        this.limit = limit;
+    }
+
+    /** The best of those that are near stays. */
+    void add(Hit hit) {
+        if (!isFull() && kept.stream().noneMatch(better -> isNear(better, hit))) {
+            kept.add(hit);
         }
-        return kept;
+    }
+
+    int limit() {
+        return limit;
+    }
+
+    /** What is added now can be no better. */
+    double leastScore() {
+        return kept.isEmpty() ? Double.MAX_VALUE : kept.get(kept.size() - 1).score();
+    }
+
+    boolean isEmpty() {
+        return kept.isEmpty();
+    }
+
+    boolean isFull() {
+        return kept.size() == limit;
+    }
+
+    List<Hit> hits() {
+        return List.copyOf(kept);
     }
 
     private static boolean isNear(Hit a, Hit b) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * A moment that was found.
  *
- * @param episode the folder whose index has it
+ * @param episode the folder; relative to the archive where that was searched
  * @param source the file, relative to the episode
  * @param at when the first matching word begins, on the source's clock
  * @param end when the passage ends
@@ -28,6 +28,11 @@ public record Hit(
         int step,
         Optional<String> speaker,
         double score) {
+
+    /** Its folder with {@code /} between the parts. */
+    public String episodeName() {
+        return episode.toString().replace('\\', '/');
+    }
 
     /** Characters {@code [from, to)} of the quote. */
     public record Mark(int from, int to) {}

@@ -5,17 +5,25 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.apache.lucene.index.DirectoryReader;
+import org.apache.lucene.index.IndexNotFoundException;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.store.NIOFSDirectory;
 import org.misecue.notice.BadInput;
-import org.misecue.notice.Place;
 
 /**
- * Finds the moment at which something is said, in one episode or many.
+ * Finds the moment at which something is said in one episode; {@link ArchiveIndex} does so in many.
  *
  * <p>A query is words, {@code "words in this order"} and {@code step:3}. Words are found in all their forms, by their
  * other names and by words that sound alike; everything that is asked for should be said close together. Where that is
- * said nowhere, any of it will do, and misspelt words are taken for the nearest that were said.
+ * said nowhere, a last word that nobody said may be the beginning of others; else any of it will do, and misspelt words
+ * are taken for the nearest that were said.
  */
 public final class MomentIndex {
+
+    /** Another number where passages are kept otherwise than before, so that an older index is made anew. */
+    public static final int FORMAT = 2;
 
     private MomentIndex() {}
 
@@ -27,37 +35,31 @@ public final class MomentIndex {
      * @throws BadInput where the folder can't be written to
      */
     public static void build(Path episode, List<Passage> passages, List<Set<String>> otherNames) {
-        IndexBuilder.build(place(episode), episode.toString(), passages, otherNames);
+        IndexBuilder.build(IndexPlace.in(episode), passages, otherNames);
     }
 
     /** Whether the episode has an index. */
     public static boolean isBuilt(Path episode) {
-        return Files.isDirectory(place(episode));
-    }
-
-    /** As {@link #find(List, String, int)}, in one episode. */
-    public static FindResult find(Path episode, String query, int limit) {
-        return find(List.of(episode), query, limit);
+        return Files.isDirectory(IndexPlace.in(episode).folder());
     }
 
     /**
      * @param limit how many hits at most, from 1
-     * @throws BadInput where an episode has no readable index, or the query no word
+     * @throws BadInput where the episode has no readable index, or the query no word
      */
-    public static FindResult find(List<Path> episodes, String query, int limit) {
-        Ask ask = Ask.of(query);
-        if (ask.isEmpty()) {
-            throw new BadInput(Place.of("find"), "expected a word to look for, such as: find butter");
-        }
-        try (OpenIndexes open = OpenIndexes.of(episodes)) {
-            return new MomentSearch(open).find(query, ask, Math.max(1, limit));
+    public static FindResult find(Path episode, String query, int limit) {
+        Ask ask = Ask.telling(query);
+        IndexPlace place = IndexPlace.in(episode);
+        // Plain file reads open faster than memory maps, and an episode's index is small.
+        try (NIOFSDirectory directory = new NIOFSDirectory(place.folder());
+                IndexReader reader = DirectoryReader.open(directory)) {
+            IndexSearcher searcher = new IndexSearcher(reader);
+            searcher.setQueryCache(null); // it is asked once
+            return new MomentSearch(searcher, new Scope.OneEpisode(episode)).find(query, ask, Math.max(1, limit));
+        } catch (IndexNotFoundException e) {
+            throw place.missing(e);
         } catch (IOException e) {
-            throw new BadInput(
-                    Place.of(episodes.get(0).toString()), "its index cannot be read; make it anew with: index", e);
+            throw place.unreadable(e);
         }
-    }
-
-    static Path place(Path episode) {
-        return episode.resolve(".misecue").resolve("index");
     }
 }

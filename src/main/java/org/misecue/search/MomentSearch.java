@@ -1,15 +1,12 @@
 package org.misecue.search;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.ScoreDoc;
 
-/** One search: first for all that is asked, then for any of it. */
+/** One search: first for all that is asked, then for words that begin as the last one does, then for any of it. */
 final class MomentSearch {
 
     /** More passages are looked at than are shown, since near repeats become one. */
@@ -17,37 +14,62 @@ final class MomentSearch {
 
     private static final int LOOKED_AT_MOST = 10_000;
 
-    private final OpenIndexes open;
-    private final IndexReader reader;
     private final IndexSearcher searcher;
+    private final Scope scope;
 
-    MomentSearch(OpenIndexes open) throws IOException {
-        this.open = open;
-        this.reader = open.together();
-        this.searcher = new IndexSearcher(reader);
-        searcher.setQueryCache(null); // it is asked once
+    MomentSearch(IndexSearcher searcher, Scope scope) {
+        this.searcher = searcher;
+        this.scope = scope;
     }
 
     FindResult find(String query, Ask ask, int limit) throws IOException {
+        Folding hits = new Folding(limit);
         List<Wanted> strict = Plan.strict(ask, searcher);
-        List<Hit> hits = hits(strict, Queries.of(strict, ask.step(), true), limit);
-        if (!hits.isEmpty() || strict.isEmpty()) {
-            return new FindResult(query, hits, Optional.empty(), open.episodes());
+        add(strict, ask, true, hits);
+        if (hits.isFull() || strict.isEmpty()) {
+            return result(query, hits, Optional.empty());
         }
-        Spelling spelling = new Spelling(reader);
-        List<Wanted> loose = Plan.loose(ask, spelling);
-        List<Hit> near = hits(loose, Queries.of(loose, ask.step(), false), limit);
-        return new FindResult(query, near, spelling.corrected(query, ask), open.episodes());
+        Spelling spelling = new Spelling(searcher.getIndexReader());
+        List<String> longer = longer(ask, hits, spelling);
+        if (!longer.isEmpty()) {
+            add(Plan.begun(ask, longer, searcher), ask, true, hits); // after those with the word itself
+        }
+        if (!hits.isEmpty()) {
+            return result(query, hits, Optional.empty());
+        }
+        add(Plan.loose(ask, longer, spelling), ask, false, hits);
+        return result(query, hits, spelling.corrected(query, ask));
     }
 
-    private List<Hit> hits(List<Wanted> plan, Query query, int limit) throws IOException {
-        Spotter spotter = new Spotter(plan);
-        List<Hit> hits = new ArrayList<>();
-        int lookedAt = (int) Math.min(LOOKED_AT_MOST, (long) limit * LOOKED_AT_PER_HIT);
-        for (ScoreDoc found : searcher.search(query, Math.max(1, lookedAt)).scoreDocs) {
-            Window window = WindowDocument.window(searcher.storedFields().document(found.doc));
-            spotter.hit(open.episodeOf(found.doc), window, found.score).ifPresent(hits::add);
+    /**
+     * What the last word may become when it is written to its end. Over an archive somebody looks while typing; who asks
+     * one episode has asked, and only a word that nobody said is taken for the beginning of others.
+     */
+    private List<String> longer(Ask ask, Folding hits, Spelling spelling) throws IOException {
+        boolean goesOn =
+                ask.goingOn() && (scope instanceof Scope.Archive || hits.isEmpty() && !spelling.isWord(ask.begun()));
+        List<String> longer = goesOn ? Beginnings.of(ask.begun(), searcher.getIndexReader()) : List.of();
+        if (!longer.isEmpty()) {
+            spelling.accept(ask.begun());
         }
-        return Folding.fold(hits).stream().limit(limit).toList();
+        return longer;
+    }
+
+    private void add(List<Wanted> plan, Ask ask, boolean all, Folding hits) throws IOException {
+        Spotter spotter = new Spotter(plan);
+        double most = hits.leastScore();
+        int lookedAt = (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
+        Query query = new Queries(searcher.getIndexReader()).of(plan, ask.step(), all);
+        for (Scope.Found found : scope.best(searcher, query, lookedAt)) {
+            if (hits.isFull()) {
+                return;
+            }
+            Window window = WindowDocument.window(searcher.storedFields().document(found.document()));
+            spotter.hit(found.episode(), window, Math.min(found.score(), most)).ifPresent(hits::add);
+        }
+    }
+
+    private FindResult result(String query, Folding hits, Optional<String> suggestion) {
+        return new FindResult(query, hits.hits(), suggestion, scope instanceof Scope.Archive);
     }
 }

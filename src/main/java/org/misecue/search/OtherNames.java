@@ -2,6 +2,7 @@ package org.misecue.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.TermQuery;
 
@@ -29,6 +31,16 @@ final class OtherNames {
     private static final String GROUP = "names";
 
     private OtherNames() {}
+
+    /** The groups that were kept in one document each. */
+    static List<Set<String>> groups(Query query, IndexSearcher searcher) throws IOException {
+        List<Set<String>> groups = new ArrayList<>();
+        for (ScoreDoc found : searcher.search(query, Math.max(1, searcher.count(query))).scoreDocs) {
+            groups.add(Set.of(
+                    searcher.storedFields().document(found.doc).get(GROUP).split("\n")));
+        }
+        return groups;
+    }
 
     static List<Document> documents(List<Set<String>> groups) {
         return groups.stream().map(OtherNames::document).toList();
@@ -50,9 +62,9 @@ final class OtherNames {
     /** @return all names of the groups that have this one, without itself; none where there is no such group */
     static List<List<Token>> of(List<Token> name, IndexSearcher searcher) throws IOException {
         Term key = new Term(KEY, key(name));
-        List<List<Token>> others = new ArrayList<>();
+        Set<List<Token>> others = new LinkedHashSet<>();
         if (searcher.getIndexReader().docFreq(key) == 0) {
-            return others;
+            return List.of();
         }
         for (ScoreDoc found : searcher.search(new TermQuery(key), 10).scoreDocs) {
             String names = searcher.storedFields().document(found.doc).get(GROUP);
@@ -61,7 +73,7 @@ final class OtherNames {
                     .filter(other -> !other.isEmpty() && !key(other).equals(key.text()))
                     .forEach(others::add);
         }
-        return others;
+        return List.copyOf(others);
     }
 
     /** Whether the word is part of a name, and so is not misspelt. */

@@ -24,8 +24,23 @@ final class Plan {
         return plan;
     }
 
-    /** Each word by itself, and words that nobody said by those of nearest spelling. */
-    static List<Wanted> loose(Ask ask, Spelling spelling) throws IOException {
+    /**
+     * As {@link #strict}, but the last word is the beginning of others.
+     *
+     * @param longer those words
+     */
+    static List<Wanted> begun(Ask ask, List<String> longer, IndexSearcher searcher) throws IOException {
+        List<Wanted> plan = new ArrayList<>(strict(ask.withoutLast(), searcher));
+        plan.add(new Wanted(completed(longer)));
+        return plan;
+    }
+
+    /**
+     * Each word by itself, and words that nobody said by those of nearest spelling.
+     *
+     * @param longer words that the last may be the beginning of
+     */
+    static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling) throws IOException {
         List<Wanted> plan = new ArrayList<>();
         for (Ask.Part part : ask.parts()) {
             for (Token token : part.tokens()) {
@@ -37,7 +52,16 @@ final class Plan {
                 plan.add(new Wanted(wordings));
             }
         }
+        if (!longer.isEmpty()) {
+            plan.add(new Wanted(completed(longer)));
+        }
         return plan;
+    }
+
+    private static List<Wording> completed(List<String> longer) {
+        return longer.stream()
+                .map(word -> new Wording(Token.of(word), Wanted.BY_BEGINNING, true))
+                .toList();
     }
 
     /** @return how many parts were used */

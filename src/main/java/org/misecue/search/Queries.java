@@ -1,8 +1,10 @@
 package org.misecue.search;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
@@ -24,12 +26,22 @@ final class Queries {
 
     private static final int TOGETHER_WITHIN = 3;
 
-    private Queries() {}
+    /** Two words count where one was meant, so that they weigh about as much. */
+    private static final float WRITTEN_APART = 0.6f;
+
+    private final IndexReader reader;
+
+    /** @param reader tells which words there are */
+    Queries(IndexReader reader) {
+        this.reader = reader;
+    }
 
     /** @param all whether everything must be found, or any of it */
-    static Query of(List<Wanted> plan, OptionalInt step, boolean all) {
+    Query of(List<Wanted> plan, OptionalInt step, boolean all) throws IOException {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
-        plan.forEach(wanted -> query.add(of(wanted), all ? Occur.MUST : Occur.SHOULD));
+        for (Wanted wanted : plan) {
+            query.add(of(wanted), all ? Occur.MUST : Occur.SHOULD);
+        }
         if (!all) {
             query.setMinimumNumberShouldMatch(1);
         } else if (plan.size() > 1) {
@@ -40,10 +52,12 @@ final class Queries {
         return query.build();
     }
 
-    private static Query of(Wanted wanted) {
+    private Query of(Wanted wanted) throws IOException {
         List<Query> alternatives = new ArrayList<>();
         for (Wanted.Wording wording : wanted.wordings()) {
-            if (wording.tokens().size() == 1) {
+            if (wording.exactly()) {
+                add(wording.tokens().get(0).word(), wording.worth(), alternatives);
+            } else if (wording.tokens().size() == 1) {
                 addWord(wording.tokens().get(0), wording.worth(), alternatives);
             } else {
                 addPhrase(wording, alternatives);
@@ -52,12 +66,24 @@ final class Queries {
         return new DisjunctionMaxQuery(alternatives, 0);
     }
 
-    private static void addWord(Token token, float worth, List<Query> alternatives) {
+    private void addWord(Token token, float worth, List<Query> alternatives) throws IOException {
         add(token.word(), worth, alternatives);
         add(Terms.stem(token), worth * BY_STEM, alternatives);
-        add(Terms.joined(token.word()), worth * BY_STEM, alternatives);
+        addWrittenApart(token.word(), worth, alternatives);
         if (!token.sound().isEmpty()) {
             add(Terms.sound(token), worth * Wanted.BY_SOUND, alternatives);
+        }
+    }
+
+    /** "tea spoon" where "teaspoon" is looked for. */
+    private void addWrittenApart(String word, float worth, List<Query> alternatives) throws IOException {
+        for (int first = 1; first < word.length(); first++) {
+            Term one = term(word.substring(0, first));
+            Term other = term(word.substring(first));
+            if (reader.docFreq(one) > 0 && reader.docFreq(other) > 0) {
+                PhraseQuery apart = new PhraseQuery(Terms.FIELD, one.text(), other.text());
+                alternatives.add(new BoostQuery(apart, worth * WRITTEN_APART));
+            }
         }
     }
 
@@ -68,13 +94,17 @@ final class Queries {
     private static void addPhrase(Wanted.Wording wording, List<Query> alternatives) {
         MultiPhraseQuery.Builder said = new MultiPhraseQuery.Builder();
         MultiPhraseQuery.Builder heard = new MultiPhraseQuery.Builder();
+        boolean sounds = false;
         for (Token token : wording.tokens()) {
             Term stem = term(Terms.stem(token));
             said.add(stem);
+            sounds |= !token.sound().isEmpty();
             heard.add(token.sound().isEmpty() ? new Term[] {stem} : new Term[] {stem, term(Terms.sound(token))});
         }
         alternatives.add(new BoostQuery(said.build(), wording.worth()));
-        alternatives.add(new BoostQuery(heard.build(), wording.worth() * Wanted.BY_SOUND));
+        if (sounds) {
+            alternatives.add(new BoostQuery(heard.build(), wording.worth() * Wanted.BY_SOUND));
+        }
     }
 
     private static Query together(List<Wanted> plan) {

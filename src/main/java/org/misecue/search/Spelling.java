@@ -31,6 +31,11 @@ final class Spelling {
         this.reader = reader;
     }
 
+    /** Takes a word for well spelt. */
+    void accept(Token token) {
+        known.put(token.word(), List.of());
+    }
+
     /** Nearest first; none for a word that was said in some form or is a name. */
     List<String> near(Token token) throws IOException {
         List<String> near = known.get(token.word());
@@ -67,7 +72,8 @@ final class Spelling {
         return out.append(query.substring(from)).toString();
     }
 
-    private boolean isWord(Token token) throws IOException {
+    /** Whether it was said in some form or is a name. */
+    boolean isWord(Token token) throws IOException {
         return reader.docFreq(new Term(Terms.FIELD, token.word())) > 0
                 || reader.docFreq(new Term(Terms.FIELD, Terms.stem(token))) > 0
                 || OtherNames.knows(token, reader);

@@ -5,38 +5,56 @@ import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
 
-/** Hands the terms of a passage to Lucene: several at each position. */
+/** Hands the terms of a passage to Lucene: at each position the word itself, its stem and its sound. */
 final class TermStream extends TokenStream {
+
+    private enum Next {
+        WORD,
+        STEM,
+        SOUND
+    }
 
     private final CharTermAttribute term = addAttribute(CharTermAttribute.class);
     private final PositionIncrementAttribute increment = addAttribute(PositionIncrementAttribute.class);
-    private final List<List<String>> positions;
+    private final List<Token> tokens;
     private int position;
-    private int alternative;
+    private Next next = Next.WORD;
 
-    TermStream(List<List<String>> positions) {
-        this.positions = positions;
+    TermStream(List<Token> tokens) {
+        this.tokens = tokens;
     }
 
     @Override
     public boolean incrementToken() {
-        if (position < positions.size()
-                && alternative == positions.get(position).size()) {
-            position++;
-            alternative = 0;
-        }
-        if (position == positions.size()) {
+        if (position == tokens.size()) {
             return false;
         }
-        clearAttributes();
-        increment.setPositionIncrement(alternative == 0 ? 1 : 0);
-        term.append(positions.get(position).get(alternative++));
+        Token token = tokens.get(position);
+        term.setEmpty();
+        increment.setPositionIncrement(next == Next.WORD ? 1 : 0);
+        switch (next) {
+            case WORD -> {
+                term.append(token.word());
+                next = Next.STEM;
+            }
+            case STEM -> {
+                term.append(Terms.STEM).append(token.stem());
+                next = token.sound().isEmpty() ? Next.WORD : Next.SOUND;
+            }
+            case SOUND -> {
+                term.append(Terms.SOUND).append(token.sound());
+                next = Next.WORD;
+            }
+        }
+        if (next == Next.WORD) {
+            position++;
+        }
         return true;
     }
 
     @Override
     public void reset() {
         position = 0;
-        alternative = 0;
+        next = Next.WORD;
     }
 }

@@ -39,6 +39,10 @@ record Token(String word, String stem, String sound, int from, int to) {
     }
 
     boolean isCommon() {
+        return isCommon(word);
+    }
+
+    static boolean isCommon(String word) {
         return COMMON.contains(word);
     }
 
@@ -54,7 +58,8 @@ record Token(String word, String stem, String sound, int from, int to) {
     private static void add(String text, int from, int to, List<Token> tokens) {
         String word = plain(text.substring(from, to));
         if (!word.isEmpty()) {
-            tokens.add(new Token(word, Stems.of(word), COMMON.contains(word) ? "" : Sounds.of(word), from, to));
+            Forms forms = Forms.of(word);
+            tokens.add(new Token(word, forms.stem(), forms.sound(), from, to));
         }
     }
 
@@ -93,14 +98,26 @@ record Token(String word, String stem, String sound, int from, int to) {
 
     private static String plain(String written) {
         String word = written.toLowerCase(Locale.ROOT);
-        if (!word.chars().allMatch(c -> c < 128)) {
+        if (!isAscii(word)) {
             word = Normalizer.normalize(word, Normalizer.Form.NFD)
                     .replaceAll("\\p{Mn}", "")
                     .replace('\u2019', '\'');
+        }
+        if (word.indexOf('\'') < 0) {
+            return word;
         }
         if (word.endsWith("'s")) {
             word = word.substring(0, word.length() - 2);
         }
         return word.replace("'", "");
+    }
+
+    private static boolean isAscii(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) > 127) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -13,8 +13,13 @@ record Wanted(List<Wording> wordings) {
      * Words in this order.
      *
      * @param worth at most 1: how surely somebody who said this meant what is looked for
+     * @param exactly whether other forms and sound-alikes of the words do not count
      */
-    record Wording(List<Token> tokens, float worth) {}
+    record Wording(List<Token> tokens, float worth, boolean exactly) {
+        Wording(List<Token> tokens, float worth) {
+            this(tokens, worth, false);
+        }
+    }
 
     /**
      * Where it was said.
@@ -26,6 +31,7 @@ record Wanted(List<Wording> wordings) {
     static final float AS_ASKED = 1f;
     static final float BY_OTHER_NAME = 0.8f;
     static final float BY_NEAR_SPELLING = 0.5f;
+    static final float BY_BEGINNING = 0.5f;
 
     /** All places in a text where the best of the wordings is found. */
     List<Place> places(List<Token> text) {
@@ -57,6 +63,10 @@ record Wanted(List<Wording> wordings) {
     private static Place placeAt(List<Token> text, int at, Wording wording) {
         Place nowhere = new Place(at, at, 0);
         List<Token> tokens = wording.tokens();
+        if (wording.exactly()) {
+            boolean said = text.get(at).word().equals(tokens.get(0).word());
+            return said ? new Place(at, at + 1, wording.worth()) : nowhere;
+        }
         if (tokens.size() == 1 && isWrittenApart(text, at, tokens.get(0).word())) {
             return new Place(at, at + 2, wording.worth());
         }

@@ -54,34 +54,42 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
         own.addAll(passage.words());
         String text = passage.words().isEmpty()
                 ? String.join(" ", passage.text().strip().split("\\s+"))
-                : own.text();
+                : own.text.toString();
         return new Window(passage, text, text.length(), passage.end(), own.times);
     }
 
     private static Window reachingInto(Passage passage, Passage next) {
         Pieces all = new Pieces();
         all.addAll(passage.words());
-        int ownLength = all.text().length();
+        int ownLength = all.text.length();
         all.addAll(next.words()
                 .subList(0, Math.min(WORDS_OVER_THE_BORDER, next.words().size())));
-        return new Window(passage, all.text(), ownLength, next.end(), all.times);
+        return new Window(passage, all.text.toString(), ownLength, next.end(), all.times);
     }
 
     private static final class Pieces {
-        final List<String> words = new ArrayList<>();
+        final StringBuilder text = new StringBuilder();
         final List<Long> times = new ArrayList<>();
 
         void addAll(List<Word> spoken) {
             for (Word word : spoken) {
-                for (String piece : word.text().strip().split("\\s+")) {
-                    words.add(piece);
-                    times.add(word.at().toMillis());
+                String said = word.text().strip();
+                if (said.chars().noneMatch(Character::isWhitespace)) {
+                    add(said, word.at().toMillis());
+                } else {
+                    for (String piece : said.split("\\s+")) {
+                        add(piece, word.at().toMillis());
+                    }
                 }
             }
         }
 
-        String text() {
-            return String.join(" ", words);
+        private void add(String piece, long at) {
+            if (!times.isEmpty()) {
+                text.append(' ');
+            }
+            text.append(piece);
+            times.add(at);
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.misecue.search;
 
-import java.nio.ByteBuffer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,8 @@ import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.IndexOptions;
+import org.apache.lucene.store.ByteArrayDataInput;
+import org.apache.lucene.store.ByteBuffersDataOutput;
 import org.apache.lucene.util.BytesRef;
 
 /** A {@link Window} as Lucene keeps it, and back. */
@@ -27,13 +30,14 @@ final class WindowDocument {
     private static final String OWN_LENGTH = "own";
     private static final String TEXT_END = "textEnd";
     private static final String TIMES = "times";
+    private static final FieldType INDEXED = indexed();
 
     private WindowDocument() {}
 
     static Document of(Window window) {
         Passage passage = window.passage();
         Document document = new Document();
-        document.add(new Field(Terms.FIELD, new TermStream(Terms.of(Token.of(window.text()))), indexed()));
+        document.add(new Field(Terms.FIELD, new TermStream(Token.of(window.text())), INDEXED));
         document.add(new StringField(STEP, Integer.toString(passage.step()), Field.Store.YES));
         document.add(new StoredField(KIND, passage.kind().name()));
         document.add(new StoredField(SOURCE, passage.source()));
@@ -70,17 +74,32 @@ final class WindowDocument {
         return document.getField(field).numericValue();
     }
 
+    /** How much later each word is than the one before: one or two bytes. */
     private static BytesRef packed(List<Long> times) {
-        ByteBuffer bytes = ByteBuffer.allocate(times.size() * Long.BYTES);
-        times.forEach(bytes::putLong);
-        return new BytesRef(bytes.array());
+        try {
+            ByteBuffersDataOutput bytes = new ByteBuffersDataOutput();
+            long before = 0;
+            for (long time : times) {
+                bytes.writeZLong(time - before);
+                before = time;
+            }
+            return new BytesRef(bytes.toArrayCopy());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // not into memory
+        }
     }
 
     private static List<Long> unpacked(BytesRef packed) {
-        ByteBuffer bytes = ByteBuffer.wrap(packed.bytes, packed.offset, packed.length);
+        ByteArrayDataInput bytes = new ByteArrayDataInput(packed.bytes, packed.offset, packed.length);
         List<Long> times = new ArrayList<>();
-        while (bytes.hasRemaining()) {
-            times.add(bytes.getLong());
+        try {
+            long time = 0;
+            while (!bytes.eof()) {
+                time += bytes.readZLong();
+                times.add(time);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // not from memory
         }
         return times;
     }

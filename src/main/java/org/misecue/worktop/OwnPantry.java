@@ -24,26 +24,34 @@ public final class OwnPantry {
 
     private final List<Named> files = new ArrayList<>();
     private final Optional<Path> home;
-    private final Path folder;
+    private final Optional<Path> folder;
 
     /** @param folder of the recipe */
     public OwnPantry(Optional<Path> home, Path folder) {
+        this(home, Optional.of(folder));
+    }
+
+    private OwnPantry(Optional<Path> home, Optional<Path> folder) {
         this.home = home;
         this.folder = folder;
         home.map(path -> path.resolve(".misecue").resolve(FILE))
                 .filter(Files::exists)
                 .ifPresent(file -> files.add(new Named(file, file.toString())));
-        Path beside = folder.resolve(FILE);
-        if (Files.exists(beside)) {
-            files.add(new Named(beside, FILE));
-        }
+        folder.map(path -> path.resolve(FILE))
+                .filter(Files::exists)
+                .ifPresent(file -> files.add(new Named(file, FILE)));
+    }
+
+    /** What holds for every recipe. */
+    static OwnPantry atHome(Optional<Path> home) {
+        return new OwnPantry(home, Optional.empty());
     }
 
     /** Folders of the person's own that are looked for in the same places, by the names under which they are known. */
     public Map<String, Path> folders(String name) {
         Map<String, Path> folders = new LinkedHashMap<>();
         home.map(path -> path.resolve(".misecue").resolve(name)).ifPresent(path -> folders.put(path.toString(), path));
-        folders.put(name, folder.resolve(name));
+        folder.ifPresent(path -> folders.put(name, path.resolve(name)));
         return folders;
     }
 

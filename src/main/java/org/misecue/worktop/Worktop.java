@@ -31,10 +31,7 @@ import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
 import org.misecue.narration.Clock;
-import org.misecue.narration.Mend;
-import org.misecue.narration.Mender;
 import org.misecue.narration.Narration;
-import org.misecue.narration.NarrationReader;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -275,15 +272,7 @@ public final class Worktop {
     private List<Narration> readNarrations() {
         List<Correction> corrections = new Corrections(episode).read();
         return episode.narration().stream()
-                .map(file -> NarrationReader.read(file, episode.name(file)))
-                .map(narration -> Mender.mended(narration, mends(corrections, narration.source())))
-                .toList();
-    }
-
-    private static List<Mend> mends(List<Correction> corrections, String narration) {
-        return corrections.stream()
-                .filter(one -> one.narration().equals(narration))
-                .map(Correction::mend)
+                .map(file -> Heard.narration(episode, file, corrections))
                 .toList();
     }
 

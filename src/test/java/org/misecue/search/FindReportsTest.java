@@ -66,17 +66,6 @@ class FindReportsTest {
     }
 
     @Test
-    void with_several_episodes_each_hit_names_its_own() throws IOException {
-        Path other = episode.resolve("other");
-        MomentIndex.build(other, List.of(), List.of());
-        FindResult result = MomentIndex.find(List.of(episode, other), "skewer", 5);
-        JsonNode hit =
-                new ObjectMapper().readTree(FindJson.of(result)).get("hits").get(0);
-        assertThat(hit.get("episode").textValue()).isEqualTo(episode.toString());
-        assertThat(FindText.of(result, false)).contains(episode.getFileName() + "/narration/main.txt");
-    }
-
-    @Test
     void json_escapes_what_it_quotes() throws IOException {
         String json = FindJson.of(result("\"<b>\u2028\\ milk", "a.vtt"));
         assertThat(new ObjectMapper()
@@ -100,6 +89,6 @@ class FindReportsTest {
                 0,
                 Optional.empty(),
                 1);
-        return new FindResult("milk", List.of(hit), Optional.empty(), List.of(episode));
+        return new FindResult("milk", List.of(hit), Optional.empty(), false);
     }
 }

@@ -1,0 +1,62 @@
+package org.misecue.search;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.SortedDocValuesField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.search.FieldDoc;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.SortField;
+import org.apache.lucene.util.BytesRef;
+
+/** What an index is over: one episode, or an archive of them. */
+sealed interface Scope {
+
+    /** A document that Lucene found. */
+    record Found(int document, double score, Path episode) {}
+
+    /** Best first. */
+    List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException;
+
+    record OneEpisode(Path folder) implements Scope {
+        @Override
+        public List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
+            List<Found> best = new ArrayList<>();
+            for (ScoreDoc found : searcher.search(query, most).scoreDocs) {
+                best.add(new Found(found.doc, found.score, folder));
+            }
+            return best;
+        }
+    }
+
+    /** Documents name their episode. What is equally good comes in the order of the names, whenever it was indexed. */
+    record Archive() implements Scope {
+
+        static final String EPISODE = "episode";
+
+        private static final Sort ORDER =
+                new Sort(SortField.FIELD_SCORE, new SortField(EPISODE, SortField.Type.STRING), SortField.FIELD_DOC);
+
+        static void name(String episode, Document document) {
+            document.add(new StringField(EPISODE, episode, Field.Store.NO));
+            document.add(new SortedDocValuesField(EPISODE, new BytesRef(episode)));
+        }
+
+        @Override
+        public List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
+            List<Found> best = new ArrayList<>();
+            for (ScoreDoc found : searcher.search(query, most, ORDER).scoreDocs) {
+                Object[] order = ((FieldDoc) found).fields;
+                best.add(new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString())));
+            }
+            return best;
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.misecue.worktop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.misecue.align.Alignment;
+import org.misecue.narration.Cue;
+import org.misecue.narration.Narration;
+import org.misecue.pantry.Ingredient;
+import org.misecue.pantry.Pantry;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.Step;
+import org.misecue.search.Passage;
+
+/** What a search can find of an episode. */
+final class Findable {
+
+    private Findable() {}
+
+    /** What was said, and the steps at the time when they are on. */
+    static List<Passage> passages(Recipe recipe, List<Narration> narrations, Alignment alignment) {
+        List<Passage> passages = new ArrayList<>();
+        for (Narration narration : narrations) {
+            for (Cue cue : narration.cues()) {
+                passages.add(Passage.of(narration.source(), cue, alignment.stepAt(narration.source(), cue.start())));
+            }
+        }
+        for (Step step : recipe.steps()) {
+            alignment.spans().stream()
+                    .filter(span -> span.step() == step.number())
+                    .findFirst()
+                    .ifPresent(span -> passages.add(
+                            Passage.step(step.number(), step.text(), span.source(), span.start(), span.end())));
+        }
+        return passages;
+    }
+
+    /** What was said, where there is no recipe to tell the steps. */
+    static List<Passage> passages(List<Narration> narrations) {
+        return narrations.stream()
+                .flatMap(narration -> narration.cues().stream().map(cue -> Passage.of(narration.source(), cue, 0)))
+                .toList();
+    }
+
+    /** What is called by several names. */
+    static List<Set<String>> names(Pantry pantry) {
+        return pantry.all().stream().map(Findable::names).toList();
+    }
+
+    private static Set<String> names(Ingredient ingredient) {
+        Set<String> names = new LinkedHashSet<>();
+        names.add(ingredient.name());
+        names.addAll(ingredient.names());
+        return names;
+    }
+}

@@ -1,0 +1,102 @@
+package org.misecue.worktop;
+
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.misecue.align.Aligner;
+import org.misecue.episode.Correction;
+import org.misecue.episode.Corrections;
+import org.misecue.episode.Episode;
+import org.misecue.narration.Narration;
+import org.misecue.notice.BadInput;
+import org.misecue.pantry.Pantry;
+import org.misecue.recipe.Recipe;
+import org.misecue.recipe.RecipeReader;
+import org.misecue.search.Passage;
+import org.misecue.search.Shelved;
+
+/**
+ * An episode among many: what is wrong with it is noted, and what is right with it can still be found.
+ *
+ * @param name within the archive
+ * @param stamp of its files, or what is wrong with the folder itself
+ * @param usual the pantry that holds for every episode
+ */
+record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPantry own, UsualPantry usual) {
+
+    /**
+     * What was read of it.
+     *
+     * @param names empty where they are the usual ones
+     */
+    record Reading(List<Passage> passages, List<Set<String>> names, List<String> notes) {}
+
+    /** The pantry of episodes that have no rows of their own. */
+    record UsualPantry(OwnPantry own, Pantry pantry) {
+        static UsualPantry at(Optional<Path> home) {
+            OwnPantry own = OwnPantry.atHome(home);
+            return new UsualPantry(own, own.read());
+        }
+
+        Pantry with(OwnPantry rows) {
+            return rows.files().equals(own.files()) ? pantry : rows.read();
+        }
+    }
+
+    static ShelfEpisode at(Path folder, String name, Optional<Path> home, UsualPantry usual) {
+        OwnPantry own = new OwnPantry(home, folder);
+        try {
+            Episode episode = Episode.locate(folder);
+            return new ShelfEpisode(name, Stamp.of(episode, own), Optional.of(episode), own, usual);
+        } catch (BadInput | UncheckedIOException e) {
+            return new ShelfEpisode(name, String.valueOf(e.getMessage()), Optional.empty(), own, usual);
+        }
+    }
+
+    /** Whether it was indexed as it is now. */
+    boolean isAsIn(Map<String, Shelved> index) {
+        Shelved shelved = index.get(name);
+        return shelved != null && shelved.stamp().equals(stamp);
+    }
+
+    Reading read() {
+        return episode.map(this::read).orElseGet(() -> new Reading(List.of(), List.of(), List.of(stamp)));
+    }
+
+    private Reading read(Episode found) {
+        List<String> notes = new ArrayList<>();
+        Pantry pantry = trying(() -> usual.with(own), notes).orElse(usual.pantry());
+        List<Correction> corrections =
+                trying(() -> new Corrections(found).read(), notes).orElse(List.of());
+        List<Narration> narrations = found.narration().stream()
+                .flatMap(file -> trying(() -> Heard.narration(found, file, corrections), notes).stream())
+                .toList();
+        List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
+                .orElseGet(() -> Findable.passages(narrations));
+        List<Set<String>> names = pantry == usual.pantry() ? List.of() : Findable.names(pantry);
+        return new Reading(passages, names, List.copyOf(notes));
+    }
+
+    private static List<Passage> withSteps(Episode episode, List<Narration> narrations, Pantry pantry) {
+        Recipe recipe = RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry);
+        return Findable.passages(recipe, narrations, Aligner.align(recipe, narrations, pantry));
+    }
+
+    /** Whatever fails here may fail for this episode only: the others go on. */
+    private <T> Optional<T> trying(Supplier<T> part, List<String> notes) {
+        try {
+            return Optional.of(part.get());
+        } catch (BadInput e) {
+            notes.add(name + "/" + e.getMessage());
+        } catch (RuntimeException e) {
+            notes.add(
+                    name + ": a fault of misecue kept it from being read wholly; “misecue compare” on it tells more.");
+        }
+        return Optional.empty();
+    }
+}
