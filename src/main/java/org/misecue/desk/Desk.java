@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.misecue.desk.begin.Begin;
 import org.misecue.desk.common.Assets;
 import org.misecue.desk.common.Faults;
 import org.misecue.desk.common.FirstPage;
@@ -72,7 +73,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private static List<Station> stations(Door door, boolean lan) {
-        return List.of(new Faults(), new Assets(), new GuestDoor(door, lan), new FirstPage(), new Pulse());
+        return List.of(new Faults(), new Assets(), new GuestDoor(door, lan), new FirstPage(), new Pulse(), new Begin());
     }
 
     private static void configure(JavalinConfig config) {
