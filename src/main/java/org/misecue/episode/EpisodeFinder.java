@@ -62,7 +62,9 @@ final class EpisodeFinder {
             throw new BadInput(
                     Place.of(shown),
                     "an episode has one recipe, and here are " + names(candidates) + "; "
-                            + (named.isEmpty() ? "name the right one recipe." + FileKind.ending(name(candidates.get(0))) : "keep one")
+                            + (named.isEmpty()
+                                    ? "name the right one recipe." + FileKind.ending(name(candidates.get(0)))
+                                    : "keep one")
                             + ".");
         }
         return candidates.get(0);

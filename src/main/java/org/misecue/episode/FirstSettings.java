@@ -127,7 +127,8 @@ public record FirstSettings(String title, String size, String amount, int takes)
 
     /** Without what YAML could not hold between quotes. */
     private static String oneLine(String words) {
-        return words.replaceAll("[\\p{Cc}\\p{Cs}\\u2028\\u2029\\uFEFF\\uFFFE\\uFFFF]", " ").strip();
+        return words.replaceAll("[\\p{Cc}\\p{Cs}\\u2028\\u2029\\uFEFF\\uFFFE\\uFFFF]", " ")
+                .strip();
     }
 
     /** Inside double quotes of YAML. */

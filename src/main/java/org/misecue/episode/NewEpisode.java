@@ -39,10 +39,7 @@ public final class NewEpisode {
             }
             Files.copy(recipe, folder.resolve("recipe" + ending(recipe)));
             Files.writeString(
-                    folder.resolve(SETTINGS),
-                    FirstSettings.of(title).text(),
-                    UTF_8,
-                    StandardOpenOption.CREATE_NEW);
+                    folder.resolve(SETTINGS), FirstSettings.of(title).text(), UTF_8, StandardOpenOption.CREATE_NEW);
             Files.createDirectory(folder.resolve("narration"));
             Files.createDirectory(folder.resolve("footage"));
         } catch (FileAlreadyExistsException e) {
@@ -72,7 +69,8 @@ public final class NewEpisode {
     public static void settle(Path folder, FirstSettings settings) {
         if (settings(folder).isEmpty()) {
             throw new BadInput(
-                    Place.of(SETTINGS), "the settings were changed by hand since; change them in this file from now on.");
+                    Place.of(SETTINGS),
+                    "the settings were changed by hand since; change them in this file from now on.");
         }
         WholeFile.write(folder.resolve(SETTINGS), SETTINGS, settings.text().getBytes(UTF_8));
     }

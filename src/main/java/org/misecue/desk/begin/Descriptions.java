@@ -50,7 +50,8 @@ final class Descriptions {
                     .max(Duration::compareTo)
                     .orElse(Duration.ZERO);
             List<String> notes = narration.notes().stream().map(Note::toString).toList();
-            return new Description(narration.cues().size() + " cues, to " + Clock.hms(end), notes, true);
+            int cues = narration.cues().size();
+            return new Description(cues + (cues == 1 ? " cue" : " cues") + ", to " + Clock.hms(end), notes, true);
         });
     }
 

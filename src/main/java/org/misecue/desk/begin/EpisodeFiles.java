@@ -6,10 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.OpenEpisode;
@@ -45,8 +43,8 @@ final class EpisodeFiles implements Station {
     }
 
     private void show(Context request, Counter counter, OpenEpisode episode) {
-        Map<String, Object> values = Map.of(
-                "limits", Limits.of(room, episode.folder()), "inventory", Inventory.of(episode, descriptions));
+        Map<String, Object> values =
+                Map.of("limits", Limits.of(room, episode.folder()), "inventory", Inventory.of(episode, descriptions));
         Answer.page(request, View.of(request, counter, episode, Tab.FILES, "begin.js"), "desk/begin/files.jte", values);
     }
 
@@ -74,12 +72,13 @@ final class EpisodeFiles implements Station {
                 refuseSecondRecipe(episode);
                 intake.keep(file, folder.resolve(file.name()), part -> RecipeReader.read(part, file.name()));
             }
-            case NARRATION -> intake.keep(
-                    file,
-                    ready(folder, file.kind()).resolve(file.name()),
-                    part -> NarrationReader.read(part, file.name()));
-            case FILM -> intake.keep(
-                    file, ready(folder, file.kind()).resolve(file.name()), named(file.name(), Footage::probe));
+            case NARRATION ->
+                intake.keep(
+                        file,
+                        ready(folder, file.kind()).resolve(file.name()),
+                        part -> NarrationReader.read(part, file.name()));
+            case FILM ->
+                intake.keep(file, ready(folder, file.kind()).resolve(file.name()), part -> checkFilm(part, file.name()));
         }
         Replies.json(request, Map.of("name", file.name()));
     }
@@ -105,7 +104,8 @@ final class EpisodeFiles implements Station {
         Path folder = episode.resolve(kind.folder());
         if (Files.isSymbolicLink(folder)) {
             throw new Refusal(
-                    409, kind.folder() + "/ is a link to another place; put the file there yourself, or make it a folder.");
+                    409,
+                    kind.folder() + "/ is a link to another place; put the file there yourself, or make it a folder.");
         }
         if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(folder)) {
             throw new Refusal(409, "A file is called " + kind.folder() + ", where a folder should be; rename it.");
@@ -118,14 +118,12 @@ final class EpisodeFiles implements Station {
     }
 
     /** The film is checked under a name that nobody knows, and complained of under its own. */
-    private static Function<Path, Object> named(String name, Function<Path, ?> check) {
-        return part -> {
-            try {
-                return List.of(check.apply(part));
-            } catch (BadInput e) {
-                String sentence = String.valueOf(e.getMessage());
-                throw new Refusal(422, sentence.replace(e.place().toString(), name) + ".");
-            }
-        };
+    private static void checkFilm(Path part, String name) {
+        try {
+            Footage.probe(part);
+        } catch (BadInput e) {
+            String sentence = String.valueOf(e.getMessage());
+            throw new Refusal(422, sentence.replace(e.place().toString(), name) + ".");
+        }
     }
 }

@@ -56,7 +56,8 @@ public final class FirstLook implements Station {
     }
 
     private static void settle(Context request, Counter counter, OpenEpisode episode) {
-        Slip slip = new Slip(field(request, "title"), field(request, "size"), field(request, "amount"), field(request, "takes"), "");
+        Slip slip = new Slip(
+                field(request, "title"), field(request, "size"), field(request, "amount"), field(request, "takes"), "");
         try {
             FirstSettings settings = new FirstSettings(
                     slip.title, slip.size, slip.amount, slip.takes.matches("\\d") ? Integer.parseInt(slip.takes) : 0);

@@ -9,6 +9,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.misecue.desk.door.Refusal;
 import org.misecue.episode.FileKind;
@@ -60,7 +61,7 @@ final class Intake {
      * @param check throws what is wrong with the whole file
      * @throws Refusal if there is such a file, or one of this name is on its way
      */
-    void keep(Incoming file, Path target, Function<Path, ?> check) {
+    void keep(Incoming file, Path target, Consumer<Path> check) {
         Path folded = target.resolveSibling(SafeName.folded(file.name()));
         if (!coming.add(folded)) {
             throw taken(file);
@@ -69,7 +70,7 @@ final class Intake {
             Path folder = target.resolveSibling("");
             Taken.refuse(folder, file.name());
             take(file, folder, part -> {
-                check.apply(part);
+                check.accept(part);
                 settle(part, target, file);
                 return part;
             });
@@ -105,8 +106,7 @@ final class Intake {
         if (file.announced() > most) {
             throw tooLarge(file, most);
         }
-        try (OutputStream out =
-                Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (OutputStream out = Files.newOutputStream(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             byte[] piece = new byte[PIECE];
             long bytes = 0;
             long asked = 0;
@@ -136,7 +136,8 @@ final class Intake {
         try {
             return file.body().read(piece);
         } catch (IOException e) {
-            throw new Refusal(400, file.name() + ": this broke off on its way, and nothing of it was kept; add it again.");
+            throw new Refusal(
+                    400, file.name() + ": this broke off on its way, and nothing of it was kept; add it again.");
         }
     }
 

@@ -55,8 +55,7 @@ public record Inventory(List<Item> items, List<String> notes, List<Job> jobs) {
             notes.addAll(holds.notes());
             films += holds.readable() ? 1 : 0;
         }
-        return new Inventory(
-                List.copyOf(items), notes.stream().distinct().toList(), Job.all(reads, narrations, films));
+        return new Inventory(List.copyOf(items), notes.stream().distinct().toList(), Job.all(reads, narrations, films));
     }
 
     /** Whether recipe and settings can be read. */

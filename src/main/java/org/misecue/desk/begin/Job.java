@@ -18,7 +18,8 @@ public record Job(String who, String has, String lacks) {
     static List<Job> all(boolean recipe, int narrations, int films) {
         if (!recipe) {
             String lacks = "A recipe that can be read: everything begins with it.";
-            return List.of(new Job("Presenter", "", lacks), new Job("Editor", "", lacks), new Job("Producer", "", lacks));
+            return List.of(
+                    new Job("Presenter", "", lacks), new Job("Editor", "", lacks), new Job("Producer", "", lacks));
         }
         boolean spoken = narrations > 0;
         boolean filmed = films > 0;
@@ -36,7 +37,9 @@ public record Job(String who, String has, String lacks) {
                                 + (spoken ? ", with chapters; what was said against what is written" : "")
                                 + (filmed ? "; what films show in writing." : "."),
                         both(
-                                spoken ? "" : "A narration: to hold what was said against what is written, and for chapters.",
+                                spoken
+                                        ? ""
+                                        : "A narration: to hold what was said against what is written, and for chapters.",
                                 filmed ? "" : "A film: to hold what it shows in writing against the recipe.")));
     }
 

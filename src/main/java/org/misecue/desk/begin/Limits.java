@@ -21,8 +21,7 @@ public record Limits(List<Row> rows) {
 
     static Limits of(Room room, Path folder) {
         return new Limits(Stream.of(FileKind.values())
-                .map(kind -> new Row(
-                        Look.words(kind), Look.endings(kind), Sizes.words(room.most(kind, folder))))
+                .map(kind -> new Row(Look.words(kind), Look.endings(kind), Sizes.words(room.most(kind, folder))))
                 .toList());
     }
 

@@ -46,10 +46,12 @@ record Look(Optional<FileKind> kind, String sentence) {
 
     static String tooLarge(String name, FileKind kind, long most) {
         return switch (kind) {
-            case RECIPE -> name + ": a recipe has at most " + Sizes.words(most) + "; keep only the recipe in this file.";
+            case RECIPE ->
+                name + ": a recipe has at most " + Sizes.words(most) + "; keep only the recipe in this file.";
             case NARRATION -> name + ": a narration has at most " + Sizes.words(most) + "; cut it into several files.";
-            case FILM -> name + ": this disk takes films of at most " + Sizes.words(most)
-                    + "; make room, or move the episode to a larger disk.";
+            case FILM ->
+                name + ": this disk takes films of at most " + Sizes.words(most)
+                        + "; make room, or move the episode to a larger disk.";
         };
     }
 
@@ -57,7 +59,8 @@ record Look(Optional<FileKind> kind, String sentence) {
     private static boolean isOther(String type) {
         return type.startsWith("text/")
                 || type.startsWith("image/")
-                || List.of("application/pdf", "application/zip", "application/rtf").contains(type);
+                || List.of("application/pdf", "application/zip", "application/rtf")
+                        .contains(type);
     }
 
     private static Look wrong(String sentence) {

@@ -58,7 +58,8 @@ final class NewEpisodes implements Station {
     private static Path archive(Counter counter) {
         if (!counter.isArchive()) {
             throw new Refusal(
-                    404, "This desk was opened over one episode; to begin another, open the desk over the folder above.");
+                    404,
+                    "This desk was opened over one episode; to begin another, open the desk over the folder above.");
         }
         return counter.folder();
     }
@@ -81,15 +82,17 @@ final class NewEpisodes implements Station {
     /** What cannot be read as a recipe makes no folder. */
     private static Path make(Path file, String name, Counter counter) {
         Path archive = counter.folder();
-        Recipe recipe =
-                RecipeReader.read(file, name, new OwnPantry(counter.home(), archive).read());
+        Recipe recipe = RecipeReader.read(file, name, new OwnPantry(counter.home(), archive).read());
         Path part = Parts.in(archive, "");
         try {
             NewEpisode.make(file, recipe.title(), part, name);
             String wish = NewEpisode.folderName(recipe.title());
-            return NewFolder.settle(part, archive, wish.codePointCount(0, wish.length()) > LONGEST_NAME
-                    ? wish.substring(0, wish.offsetByCodePoints(0, LONGEST_NAME))
-                    : wish);
+            return NewFolder.settle(
+                    part,
+                    archive,
+                    wish.codePointCount(0, wish.length()) > LONGEST_NAME
+                            ? wish.substring(0, wish.offsetByCodePoints(0, LONGEST_NAME))
+                            : wish);
         } catch (IOException e) {
             throw NewFolder.unwritable(archive);
         } finally {
@@ -101,7 +104,6 @@ final class NewEpisodes implements Station {
     private void sample(Context request, Counter counter) {
         Path archive = archive(counter);
         Path folder = counter.names().contains(Sample.NAME) ? archive.resolve(Sample.NAME) : Sample.copyInto(archive);
-        request.redirect(
-                counter.episode(String.valueOf(folder.getFileName())).path("bowls"), HttpStatus.SEE_OTHER);
+        request.redirect(counter.episode(String.valueOf(folder.getFileName())).path("bowls"), HttpStatus.SEE_OTHER);
     }
 }

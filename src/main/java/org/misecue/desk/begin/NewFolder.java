@@ -45,7 +45,8 @@ final class NewFolder {
 
     static Refusal unwritable(Path archive) {
         return new Refusal(
-                409, "Nothing can be made in " + archive + ": it may be full, or not yours to write in; open the desk over"
+                409,
+                "Nothing can be made in " + archive + ": it may be full, or not yours to write in; open the desk over"
                         + " another folder.");
     }
 }

@@ -38,10 +38,8 @@ final class Replies {
             look = look.within(name, bytes, room.most(look.kind().get(), disk));
         }
         String kind = look.kind().map(FileKind::name).orElse("");
-        boolean taken = look.kind()
-                .map(folder)
-                .filter(path -> Taken.is(path, name))
-                .isPresent();
+        boolean taken =
+                look.kind().map(folder).filter(path -> Taken.is(path, name)).isPresent();
         String sentence = look.sentence().isEmpty() && taken ? Taken.sentence(name) : look.sentence();
         json(request, Map.of("kind", kind, "name", name, "sentence", sentence, "taken", taken ? "yes" : ""));
     }

@@ -12,8 +12,7 @@ import org.misecue.desk.door.Refusal;
 final class Sample {
 
     /** What it is made of. A program in one file cannot list what it holds. */
-    static final List<String> FILES =
-            List.of("episode.yaml", "recipe.md", "narration/main.vtt", "footage/take-1.mp4");
+    static final List<String> FILES = List.of("episode.yaml", "recipe.md", "narration/main.vtt", "footage/take-1.mp4");
 
     /** What its folder is called. */
     static final String NAME = "sample-plum-cake";

@@ -18,6 +18,7 @@ public final class Sizes {
             size /= 1024;
             unit++;
         }
-        return String.format(Locale.ROOT, size < 10 && unit > 0 ? "%.1f %s" : "%.0f %s", size, "KB MB GB TB".split(" ")[unit]);
+        return String.format(
+                Locale.ROOT, size < 10 && unit > 0 ? "%.1f %s" : "%.0f %s", size, "KB MB GB TB".split(" ")[unit]);
     }
 }

@@ -63,7 +63,7 @@
       this.bar.setAttribute("aria-label", "How much of " + this.name + " is sent");
       this.bar.hidden = state !== "sent";
       this.rename.hidden = !this.taken;
-      this.rename.textContent = "Add as " + another(this.name);
+      this.rename.textContent = this.taken ? "Add as " + another(this.name) : "";
       this.stop.hidden = state === "kept";
       this.stop.textContent = state === "sent" ? "Stop" : "Take away";
       this.stop.setAttribute("aria-label", this.stop.textContent + " " + this.name);

@@ -84,7 +84,9 @@ class BeginTest {
 
     private List<String> lying(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -107,7 +109,7 @@ class BeginTest {
 
     @ParameterizedTest
     @CsvSource({
-        "oats.md, just a few words, 422, there are no ingredients",
+        "oats.md, just a few words, 422, no ingredients were found",
         "oats.md, '', 415, the file is empty",
         "oats.docx, PK nothing, 422, oats.docx",
         "take.mp4, text, 415, holds something else",
@@ -135,9 +137,11 @@ class BeginTest {
     void the_first_settings_are_confirmed_and_lead_to_the_bowls() {
         begin("oats.md", RECIPE);
         String address = "/e/oat-biscuits-the-chewy-ones/recipe";
-        assertThat(desk.get(address).body()).contains("Oat biscuits: the chewy ones", "100 g", "oats", "Melt the butter");
+        assertThat(desk.get(address).body())
+                .contains("Oat biscuits: the chewy ones", "100 g", "oats", "Melt the butter");
         HttpResponse<String> answer = desk.post(
-                address, Map.of("title", "The \"chewy\" ones\\", "size", "makes", "amount", "24 biscuits", "takes", "3"));
+                address,
+                Map.of("title", "The \"chewy\" ones\\", "size", "makes", "amount", "24 biscuits", "takes", "3"));
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(answer.headers().firstValue("Location")).contains("/e/oat-biscuits-the-chewy-ones/bowls");
         Episode made = Episode.open(episode());
@@ -178,7 +182,8 @@ class BeginTest {
         Files.writeString(episode().resolve("episode.yaml"), "takes: 2\n");
         String address = "/e/oat-biscuits-the-chewy-ones/recipe";
         assertThat(desk.get(address).body()).doesNotContain("<form");
-        assertThat(desk.post(address, Map.of("title", "x", "takes", "1")).body()).contains("changed by hand");
+        assertThat(desk.post(address, Map.of("title", "x", "takes", "1")).body())
+                .contains("changed by hand");
         assertThat(episode().resolve("episode.yaml")).hasContent("takes: 2\n");
     }
 
@@ -186,10 +191,13 @@ class BeginTest {
     void narrations_and_films_go_where_they_belong() throws IOException {
         begin("oats.md", RECIPE);
         assertThat(add("main.vtt", VTT).statusCode()).isEqualTo(200);
-        assertThat(add("talk.txt", "[0:01] a hundred grams of butter").statusCode()).isEqualTo(200);
+        assertThat(add("talk.txt", "[0:01] a hundred grams of butter").statusCode())
+                .isEqualTo(200);
         byte[] film = Files.readAllBytes(Path.of("sample-project/footage/take-1.mp4"));
         String address = named("/e/oat-biscuits-the-chewy-ones/files", "C:\\films\\take 1.MP4");
-        assertThat(send("PUT", address, HttpRequest.BodyPublishers.ofByteArray(film)).body()).contains("take 1.MP4");
+        assertThat(send("PUT", address, HttpRequest.BodyPublishers.ofByteArray(film))
+                        .body())
+                .contains("take 1.MP4");
         Episode made = Episode.open(episode());
         assertThat(made.narration()).hasSize(2);
         assertThat(made.footage()).hasSize(1);
@@ -200,7 +208,7 @@ class BeginTest {
 
     @ParameterizedTest
     @CsvSource({
-        "main.vtt, not a word with a time, 422, expected WebVTT",
+        "main.vtt, not a word with a time, 422, no cue with words",
         "take.mp4, plain words, 415, holds something else",
         "oats.txt, 100 g butter, 409, 'has its recipe, recipe.md'",
         "notes.xyz, x, 415, none of them",
@@ -233,7 +241,8 @@ class BeginTest {
         begin("oats.md", RECIPE);
         add("main.vtt", VTT);
         String look = named("/e/oat-biscuits-the-chewy-ones/files/look", "Main.VTT") + "&size=60";
-        assertThat(send("POST", look, VTT).body()).contains("NARRATION", "\"taken\":\"yes\"", "add this one under another name");
+        assertThat(send("POST", look, VTT).body())
+                .contains("NARRATION", "\"taken\":\"yes\"", "add this one under another name");
         assertThat(add("Main.VTT", VTT).statusCode()).isEqualTo(409);
         assertThat(lying(episode().resolve("narration"))).containsExactly("main.vtt");
     }
@@ -245,7 +254,11 @@ class BeginTest {
                 .contains("a narration has at most 20 MB");
         assertThat(send("POST", named("/new/look", "a.mp4"), "x".repeat(70_000)).statusCode())
                 .isEqualTo(413);
-        assertThat(send("POST", named("/new/look", "take.mp4") + "&size=9".repeat(1) + "9".repeat(17), "\0\0\0\0ftypmp42").body())
+        assertThat(send(
+                                "POST",
+                                named("/new/look", "take.mp4") + "&size=9".repeat(1) + "9".repeat(17),
+                                "\0\0\0\0ftypmp42")
+                        .body())
                 .contains("this disk takes films of at most");
     }
 
@@ -260,13 +273,15 @@ class BeginTest {
                 : HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(much));
         int status;
         try {
-            status = send("PUT", named("/e/oat-biscuits-the-chewy-ones/files", "main.vtt"), body).statusCode();
+            status = send("PUT", named("/e/oat-biscuits-the-chewy-ones/files", "main.vtt"), body)
+                    .statusCode();
         } catch (UncheckedIOException hungUp) {
             status = 413; // whoever is still sending sees the line cut
         }
         assertThat(status).isEqualTo(413);
         assertThat(lying(episode().resolve("narration"))).isEmpty();
-        assertThat(desk.get("/e/oat-biscuits-the-chewy-ones/pulse").statusCode()).isEqualTo(200);
+        assertThat(desk.get("/e/oat-biscuits-the-chewy-ones/pulse").statusCode())
+                .isEqualTo(200);
     }
 
     @Test
@@ -285,9 +300,13 @@ class BeginTest {
         String address = named("/e/oat-biscuits-the-chewy-ones/files", "main.vtt");
         HttpRequest.BodyPublisher body = HttpRequest.BodyPublishers.ofString(VTT);
         OpenDesk stranger = desk.stranger();
-        assertThat(stranger.send(stranger.request(address, "Origin", desk.origin()).PUT(body)).statusCode())
+        assertThat(stranger.send(stranger.request(address, "Origin", desk.origin())
+                                .PUT(body))
+                        .statusCode())
                 .isEqualTo(403);
-        assertThat(desk.send(desk.request(address, "Origin", "http://buns.example").PUT(body)).statusCode())
+        assertThat(desk.send(desk.request(address, "Origin", "http://buns.example")
+                                .PUT(body))
+                        .statusCode())
                 .isEqualTo(403);
         assertThat(desk.send(desk.request(address).PUT(body)).statusCode()).isEqualTo(403);
         assertThat(lying(episode().resolve("narration"))).isEmpty();
@@ -318,7 +337,8 @@ class BeginTest {
     void the_program_comes_with_the_whole_sample() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("sample-project"))) {
             assertThat(files.filter(Files::isRegularFile)
-                            .map(file -> Path.of("sample-project").relativize(file).toString())
+                            .map(file ->
+                                    Path.of("sample-project").relativize(file).toString())
                             .filter(name -> !name.startsWith("out") && !name.startsWith(".misecue")))
                     .containsExactlyInAnyOrderElementsOf(Sample.FILES);
         }
@@ -335,7 +355,8 @@ class BeginTest {
         try (OpenDesk one = OpenDesk.over(episode()).enter()) {
             assertThat(one.get("/new").body()).contains("open the desk over the folder above");
             assertThat(one.post("/new/sample", Map.of()).statusCode()).isEqualTo(404);
-            assertThat(one.get("/e/oat-biscuits-the-chewy-ones/files").statusCode()).isEqualTo(200);
+            assertThat(one.get("/e/oat-biscuits-the-chewy-ones/files").statusCode())
+                    .isEqualTo(200);
         }
         assertThat(lying(episode())).hasSize(4);
     }
@@ -357,7 +378,7 @@ class BeginTest {
         Files.writeString(episode().resolve("footage/take.mp4"), "nothing");
         assertThat(desk.get("/e/oat-biscuits-the-chewy-ones/files").body())
                 .contains(
-                        "narration/main.vtt: expected WebVTT",
+                        "narration/main.vtt: no cue with words",
                         "narration/notes.doc: this is not a narration",
                         "footage/take.mp4: this is not a film that can be read",
                         "A narration: without one no word leads to a moment.");

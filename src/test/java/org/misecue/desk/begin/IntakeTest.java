@@ -38,14 +38,16 @@ class IntakeTest {
 
     private List<String> lying() {
         try (Stream<Path> files = Files.list(temp)) {
-            return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private void keep(Intake intake, Incoming file) {
-        intake.keep(file, temp.resolve(file.name()), part -> part);
+        intake.keep(file, temp.resolve(file.name()), part -> {});
     }
 
     @Test
@@ -60,7 +62,8 @@ class IntakeTest {
         Intake intake = new Intake(folder -> Room.RESERVE + 1000);
         assertThatThrownBy(() -> keep(intake, film("a.mp4", 1001, bytes(0))))
                 .isInstanceOf(Refusal.class)
-                .hasMessage("a.mp4: this disk takes films of at most 1000 bytes; make room, or move the episode to a larger disk.");
+                .hasMessage(
+                        "a.mp4: this disk takes films of at most 1000 bytes; make room, or move the episode to a larger disk.");
         assertThat(lying()).isEmpty();
     }
 
@@ -79,7 +82,8 @@ class IntakeTest {
         int[] asked = {0};
         Intake intake = new Intake(folder -> free[Math.min(1, asked[0]++)]);
         assertThatThrownBy(() -> keep(intake, film("a.mp4", -1, bytes(80 << 20))))
-                .hasMessage("a.mp4: the disk took no more of it, and nothing of it was kept; make room and add it again.");
+                .hasMessage(
+                        "a.mp4: the disk took no more of it, and nothing of it was kept; make room and add it again.");
         assertThat(lying()).isEmpty();
     }
 
@@ -90,7 +94,7 @@ class IntakeTest {
 
             @Override
             public int read() throws IOException {
-                if (left-- == 0) {
+                if (--left < 0) {
                     throw new IOException("the other side is gone");
                 }
                 return 7;
@@ -141,7 +145,6 @@ class IntakeTest {
             senders.add(new Thread(() -> intake.keep(file, temp.resolve(file.name()), part -> {
                 inside.countDown();
                 await(go);
-                return part;
             })));
         }
         senders.forEach(Thread::start);
