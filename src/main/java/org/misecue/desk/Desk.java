@@ -21,6 +21,8 @@ import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.door.Door;
 import org.misecue.desk.door.Keys;
+import org.misecue.desk.find.ArchivePage;
+import org.misecue.desk.find.FindPage;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -81,6 +83,8 @@ public final class Desk implements AutoCloseable {
                 new GuestDoor(door, lan),
                 new FirstPage(),
                 new Pulse(),
+                new FindPage(),
+                new ArchivePage(),
                 new CheckStation(Clock.systemDefaultZone()),
                 new Begin());
     }

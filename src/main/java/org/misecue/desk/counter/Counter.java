@@ -1,7 +1,6 @@
 package org.misecue.desk.counter;
 
 import io.javalin.http.Context;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -10,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.misecue.desk.door.Refusal;
+import org.misecue.episode.Archive;
 import org.misecue.episode.Episode;
 import org.misecue.notice.BadInput;
 import org.misecue.shown.LanguageData;
@@ -57,15 +56,8 @@ public final class Counter {
         if (!isArchive()) {
             return List.of(String.valueOf(folder.getFileName()));
         }
-        try (Stream<Path> inside = Files.list(folder)) {
-            return inside.filter(one -> !String.valueOf(one.getFileName()).startsWith("."))
-                    .filter(Counter::isEpisode)
-                    .map(one -> String.valueOf(one.getFileName()))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            return List.of();
-        }
+        Archive archive = new Archive(folder);
+        return archive.episodes().stream().map(archive::name).toList();
     }
 
     /**
@@ -83,18 +75,22 @@ public final class Counter {
         if (known != null && Files.isDirectory(known.folder())) {
             return known;
         }
-        Path path = isArchive() ? child(name) : folder;
-        if (!name.equals(String.valueOf(path.getFileName())) || !isEpisode(path)) {
+        Path path = isArchive() ? inside(name) : folder;
+        boolean own = isArchive() || name.equals(String.valueOf(folder.getFileName()));
+        if (!own || !isEpisode(path)) {
             throw new Refusal(404, NO_EPISODE);
         }
         return open.computeIfAbsent(name, key -> new OpenEpisode(key, path, home, language));
     }
 
-    /** A folder of the archive; no name leads anywhere else. */
-    private Path child(String name) {
+    /** A folder of the archive, or of a folder in it; no name leads anywhere else, or to the same by another way. */
+    private Path inside(String name) {
         try {
-            Path path = folder.resolve(name);
-            if (folder.equals(path.getParent()) && !name.startsWith(".")) {
+            Path path = folder.resolve(name).normalize();
+            boolean hidden = name.startsWith(".") || name.contains("/.");
+            if (!hidden
+                    && path.startsWith(folder)
+                    && new Archive(folder).name(path).equals(name)) {
                 return path;
             }
         } catch (InvalidPathException e) {

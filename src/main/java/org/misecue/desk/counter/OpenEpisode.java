@@ -40,7 +40,7 @@ public final class OpenEpisode {
         this.language = language;
     }
 
-    /** Its folder's name. */
+    /** Its folder's name; in an archive of folders of episodes with {@code /} between the parts. */
     public String name() {
         return name;
     }
@@ -51,6 +51,11 @@ public final class OpenEpisode {
 
     /** The address of one of its pages, or of what belongs to it: {@code /e/my-cake/bowls}. */
     public String path(String last) {
+        return path(name, last);
+    }
+
+    /** The same of one that need not be open. */
+    public static String path(String name, String last) {
         return "/e/" + URLEncoder.encode(name, UTF_8).replace("+", "%20") + "/" + last;
     }
 
