@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.misecue.desk.begin.Begin;
 import org.misecue.desk.check.CheckStation;
 import org.misecue.desk.common.Assets;
 import org.misecue.desk.common.Faults;
@@ -80,6 +81,7 @@ public final class Desk implements AutoCloseable {
                 new GuestDoor(door, lan),
                 new FirstPage(),
                 new Pulse(),
+                new Begin(),
                 new CheckStation(Clock.systemDefaultZone()));
     }
 

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
@@ -17,10 +16,6 @@ import org.misecue.notice.Place;
 /** Finds what belongs to an episode by where it lies and how its name ends; reads nothing but the settings. */
 final class EpisodeFinder {
 
-    private static final Set<String> DOCUMENTS =
-            Set.of("md", "markdown", "docx", "odt", "pdf", "html", "htm", "txt", "rtf", "eml");
-    private static final Set<String> NARRATIONS = Set.of("vtt", "srt", "json", "txt");
-    private static final Set<String> FILMS = Set.of("mp4", "mov", "mkv", "m4v", "avi", "webm", "mxf", "mts", "m2ts");
     private static final String PUT_A_RECIPE =
             "put a recipe in it, such as recipe.md, or make an episode with “misecue new RECIPE”.";
 
@@ -44,8 +39,8 @@ final class EpisodeFinder {
         return new Episode(
                 folder,
                 recipe,
-                files("narration", NARRATIONS, "a narration (.vtt, .srt, .json, .txt)"),
-                files("footage", FILMS, "a film (.mp4, .mov, .mkv and the like)"),
+                files(FileKind.NARRATION, "a narration (.vtt, .srt, .json, .txt)"),
+                files(FileKind.FILM, "a film (.mp4, .mov, .mkv and the like)"),
                 List.copyOf(notes));
     }
 
@@ -55,7 +50,7 @@ final class EpisodeFinder {
             throw new BadInput(Place.of(shown), "the folder is empty; " + PUT_A_RECIPE);
         }
         List<Path> documents = files.stream()
-                .filter(file -> Files.isRegularFile(file) && DOCUMENTS.contains(ending(file)))
+                .filter(file -> Files.isRegularFile(file) && FileKind.RECIPE.mayBe(name(file)))
                 .toList();
         List<Path> named =
                 documents.stream().filter(file -> stem(file).equals("recipe")).toList();
@@ -67,7 +62,9 @@ final class EpisodeFinder {
             throw new BadInput(
                     Place.of(shown),
                     "an episode has one recipe, and here are " + names(candidates) + "; "
-                            + (named.isEmpty() ? "name the right one recipe." + ending(candidates.get(0)) : "keep one")
+                            + (named.isEmpty()
+                                    ? "name the right one recipe." + FileKind.ending(name(candidates.get(0)))
+                                    : "keep one")
                             + ".");
         }
         return candidates.get(0);
@@ -80,7 +77,8 @@ final class EpisodeFinder {
     }
 
     /** The files of one sub-folder in the order of their names; what does not belong there is noted. */
-    private List<Path> files(String name, Set<String> endings, String expected) {
+    private List<Path> files(FileKind kind, String expected) {
+        String name = kind.folder();
         Path sub = folder.resolve(name);
         if (!Files.isDirectory(sub)) {
             return List.of();
@@ -88,11 +86,11 @@ final class EpisodeFinder {
         List<Path> regular =
                 listed(sub, name).stream().filter(Files::isRegularFile).toList();
         regular.stream()
-                .filter(file -> !endings.contains(ending(file)))
+                .filter(file -> !kind.mayBe(name(file)))
                 .map(file -> new Note(
                         Place.of(name + "/" + file.getFileName()), "this is not " + expected + "; it was left aside."))
                 .forEach(notes::add);
-        return regular.stream().filter(file -> endings.contains(ending(file))).toList();
+        return regular.stream().filter(file -> kind.mayBe(name(file))).toList();
     }
 
     /** Without hidden files, in the order of their names. */
@@ -106,9 +104,8 @@ final class EpisodeFinder {
         }
     }
 
-    private static String ending(Path file) {
-        String name = String.valueOf(file.getFileName());
-        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     private static String stem(Path file) {

@@ -31,6 +31,16 @@ public final class NarrationReader {
         return read(NarrationText.of(file, source), source);
     }
 
+    /** Whether a file that begins like this shows by itself that it is a narration. */
+    public static boolean recognises(byte[] head) {
+        try {
+            String text = NarrationText.of(head, "").text();
+            return FORMATS.stream().anyMatch(format -> format.recognises(text));
+        } catch (BadInput e) {
+            return false;
+        }
+    }
+
     static Narration read(byte[] bytes, String source) {
         return read(NarrationText.of(bytes, source), source);
     }

@@ -25,9 +25,9 @@ class FirstPageTest {
     }
 
     @Test
-    void a_folder_without_anything_says_so() {
+    void a_folder_without_anything_begins_with_an_episode() {
         try (OpenDesk desk = OpenDesk.over(temp).enter()) {
-            assertThat(desk.get("/").body()).contains("There is no episode in this folder yet.");
+            assertThat(desk.get("/").headers().firstValue("Location")).contains("/new");
         }
     }
 }

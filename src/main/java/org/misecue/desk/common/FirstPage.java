@@ -27,9 +27,17 @@ public final class FirstPage implements Station {
             first(request, counter.episode(counter.names().get(0)));
             return;
         }
+        if (counter.names().isEmpty() && Who.of(request) == Who.OWNER) {
+            request.redirect("/new", HttpStatus.SEE_OTHER);
+            return;
+        }
         List<OpenEpisode> episodes =
                 counter.names().stream().map(counter::episode).toList();
-        Answer.page(request, View.of(request, "Episodes"), "desk/episodes.jte", Map.of("episodes", episodes));
+        Answer.page(
+                request,
+                View.of(request, "Episodes"),
+                "desk/episodes.jte",
+                Map.of("episodes", episodes, "owner", Who.of(request) == Who.OWNER));
     }
 
     private static void first(Context request, OpenEpisode episode) {

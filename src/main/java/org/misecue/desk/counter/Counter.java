@@ -42,6 +42,11 @@ public final class Counter {
         return folder;
     }
 
+    /** Where the person keeps what holds for every episode. */
+    public Optional<Path> home() {
+        return home;
+    }
+
     /** Whether it was opened over a folder of episodes, and not over one episode. */
     public boolean isArchive() {
         return !isEpisode(folder);

@@ -9,7 +9,8 @@ public enum Tab {
     DAY("Day", "day", Who.GUEST),
     FIND("Find", "find", Who.OWNER),
     VERDICTS("Check", "check", Who.OWNER),
-    TEXT("Text", "text", Who.OWNER);
+    TEXT("Text", "text", Who.OWNER),
+    FILES("Files", "files", Who.OWNER);
 
     private final String label;
     private final String path;
