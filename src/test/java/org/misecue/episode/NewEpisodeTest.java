@@ -41,6 +41,31 @@ class NewEpisodeTest {
                 .hasValue(5000);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Plait, '', '', 1",
+        "'A \"long\" plait\\: 100 % # butter', times, ½, 9",
+        "'', makes, 24 buns, 2",
+        "crème 🍰, have, 310 g butter, 1",
+        "takes: 3, tin, 33 × 23 cm, 4"
+    })
+    void first_settings_are_known_again_and_mean_what_was_said(String title, String size, String amount, int takes) {
+        FirstSettings settings = new FirstSettings(title, size, amount, takes);
+        assertThat(FirstSettings.read(settings.text())).contains(settings);
+        EpisodeSettings read = SettingsReader.read(settings.text(), "episode.yaml");
+        assertThat(read.title().orElse("")).isEqualTo(title);
+        assertThat(read.batch()).isEqualTo(settings.batch());
+        assertThat(read.sets().takes()).isEqualTo(takes);
+    }
+
+    @Test
+    void what_somebody_wrote_by_hand_is_no_first_setting() {
+        String text = FirstSettings.of("Plait").text();
+        assertThat(FirstSettings.read(text.replace("#language", "language"))).isEmpty();
+        assertThat(FirstSettings.read(text + "takes: 2 \n")).isEmpty();
+        assertThat(FirstSettings.read("")).isEmpty();
+    }
+
     @Test
     void never_writes_into_a_folder_with_contents() throws IOException {
         Path recipe = Files.writeString(temp.resolve("plait.md"), "# Plait");

@@ -78,7 +78,8 @@ final class EpisodeFiles implements Station {
                         ready(folder, file.kind()).resolve(file.name()),
                         part -> NarrationReader.read(part, file.name()));
             case FILM ->
-                intake.keep(file, ready(folder, file.kind()).resolve(file.name()), part -> checkFilm(part, file.name()));
+                intake.keep(
+                        file, ready(folder, file.kind()).resolve(file.name()), part -> checkFilm(part, file.name()));
         }
         Replies.json(request, Map.of("name", file.name()));
     }

@@ -23,7 +23,7 @@ record Look(Optional<FileKind> kind, String sentence) {
         if (name.isEmpty()) {
             return wrong("This file has no name that can be kept; give it one and add it again.");
         }
-        List<FileKind> kinds = FileKind.of(name);
+        List<FileKind> kinds = name.contains(".") ? FileKind.of(name) : List.of();
         if (kinds.isEmpty()) {
             return wrong(name + ": an episode is made of " + all() + "; this is none of them.");
         }
@@ -50,8 +50,10 @@ record Look(Optional<FileKind> kind, String sentence) {
                 name + ": a recipe has at most " + Sizes.words(most) + "; keep only the recipe in this file.";
             case NARRATION -> name + ": a narration has at most " + Sizes.words(most) + "; cut it into several files.";
             case FILM ->
-                name + ": this disk takes films of at most " + Sizes.words(most)
-                        + "; make room, or move the episode to a larger disk.";
+                most == 0
+                        ? name + ": this disk has no room for films; make some, or move the episode to a larger disk."
+                        : name + ": this disk takes films of at most " + Sizes.words(most)
+                                + "; make room, or move the episode to a larger disk.";
         };
     }
 

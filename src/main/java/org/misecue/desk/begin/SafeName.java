@@ -25,7 +25,7 @@ final class SafeName {
     /** Empty where nothing of the name can be kept. */
     static String of(String given) {
         String name = given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
-        name = Normalizer.normalize(name.replaceAll("\\p{C}", ""), Normalizer.Form.NFC)
+        name = Normalizer.normalize(name.replaceAll("[\\p{C}\\uFFFD]", ""), Normalizer.Form.NFC)
                 .replaceAll("[<>:\"|?*]", "-")
                 .replaceAll("[\\s\\p{Z}]+", " ")
                 .replaceAll("^[. -]+", "")

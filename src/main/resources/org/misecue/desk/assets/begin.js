@@ -97,8 +97,9 @@
     }
 
     refused(why) {
-      this.show("refused", why);
-      tell(this.name + ": " + why);
+      const short = why.startsWith(this.name + ": ") ? why.slice(this.name.length + 2) : why;
+      this.show("refused", short);
+      tell(this.name + ": " + short);
     }
 
     underAnotherName() {
@@ -166,7 +167,7 @@
       bytes /= 1024;
       unit++;
     }
-    return (bytes < 10 && unit > 1 ? bytes.toFixed(1) : Math.round(bytes)) + " " + units[unit];
+    return (bytes < 10 && unit > 1 ? bytes.toFixed(1) : Math.round(bytes)) + " " + (bytes === 1 && unit === 0 ? "byte" : units[unit]);
   }
 
   function time(seconds) {

@@ -212,6 +212,7 @@ class BeginTest {
         "take.mp4, plain words, 415, holds something else",
         "oats.txt, 100 g butter, 409, 'has its recipe, recipe.md'",
         "notes.xyz, x, 415, none of them",
+        "...mp4, x, 415, none of them",
         "..%2f..%2fmain.vtt, 'WEBVTT', 422, %2f..%2fmain.vtt"
     })
     void what_cannot_be_used_is_not_kept(String name, String text, int status, String sentence) {
