@@ -22,6 +22,7 @@ public final class DeskPictures {
 
     public static void main(String... arguments) throws IOException {
         Path to = Path.of(arguments.length > 0 ? arguments[0] : "src/docs/pictures");
+        System.setProperty("user.name", "producer"); // a page asks who decides and begins with that
         Path temp = Files.createTempDirectory("desk-pictures");
         try (OpenDesk desk = OpenDesk.over(Files.createDirectory(temp.resolve("empty")))) {
             draw(desk, to, List.of("new"));
