@@ -38,7 +38,7 @@ public final class DeskSearchReport implements Callable<Integer> {
                 let pressed;
                 addEventListener("keydown", event => { pressed = event.timeStamp; }, { capture: true });
                 const watch = new MutationObserver(() => {
-                  if (document.querySelector("#moments .count")?.dataset.words === words) {
+                  if (document.querySelector("#moments .tally")?.dataset.words === words) {
                     watch.disconnect();
                     requestAnimationFrame(() => {
                       const after = new MessageChannel();

@@ -28,7 +28,7 @@
 
   // Once nobody types any more: said to whoever listens, and kept in the address.
   function settle() {
-    document.getElementById("counted").textContent = moments.querySelector(".count")?.dataset.count ?? "";
+    document.getElementById("counted").textContent = moments.querySelector(".tally")?.dataset.count ?? "";
     history.replaceState(null, "", withWords(location.href));
     for (const link of document.querySelectorAll("[data-with-words]")) {
       link.href = withWords(link.href);

@@ -151,7 +151,7 @@ class EditorsJobTest {
         page.locator("#q").pressSequentially("plum");
         page.waitForCondition(() -> !held.isEmpty());
         page.locator("#q").pressSequentially("s cold");
-        assertThat(page.locator("#moments .count")).hasAttribute("data-words", "plums cold");
+        assertThat(page.locator("#moments .tally")).hasAttribute("data-words", "plums cold");
         String newer = page.locator("#moments").innerText();
         held.forEach(Route::resume);
         page.waitForTimeout(200);

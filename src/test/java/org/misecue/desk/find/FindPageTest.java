@@ -91,8 +91,8 @@ class FindPageTest {
 
     @Test
     void what_was_said_nowhere_is_told_with_the_nearest() {
-        assertThat(moments("hazlenutz").selectFirst(".count").text()).contains("nearest to “hazelnut");
-        assertThat(moments("zzyzx").selectFirst(".count").text()).isEqualTo("Nobody says that");
+        assertThat(moments("hazlenutz").selectFirst(".tally").text()).contains("nearest to “hazelnut");
+        assertThat(moments("zzyzx").selectFirst(".tally").text()).isEqualTo("Nobody says that");
     }
 
     @Test
@@ -150,7 +150,7 @@ class FindPageTest {
         Files.delete(episode.resolve("footage/take-1.mp4"));
         Files.delete(episode.resolve("narration/main.vtt"));
         assertThat(page(FIND).selectFirst("main").text()).contains("Nothing was filmed yet.");
-        assertThat(moments("plums").selectFirst(".count").text()).isEqualTo("Nobody says that");
+        assertThat(moments("plums").selectFirst(".tally").text()).isEqualTo("Nobody says that");
     }
 
     @Test
