@@ -21,6 +21,8 @@ class LauncherTest {
 
     private static final String STAND_IN = "#!/bin/sh\nprintf '%s\\n' \"$@\"\n";
 
+    private static final String MAIN = "org.misecue.cli.Misecue";
+
     @TempDir
     Path temp;
 
@@ -113,5 +115,51 @@ class LauncherTest {
         assertThat(run(launcher, Map.of()).exit()).isEqualTo(ExitCode.BAD_INPUT);
         release("21");
         assertThat(run(launcher, Map.of()).exit()).isZero();
+    }
+
+    /** An image: a Java of its own under lib, the jars in lib/app, and what a start without arguments does. */
+    private Path image(String place) throws IOException {
+        Path lib = launcher.resolveSibling("../lib").normalize();
+        Path java = lib.resolve("runtime/bin/java");
+        Files.createDirectories(java.getParent());
+        Files.createDirectories(lib.resolve("app"));
+        executable(Files.writeString(java, STAND_IN));
+        Files.writeString(lib.resolve("app/arguments"), "desk --port 8000\n");
+        Files.writeString(lib.resolve("app/place"), place + "\n");
+        return Files.writeString(lib.resolve("app/misecue.jsa"), "");
+    }
+
+    @Test
+    void takes_the_java_of_its_image_whatever_else_is_installed() throws Exception {
+        release("11.0.2");
+        Path archive = image(temp.resolve("a place/misecue").toString());
+        Ran ran = run(launcher, Map.of(), "find", "butter");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.lines())
+                .contains("-XX:SharedArchiveFile=" + archive)
+                .endsWith("-cp", archive.resolveSibling("misecue.jar").toString(), MAIN, "find", "butter");
+    }
+
+    @Test
+    void opens_what_the_image_says_when_started_without_arguments() throws Exception {
+        image(temp.resolve("a place/misecue").toString());
+        assertThat(run(launcher, Map.of()).lines()).endsWith(MAIN, "desk", "--port", "8000");
+    }
+
+    @Test
+    void passes_over_the_archive_of_another_place_and_makes_it_anew() throws Exception {
+        Path archive = image("/somewhere/else");
+        Path java = archive.resolveSibling("../runtime/bin/java").normalize();
+        executable(Files.writeString(
+                java,
+                STAND_IN
+                        + "case \"$*\" in *-Xshare:dump*) for word; do case $word in"
+                        + " -XX:SharedArchiveFile=*) echo new > \"${word#*=}\" ;; esac; done ;; esac\n"));
+        assertThat(run(launcher, Map.of(), "read").lines()).noneMatch(line -> line.contains("SharedArchiveFile"));
+        for (int i = 0; i < 500 && !(Files.exists(archive) && Files.size(archive) > 0); i++) {
+            Thread.sleep(10);
+        }
+        assertThat(archive).hasContent("new");
+        assertThat(run(launcher, Map.of(), "read").lines()).contains("-XX:SharedArchiveFile=" + archive);
     }
 }
