@@ -55,10 +55,9 @@ class ImageIT {
     void tells_and_makes_what_the_class_path_tells_and_makes() throws Exception {
         Path bare = episode("bare");
         Path usual = episode("usual");
-        Path home = Files.createDirectory(temp.resolve("home"));
         for (String command : COMMANDS) {
-            Ran fromImage = run(bare, home, List.of(starter().toString()), command);
-            Ran fromClassPath = run(usual, home, classPath(), command);
+            Ran fromImage = run(bare, List.of(starter().toString()), command);
+            Ran fromClassPath = run(usual, classPath(), command);
             assertThat(fromImage).as(command).isEqualTo(fromClassPath);
             assertThat(fromImage.exit()).as(command + ": " + fromImage.err()).isNotEqualTo(ExitCode.OUR_FAULT);
         }
@@ -90,7 +89,7 @@ class ImageIT {
     }
 
     /** With no path on which a Java could be found. */
-    private Ran run(Path folder, Path home, List<String> program, String command) throws Exception {
+    private Ran run(Path folder, List<String> program, String command) throws Exception {
         List<String> words = new ArrayList<>(program);
         words.addAll(List.of(command.split(" ")));
         Path out = temp.resolve("out.txt");
@@ -101,7 +100,6 @@ class ImageIT {
                 .redirectError(err.toFile());
         builder.environment().keySet().removeAll(List.of("JAVA_HOME", "MISECUE_OPTS", "JAVA_TOOL_OPTIONS"));
         builder.environment().put("PATH", temp.resolve("nothing here").toString());
-        builder.environment().put("HOME", home.toString());
         int exit = builder.start().waitFor();
         return new Ran(exit, text(out), text(err));
     }
