@@ -43,7 +43,9 @@ final class CardScore {
                 Optional<CardLine> best = over.stream()
                         .flatMap(card -> card.lines().stream())
                         .filter(other -> likeness(line, other.text()) >= ALIKE)
-                        .max(Comparator.comparingDouble(other -> likeness(line, other.text())));
+                        // A card may say the same twice; each of its lines is read for itself.
+                        .max(Comparator.comparingDouble((CardLine other) -> likeness(line, other.text()))
+                                .thenComparing(other -> matched.stream().noneMatch(taken -> taken == other)));
                 best.ifPresent(matched::add);
                 found |= best.isPresent();
                 judge(film, truth, line, best);
