@@ -53,7 +53,8 @@ final class LineLooker {
             return new Look(List.of(), light, how);
         }
         Box crop = crop(plates, body);
-        Grey line = Tone.stretched(Tone.cut(whole, crop), levels.nearer(how.setOff().share()));
+        Grey line =
+                Tone.stretched(Tone.cut(whole, crop), levels.nearer(how.setOff().share()));
         List<Token> cut =
                 fractions.stream().filter(token -> crop.meets(token.box())).toList();
         for (int i = cut.size() - 1; i >= 0; i--) {

@@ -24,6 +24,8 @@ final class LineReader {
     private static final double WORTHY = 0.6;
     /** So much more must a fainter preparation make out of a line to be taken. */
     private static final double BETTER = 1.05;
+    /** Letters within outlines are taken where so much of the best reading is read there. */
+    private static final double WITHIN = 0.75;
     /** In heights of small letters, the room that a figure needs beside the words and, with its spaces, between them. */
     private static final double BESIDE = 0.35;
 
@@ -65,6 +67,14 @@ final class LineReader {
         }
         Look best = light.credit() >= dark.credit() ? light : dark;
         Look other = best.light() ? dark : light;
+        if (other.sure() >= LINE || Figures.doubtful(best.mended().tokens())) {
+            // An outline reads nearly as its letters do. What it goes around is what was written.
+            Look within = best(plates, body, other.light(), List.of(SetOff.FILLED));
+            if (within.credit() >= WITHIN * best.credit()) {
+                other = best;
+                best = within;
+            }
+        }
         if (best.sure() < LINE || best.tokens().isEmpty()) {
             return Optional.empty();
         }
@@ -131,8 +141,15 @@ final class LineReader {
         List<Look> agreeing = agreeing(looks, best);
         boolean twice =
                 agreeing.stream().map(look -> look.how().together()).distinct().count() > 1;
+        // Where letters are filled, so may be what tells a 6 from a 3; they must be seen as they are, too.
+        boolean filled = best.how().setOff().filled();
+        boolean unfilled =
+                agreeing.stream().anyMatch(look -> !look.how().setOff().filled());
         boolean surely = agreeing.stream().anyMatch(look -> look.figuresSure() >= FIGURE);
-        return twice && surely && looks.stream().noneMatch(look -> contradicts(look, best));
+        return twice
+                && surely
+                && (unfilled || !filled || best.figures().isEmpty())
+                && looks.stream().noneMatch(look -> contradicts(look, best));
     }
 
     private static boolean contradicts(Look look, Look best) {

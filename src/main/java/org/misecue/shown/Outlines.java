@@ -32,8 +32,13 @@ final class Outlines {
         return Tone.scaled(filled(Tone.scaled(picture, FINE * scale)), 1 / FINE);
     }
 
-    /** The letters within the outlines, black on white. */
+    /** The letters within the outlines, black on white; none where the ground is as light as an outline. */
     static Grey filled(Grey picture) {
+        if (!hasGround(picture)) {
+            byte[] white = new byte[picture.pixels().length];
+            Arrays.fill(white, (byte) 255);
+            return new Grey(picture.width(), picture.height(), white);
+        }
         int[] crossed = crossed(picture);
         byte[] out = new byte[crossed.length];
         for (int i = 0; i < out.length; i++) {
@@ -51,10 +56,28 @@ final class Outlines {
         return new Grey(picture.width(), picture.height(), out);
     }
 
+    /** Whether most of the picture's side is no outline: else what is dark stands there plainly, or is the outline. */
+    private static boolean hasGround(Grey picture) {
+        int[] side = IntStream.range(0, picture.pixels().length)
+                .filter(i -> isAtSide(picture, i))
+                .toArray();
+        return 2 * IntStream.of(side).filter(i -> isOutline(picture, i)).count() < side.length;
+    }
+
+    private static boolean isAtSide(Grey picture, int i) {
+        int column = i % picture.width();
+        return column == 0
+                || column == picture.width() - 1
+                || i < picture.width()
+                || i >= picture.pixels().length - picture.width();
+    }
+
     /** How dark points are, but for the soft edges of what they belong to. */
     private static int dark(Grey picture, int[] points) {
-        int[] values =
-                IntStream.of(points).map(i -> picture.pixels()[i] & 0xff).sorted().toArray();
+        int[] values = IntStream.of(points)
+                .map(i -> picture.pixels()[i] & 0xff)
+                .sorted()
+                .toArray();
         return values.length == 0 ? 255 : values[(int) (DARK * values.length)];
     }
 
@@ -66,7 +89,7 @@ final class Outlines {
         Arrays.fill(crossed, Integer.MAX_VALUE);
         ArrayDeque<Integer> waiting = new ArrayDeque<>();
         for (int i = 0; i < crossed.length; i++) {
-            if (i % width == 0 || i % width == width - 1 || i < width || i >= crossed.length - width) {
+            if (isAtSide(picture, i)) {
                 crossed[i] = isOutline(picture, i) ? 1 : 0;
                 if (crossed[i] == 0) {
                     waiting.addFirst(i);

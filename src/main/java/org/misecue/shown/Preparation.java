@@ -21,20 +21,18 @@ record Preparation(double capital, SetOff setOff, boolean together, boolean hard
     record SetOff(double share, boolean filled) {
 
         static final SetOff PLAIN = new SetOff(1, false);
+        static final SetOff FILLED = new SetOff(1, true);
 
         SetOff nearer(double by) {
             return new SetOff(by * share, filled);
         }
     }
 
+    private static final SetOff FAINT = new SetOff(0.18, false);
+
     /** The ground of letters with an outline or a shadow is hardly lighter than they are, and the outline far lighter. */
     static final List<SetOff> WAYS = List.of(
-            SetOff.PLAIN,
-            new SetOff(0.5, false),
-            new SetOff(0.3, false),
-            new SetOff(0.18, false),
-            new SetOff(0.1, false),
-            new SetOff(1, true));
+            SetOff.PLAIN, new SetOff(0.5, false), new SetOff(0.3, false), FAINT, new SetOff(0.1, false), SetOff.FILLED);
 
     /** The first look at a line. */
     static Preparation first(SetOff setOff) {
@@ -48,6 +46,7 @@ record Preparation(double capital, SetOff setOff, boolean together, boolean hard
                 new Preparation(30, setOff, false, false),
                 new Preparation(42, setOff.nearer(0.7), true, false),
                 new Preparation(46, setOff.nearer(0.7), false, false),
-                new Preparation(40, setOff, false, true));
+                // Filled, the gap of a 3 on a white ground may look like the hole of an 8: not filled, it is no hole.
+                setOff.filled() ? first(FAINT) : new Preparation(40, setOff, false, true));
     }
 }

@@ -17,6 +17,7 @@ final class CardScore {
 
     private static final Pattern START = Pattern.compile("(?<![\\p{L}\\d.,/½¼¾⅓⅔⅛])(?:[\\d½¼¾⅓⅔⅛]|gas mark)");
     private static final double ALIKE = 0.5;
+    private static final Duration FRAME = Duration.ofMillis(200);
 
     private final QuantityReader reader = new QuantityReader();
     int cards;
@@ -66,8 +67,10 @@ final class CardScore {
         }
     }
 
+    /** For longer than between two pictures that are looked at: times cannot be read more finely. */
     private static boolean overlaps(Card card, CardTruth truth) {
-        return card.from().compareTo(truth.to()) < 0 && card.to().compareTo(truth.from()) > 0;
+        return card.from().plus(FRAME).compareTo(truth.to()) < 0
+                && card.to().compareTo(truth.from().plus(FRAME)) > 0;
     }
 
     private void judge(CardFilm film, CardTruth truth, String line, Optional<CardLine> read) {
