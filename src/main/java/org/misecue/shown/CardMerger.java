@@ -131,8 +131,30 @@ final class CardMerger {
                 groups.stream().flatMap(group -> group.stays().stream()).toList();
         for (Group group : groups) {
             group.stays().removeIf(stay -> all.stream().anyMatch(whole -> isFragment(stay, whole)));
-            group.stays().replaceAll(whole -> isDisputed(whole, all) ? whole.doubted() : whole);
         }
+        List<Stay> kept =
+                groups.stream().flatMap(group -> group.stays().stream()).toList();
+        for (Group group : groups) {
+            group.stays().replaceAll(stay -> isDisputed(stay, all) || isContested(stay, kept) ? stay.doubted() : stay);
+        }
+    }
+
+    /** Whether nearly the same was read at the same place and time with other figures. */
+    private static boolean isContested(Stay stay, List<Stay> all) {
+        ReadLine line = stay.best();
+        String text = bare(line.text());
+        return all.stream()
+                .filter(other -> other != stay
+                        && other.from().plus(GAP).compareTo(stay.to()) < 0
+                        && stay.from().plus(GAP).compareTo(other.to()) < 0)
+                .map(Stay::best)
+                .filter(other -> samePlace(line, other))
+                .anyMatch(other -> !figures(line.text()).equals(figures(other.text()))
+                        && distance(text, bare(other.text()))
+                                <= DIFFERENT
+                                        * Math.max(
+                                                text.length(),
+                                                bare(other.text()).length()));
     }
 
     private static boolean isDisputed(Stay whole, List<Stay> all) {

@@ -54,7 +54,13 @@ final class CardWatch {
         for (Patch patch : List.copyOf(patches)) {
             patch.see(edges);
             if (patch.isGone(edges)) {
-                close(patch, patch.lastSeen());
+                if (patch.isShed(edges)) {
+                    // Noise came and went with it; what stands on will be found anew.
+                    patches.remove(patch);
+                    edges.forgetStanding(patch.box());
+                } else {
+                    close(patch, patch.lastSeen());
+                }
             } else if (patch.isChanged()) {
                 // What is left of it will be found anew.
                 close(patch, edges.now() - Patch.LASTING);

@@ -102,6 +102,8 @@ final class Figures {
     /** One token as it can only be meant. */
     static String mend(String token, String before) {
         String mended = token.replaceAll("^[“”\"'‘’`|~_.,:;]+(?=[\\p{L}\\d])", "");
+        // Nobody letters a card with low lines: an outline that runs on from word to word does.
+        mended = mended.replaceAll("(?<=\\p{L})_(?=\\p{L})", " ").replaceAll("(?<=.)_+$", "");
         Matcher figures = LOOKS_LIKE_FIGURES.matcher(mended);
         if (figures.matches() && mended.chars().anyMatch(Character::isDigit) && !mended.matches("\\d+l")) {
             String unit = figures.group(2) == null ? "" : figures.group(2);
@@ -198,6 +200,8 @@ final class Figures {
             String before = i > 0 ? tokens.get(i - 1).text() : "";
             if (tokens.get(i).hasFigure()) {
                 doubtful |= isBareFraction(text, next);
+                // The dash of "1–2" or the sign of "2 × 400" was not seen.
+                doubtful |= text.matches("\\d+") && i + 1 < tokens.size() && startsWhole(tokens.get(i + 1));
                 doubtful |= next.matches("[" + FRACTION + "].*") && !text.matches("\\d+");
                 doubtful |= !isWellFormed(text) || isUnlikely(text, next) || isOddUnit(text, next);
             } else {
@@ -206,6 +210,10 @@ final class Figures {
         }
         boolean spoon = tokens.stream().anyMatch(token -> isNearlySpoon(bare(token.text())));
         return doubtful || spoon;
+    }
+
+    private static boolean startsWhole(Token token) {
+        return token.text().matches("\\d++(?!/).*");
     }
 
     private static boolean isWellFormed(String token) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.misecue.footage.Grey;
 import org.misecue.shown.Components.Piece;
+import org.misecue.shown.Preparation.SetOff;
 
 /** Reads the figures of one-sign fractions one by one, in two preparations. */
 final class FractionReader {
@@ -17,6 +18,11 @@ final class FractionReader {
 
     private static final int[] FIGURES = {48, 32, 72};
     private static final int SURE = 50;
+    /** With a 3 or an 8, which differ by holes that are soon lost within outlines and in small letters. */
+    private static final String ALIKE = "⅓⅔⅛⅜⅝⅞";
+    /** How high capitals are, in the film's own pixels, so that holes are kept. */
+    private static final double LARGE = 20;
+
     private static final int ROOM = 16;
 
     private final Recogniser recogniser;
@@ -31,36 +37,41 @@ final class FractionReader {
     /**
      * Looks for fractions in the line whose body is in a box.
      *
-     * @param share by which its letters were read best; others are tried where something there cannot be read
+     * @param setOff by which its letters were read best; small figures may need the whole contrast
+     * @param suspect whether something was read that a fraction may be taken for, so that every way is tried
      */
-    Seen read(Plates plates, Box body, boolean light, double share) {
-        Seen first = twice(plates, body, light, share);
-        if (first.sure()) {
+    Seen read(Plates plates, Box body, boolean light, SetOff setOff, boolean suspect) {
+        Seen first = twice(plates, body, light, setOff);
+        if (first.sure() && !first.fractions().isEmpty()) {
             return first;
         }
-        return Preparation.SHARES.stream()
-                .filter(other -> other != share)
+        List<SetOff> others = suspect || !first.sure() ? Preparation.WAYS : List.of(SetOff.PLAIN);
+        return others.stream()
+                .filter(other -> !other.equals(setOff))
                 .map(other -> twice(plates, body, light, other))
                 .filter(seen -> seen.sure() && !seen.fractions().isEmpty())
                 .findFirst()
                 .orElse(first);
     }
 
-    private Seen twice(Plates plates, Box body, boolean light, double share) {
-        Seen common = read(plates, plates.together(light), body, share);
-        Seen middle = read(plates, plates.middle(light), body, share);
+    private Seen twice(Plates plates, Box body, boolean light, SetOff setOff) {
+        Seen common = read(plates, plates.together(light), body, setOff);
+        Seen middle = read(plates, plates.middle(light), body, setOff);
         List<String> one = common.fractions().stream().map(Token::text).toList();
         List<String> other = middle.fractions().stream().map(Token::text).toList();
         Seen more = one.size() >= other.size() ? common : middle;
-        return new Seen(more.fractions(), one.equals(other) && common.sure() && middle.sure());
+        boolean holes = !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
+        boolean clear = holes || one.stream().noneMatch(ALIKE::contains);
+        return new Seen(more.fractions(), clear && one.equals(other) && common.sure() && middle.sure());
     }
 
-    private Seen read(Plates plates, Grey whole, Box body, double share) {
+    private Seen read(Plates plates, Grey whole, Box body, SetOff setOff) {
         Box crop = LineLooker.crop(plates, body);
         double capital = LineLooker.CAPITAL * body.height();
         double scale = Math.max(0.5, Math.min(8, CAPITAL / capital));
-        Exposure.Levels levels = plates.part().levels(whole, crop).nearer(share);
-        Grey line = Tone.scaled(Tone.stretched(Tone.cut(whole, crop), levels), scale);
+        Exposure.Levels levels = plates.part().levels(whole, crop).nearer(setOff.share());
+        Grey line = Tone.stretched(Tone.cut(whole, crop), levels);
+        line = setOff.filled() ? Outlines.filled(line, scale) : Tone.scaled(line, scale);
         List<Token> read = new ArrayList<>();
         List<Box> unread = new ArrayList<>();
         for (int threshold : THRESHOLDS) {

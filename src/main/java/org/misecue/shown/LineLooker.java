@@ -53,7 +53,8 @@ final class LineLooker {
             return new Look(List.of(), light, how);
         }
         Box crop = crop(plates, body);
-        Grey line = Tone.stretched(Tone.cut(whole, crop), levels.nearer(how.share()));
+        Grey line =
+                Tone.stretched(Tone.cut(whole, crop), levels.nearer(how.setOff().share()));
         List<Token> cut =
                 fractions.stream().filter(token -> crop.meets(token.box())).toList();
         for (int i = cut.size() - 1; i >= 0; i--) {
@@ -61,7 +62,7 @@ final class LineLooker {
             line = Tone.withoutColumns(line, Math.max(0, box.left()), Math.min(line.width(), box.right()));
         }
         double scale = Math.max(0.3, Math.min(6, how.capital() / (CAPITAL * body.height())));
-        line = Tone.scaled(line, scale);
+        line = how.setOff().filled() ? Outlines.filled(line, scale) : Tone.scaled(line, scale);
         if (how.hard()) {
             line = Tone.withoutEdge(Tone.blackAndWhite(line, BLACK));
         }

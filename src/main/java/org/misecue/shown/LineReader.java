@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.misecue.shown.Preparation.SetOff;
 
 /**
  * Reads one line several times, from differently prepared pictures, and believes its figures only where the readings
@@ -23,6 +24,8 @@ final class LineReader {
     private static final double WORTHY = 0.6;
     /** So much more must a fainter preparation make out of a line to be taken. */
     private static final double BETTER = 1.05;
+    /** Letters within outlines are taken where so much of the best reading is read there. */
+    private static final double WITHIN = 0.75;
     /** In heights of small letters, the room that a figure needs beside the words and, with its spaces, between them. */
     private static final double BESIDE = 0.35;
 
@@ -52,36 +55,49 @@ final class LineReader {
      */
     Optional<ReadLine> read(Plates plates, Box found) {
         Box body = extended(plates, found);
-        Look light = best(plates, body, true, Preparation.SHARES.subList(0, 1));
-        Look dark = best(plates, body, false, Preparation.SHARES.subList(0, 1));
-        if (Math.max(light.sure(), dark.sure()) < GOOD || Math.min(light.sure(), dark.sure()) >= LINE) {
+        Look light = best(plates, body, true, List.of(SetOff.PLAIN));
+        Look dark = best(plates, body, false, List.of(SetOff.PLAIN));
+        Look clearer = light.credit() >= dark.credit() ? light : dark;
+        if (Math.max(light.sure(), dark.sure()) < GOOD
+                || Math.min(light.sure(), dark.sure()) >= LINE
+                || hasUnread(plates, body, clearer.tokens())) {
             // Letters with an outline may be read as the outline's shape, where a 3 looks like an 8.
-            light = best(plates, body, true, Preparation.SHARES);
-            dark = best(plates, body, false, Preparation.SHARES);
+            light = best(plates, body, true, Preparation.WAYS);
+            dark = best(plates, body, false, Preparation.WAYS);
         }
-        Look best = light.worth() >= dark.worth() ? light : dark;
+        Look best = light.credit() >= dark.credit() ? light : dark;
         Look other = best.light() ? dark : light;
+        if (other.sure() >= LINE || Figures.doubtful(best.mended().tokens())) {
+            // An outline reads nearly as its letters do. What it goes around is what was written.
+            Look within = best(plates, body, other.light(), List.of(SetOff.FILLED));
+            if (within.credit() >= WITHIN * best.credit()) {
+                other = best;
+                best = within;
+            }
+        }
         if (best.sure() < LINE || best.tokens().isEmpty()) {
             return Optional.empty();
         }
-        ReadLine line = agreed(plates, body, best.light(), best.how().share());
-        boolean disputed = other.worth() >= WORTHY * best.worth() && contradicts(other.mended(), best.mended());
+        ReadLine line = agreed(plates, body, best.mended());
+        boolean disputed = other.credit() >= WORTHY * best.credit() && contradicts(other.mended(), best.mended());
         return Optional.of(disputed ? line.doubted() : line);
     }
 
-    private Look best(Plates plates, Box body, boolean light, List<Double> shares) {
-        Look best = new Look(List.of(), light, Preparation.first(1));
-        for (double share : shares) {
-            Look look = looker.look(plates, body, light, Preparation.first(share), List.of());
-            best = look.worth() > BETTER * best.worth() ? look : best;
+    private Look best(Plates plates, Box body, boolean light, List<SetOff> ways) {
+        Look best = new Look(List.of(), light, Preparation.first(SetOff.PLAIN));
+        for (SetOff way : ways) {
+            Look look = looker.look(plates, body, light, Preparation.first(way), List.of());
+            best = look.credit() > BETTER * best.credit() ? look : best;
         }
         return best;
     }
 
-    private ReadLine agreed(Plates plates, Box body, boolean light, double share) {
-        FractionReader.Seen seen = fractions.read(plates, body, light, share);
+    private ReadLine agreed(Plates plates, Box body, Look first) {
+        boolean light = first.light();
+        SetOff setOff = first.how().setOff();
+        FractionReader.Seen seen = fractions.read(plates, body, light, setOff, Figures.doubtful(first.tokens()));
         List<Look> all = new ArrayList<>();
-        for (Preparation how : Preparation.all(share)) {
+        for (Preparation how : Preparation.all(setOff)) {
             all.add(looker.look(plates, body, light, how, seen.fractions()).mended());
             if (all.size() == ENOUGH
                     && seen.fractions().isEmpty()
@@ -125,8 +141,15 @@ final class LineReader {
         List<Look> agreeing = agreeing(looks, best);
         boolean twice =
                 agreeing.stream().map(look -> look.how().together()).distinct().count() > 1;
+        // Where letters are filled, so may be what tells a 6 from a 3; they must be seen as they are, too.
+        boolean filled = best.how().setOff().filled();
+        boolean unfilled =
+                agreeing.stream().anyMatch(look -> !look.how().setOff().filled());
         boolean surely = agreeing.stream().anyMatch(look -> look.figuresSure() >= FIGURE);
-        return twice && surely && looks.stream().noneMatch(look -> contradicts(look, best));
+        return twice
+                && surely
+                && (unfilled || !filled || best.figures().isEmpty())
+                && looks.stream().noneMatch(look -> contradicts(look, best));
     }
 
     private static boolean contradicts(Look look, Look best) {

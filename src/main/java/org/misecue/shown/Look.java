@@ -9,10 +9,19 @@ import java.util.List;
  */
 record Look(List<Token> tokens, boolean light, Preparation how) {
 
+    private static final int HALF = 50;
+
     /** How much was read, and how surely. */
     int worth() {
         return tokens.stream()
                 .mapToInt(token -> token.sure() * token.text().length())
+                .sum();
+    }
+
+    /** As what was read speaks for the preparation: a few signs more that are hardly believed are no gain. */
+    int credit() {
+        return tokens.stream()
+                .mapToInt(token -> (token.sure() - HALF) * token.text().length())
                 .sum();
     }
 

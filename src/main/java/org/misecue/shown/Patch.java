@@ -20,6 +20,10 @@ final class Patch {
     private static final int PATIENCE = 12;
     /** The share of the edges below which the whole is gone. */
     private static final double GONE = 0.5;
+    /** The share that stands on where only noise around it is gone. */
+    private static final double SHED = 0.12;
+
+    private static final int SHED_EDGES = 100;
     /** So much of it must be there in a picture to read from. */
     private static final double CLEAR = 0.7;
     /** So much of a line's box must lie where the new edges are, and so many edges in it. */
@@ -47,6 +51,7 @@ final class Patch {
     private boolean read;
     private int lastSeen;
     private int changedFor;
+    private int looks;
 
     /**
      * @param box in the small pictures, where the new edges are
@@ -119,7 +124,15 @@ final class Patch {
         changedFor = read && trace.hasChangedSquare(edges) ? changedFor + 1 : 0;
         if (!read) {
             trace.look(edges);
+            if (++looks >= LASTING && trace.there(edges) < CLEAR) {
+                trace.steady();
+            }
         }
+    }
+
+    /** Whether most of it went before it was read, but so much stands on that it was noise that went. */
+    boolean isShed(StandingEdges edges) {
+        return !read && (trace.there(edges) >= SHED || trace.there(edges) * trace.size() >= SHED_EDGES);
     }
 
     boolean isGone(StandingEdges edges) {

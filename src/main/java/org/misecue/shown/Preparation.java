@@ -6,27 +6,47 @@ import java.util.List;
  * How a picture of a line is prepared for reading.
  *
  * @param capital how high a capital letter is made, in pixels
- * @param share of the contrast beside edges that parts letters from all that is lighter
+ * @param setOff how letters are told from their ground
  * @param together from what all pictures have in common, or else from their middle
  * @param hard in black and white, without what reaches the edge, or else in shades of grey
  */
-record Preparation(double capital, double share, boolean together, boolean hard) {
+record Preparation(double capital, SetOff setOff, boolean together, boolean hard) {
+
+    /**
+     * How letters stand out.
+     *
+     * @param share of the contrast beside edges that parts letters from all that is lighter
+     * @param filled what lies within outlines is the letters, however light the ground is
+     */
+    record SetOff(double share, boolean filled) {
+
+        static final SetOff PLAIN = new SetOff(1, false);
+        static final SetOff FILLED = new SetOff(1, true);
+
+        SetOff nearer(double by) {
+            return new SetOff(by * share, filled);
+        }
+    }
+
+    private static final SetOff FAINT = new SetOff(0.18, false);
 
     /** The ground of letters with an outline or a shadow is hardly lighter than they are, and the outline far lighter. */
-    static final List<Double> SHARES = List.of(1.0, 0.5, 0.3, 0.18, 0.1);
+    static final List<SetOff> WAYS = List.of(
+            SetOff.PLAIN, new SetOff(0.5, false), new SetOff(0.3, false), FAINT, new SetOff(0.1, false), SetOff.FILLED);
 
     /** The first look at a line. */
-    static Preparation first(double share) {
-        return new Preparation(34, share, true, false);
+    static Preparation first(SetOff setOff) {
+        return new Preparation(34, setOff, true, false);
     }
 
     /** What a line is read from once it is known how its letters stand out. */
-    static List<Preparation> all(double share) {
+    static List<Preparation> all(SetOff setOff) {
         return List.of(
-                first(share),
-                new Preparation(30, share, false, false),
-                new Preparation(42, 0.7 * share, true, false),
-                new Preparation(46, 0.7 * share, false, false),
-                new Preparation(40, share, false, true));
+                first(setOff),
+                new Preparation(30, setOff, false, false),
+                new Preparation(42, setOff.nearer(0.7), true, false),
+                new Preparation(46, setOff.nearer(0.7), false, false),
+                // Filled, the gap of a 3 on a white ground may look like the hole of an 8: not filled, it is no hole.
+                setOff.filled() ? first(FAINT) : new Preparation(40, setOff, false, true));
     }
 }

@@ -132,6 +132,24 @@ final class StandingEdges {
         return kind[i] != NONE && now - since[i] >= STANDS && !isKnown(i);
     }
 
+    /** Whether a new edge goes on to both sides, as those of strokes do; those of grain hardly ever do. */
+    boolean isNewStroke(int i) {
+        if (!isNew(i)) {
+            return false;
+        }
+        int along = sideways(i) != 0 ? width : 1;
+        int across = sideways(i) != 0 ? 1 : width;
+        return goesOn(i - along, across, kind[i]) && goesOn(i + along, across, kind[i]);
+    }
+
+    private boolean goesOn(int next, int across, byte as) {
+        return isOf(next, as) || isOf(next - across, as) || isOf(next + across, as);
+    }
+
+    private boolean isOf(int i, byte as) {
+        return i >= 0 && i < kind.length && kind[i] == as;
+    }
+
     /** An edge may lie a pixel aside of where it lay before. */
     private boolean isKnown(int i) {
         return knows(i, kind[i])
@@ -153,6 +171,18 @@ final class StandingEdges {
                 if (kind[i] != NONE) {
                     known[i] = kind[i];
                     knownSeen[i] = now;
+                }
+            }
+        }
+    }
+
+    /** Has looked at again what stands in a box. */
+    void forgetStanding(Box box) {
+        for (int y = Math.max(0, box.top()); y < Math.min(height, box.bottom()); y++) {
+            for (int x = Math.max(0, box.left()); x < Math.min(width, box.right()); x++) {
+                int i = y * width + x;
+                if (kind[i] != NONE && missed[i] == 0) {
+                    known[i] = NONE;
                 }
             }
         }

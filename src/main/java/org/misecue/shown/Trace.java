@@ -48,6 +48,10 @@ final class Trace {
         return new Trace(width, spots, kinds, came);
     }
 
+    int size() {
+        return spots.length;
+    }
+
     /** The share of it that is there. */
     double there(StandingEdges edges) {
         int there = 0;

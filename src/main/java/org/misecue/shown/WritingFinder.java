@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -71,7 +72,7 @@ final class WritingFinder {
         Arrays.fill(counts, 0);
         for (int y = 1; y < edges.height() - 1; y++) {
             for (int x = 1; x < edges.width() - 1; x++) {
-                if (edges.isNew(y * edges.width() + x)) {
+                if (edges.isNewStroke(y * edges.width() + x)) {
                     counts[y / SQUARE * across + x / SQUARE]++;
                 }
             }
@@ -127,7 +128,7 @@ final class WritingFinder {
     private static boolean looksWritten(StandingEdges edges, Box box) {
         int rows = 0;
         for (int y = Math.max(1, box.top()); y < Math.min(edges.height() - 1, box.bottom()); y++) {
-            if (sides(edges, box, y) >= SIDES && ++rows >= ROWS) {
+            if (sides(edges, box, y, edges::isNewStroke) >= SIDES && ++rows >= ROWS) {
                 return true;
             }
         }
@@ -135,12 +136,12 @@ final class WritingFinder {
     }
 
     /** How often a row goes to and fro between lighter and darker. */
-    static int sides(StandingEdges edges, Box box, int y) {
+    private static int sides(StandingEdges edges, Box box, int y, IntPredicate counts) {
         int sides = 0;
         int last = 0;
         for (int x = Math.max(1, box.left()); x < Math.min(edges.width() - 1, box.right()); x++) {
             int i = y * edges.width() + x;
-            int side = edges.isNew(i) ? edges.sideways(i) : 0;
+            int side = counts.test(i) ? edges.sideways(i) : 0;
             if (side != 0 && side != last) {
                 sides++;
                 last = side;
@@ -152,7 +153,7 @@ final class WritingFinder {
     /** About how high a small letter is: the usual height of the rows that go to and fro the most. */
     static double letter(StandingEdges edges, Box box) {
         int[] sides = IntStream.range(Math.max(1, box.top()), box.bottom())
-                .map(y -> sides(edges, box, y))
+                .map(y -> sides(edges, box, y, edges::isNew))
                 .toArray();
         int most = Arrays.stream(sides).max().orElse(0);
         List<Integer> heights = new ArrayList<>();

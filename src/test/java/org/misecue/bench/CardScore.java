@@ -17,6 +17,7 @@ final class CardScore {
 
     private static final Pattern START = Pattern.compile("(?<![\\p{L}\\d.,/½¼¾⅓⅔⅛])(?:[\\d½¼¾⅓⅔⅛]|gas mark)");
     private static final double ALIKE = 0.5;
+    private static final Duration FRAME = Duration.ofMillis(200);
 
     private final QuantityReader reader = new QuantityReader();
     int cards;
@@ -43,7 +44,9 @@ final class CardScore {
                 Optional<CardLine> best = over.stream()
                         .flatMap(card -> card.lines().stream())
                         .filter(other -> likeness(line, other.text()) >= ALIKE)
-                        .max(Comparator.comparingDouble(other -> likeness(line, other.text())));
+                        // A card may say the same twice; each of its lines is read for itself.
+                        .max(Comparator.comparingDouble((CardLine other) -> likeness(line, other.text()))
+                                .thenComparing(other -> matched.stream().noneMatch(taken -> taken == other)));
                 best.ifPresent(matched::add);
                 found |= best.isPresent();
                 judge(film, truth, line, best);
@@ -64,8 +67,10 @@ final class CardScore {
         }
     }
 
+    /** For longer than between two pictures that are looked at: times cannot be read more finely. */
     private static boolean overlaps(Card card, CardTruth truth) {
-        return card.from().compareTo(truth.to()) < 0 && card.to().compareTo(truth.from()) > 0;
+        return card.from().plus(FRAME).compareTo(truth.to()) < 0
+                && card.to().compareTo(truth.from().plus(FRAME)) > 0;
     }
 
     private void judge(CardFilm film, CardTruth truth, String line, Optional<CardLine> read) {

@@ -51,6 +51,14 @@ class CardMergerTest {
     }
 
     @Test
+    void other_figures_at_the_same_place_and_time_make_both_readings_doubtful() {
+        assertThat(cards(
+                        reading(1, 9, line("Oven, gas mark 3")),
+                        reading(1, 9, line("Oven, gas mark 6").doubted())))
+                .containsExactly("1-9 [?Oven, gas mark 3]", "1-9 [?Oven, gas mark 6]");
+    }
+
+    @Test
     void a_doubtful_reading_that_missed_a_figure_is_the_same_card() {
         assertThat(cards(
                         reading(1, 4, line("2 x 400 g tins plums")),
