@@ -1,0 +1,27 @@
+package org.misecue.episode;
+
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
+/**
+ * A timer that somebody started.
+ *
+ * @param about what it is kept under: that which it is for, in words that stay the same
+ * @param what in a few words for whoever hears it
+ * @param started when
+ * @param ends when it rings
+ * @param back when chilled food that came out must be used or back in the fridge; empty where none did
+ * @param stopped whether somebody stopped it; kept until the next change, so that it can be taken back
+ */
+public record Timer(
+        String about,
+        String what,
+        OffsetDateTime started,
+        OffsetDateTime ends,
+        Optional<OffsetDateTime> back,
+        boolean stopped) {
+
+    Timer with(boolean nowStopped) {
+        return new Timer(about, what, started, ends, back, nowStopped);
+    }
+}
