@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param started when
  * @param ends when it rings
  * @param back when chilled food that came out must be used or back in the fridge; empty where none did
- * @param stopped whether somebody stopped it; kept until the next change, so that it can be taken back
+ * @param stopped when somebody stopped it; it is kept until another is stopped, so that this can be taken back
  */
 public record Timer(
         String about,
@@ -19,9 +19,14 @@ public record Timer(
         OffsetDateTime started,
         OffsetDateTime ends,
         Optional<OffsetDateTime> back,
-        boolean stopped) {
+        Optional<OffsetDateTime> stopped) {
 
-    Timer with(boolean nowStopped) {
+    /** Whether nobody stopped it; it may have rung. */
+    public boolean runs() {
+        return stopped.isEmpty();
+    }
+
+    Timer with(Optional<OffsetDateTime> nowStopped) {
         return new Timer(about, what, started, ends, back, nowStopped);
     }
 }

@@ -46,7 +46,7 @@ public final class Timers {
     public void start(Timer timer) {
         change(timers -> {
             Timer before = timers.get(timer.about());
-            if (before == null || before.stopped()) {
+            if (before == null || !before.runs()) {
                 timers.remove(timer.about());
                 timers.put(timer.about(), timer);
             }
@@ -54,16 +54,16 @@ public final class Timers {
     }
 
     /** Stops one, before its end or when it has rung; one that was stopped earlier is forgotten. */
-    public void stop(String about) {
+    public void stop(String about, OffsetDateTime now) {
         change(timers -> {
-            timers.values().removeIf(timer -> timer.stopped() && !timer.about().equals(about));
-            timers.computeIfPresent(about, (key, timer) -> timer.with(true));
+            timers.values().removeIf(timer -> !timer.runs() && !timer.about().equals(about));
+            timers.computeIfPresent(about, (key, timer) -> timer.with(Optional.of(now)));
         });
     }
 
     /** Takes the stopping back: it ends when it was to end. */
     public void goOn(String about) {
-        change(timers -> timers.computeIfPresent(about, (key, timer) -> timer.with(false)));
+        change(timers -> timers.computeIfPresent(about, (key, timer) -> timer.with(Optional.empty())));
     }
 
     private void change(Consumer<Map<String, Timer>> change) {
@@ -100,7 +100,7 @@ public final class Timers {
                 time(map, "started"),
                 time(map, "ends"),
                 map.has("back") ? Optional.of(time(map, "back")) : Optional.empty(),
-                map.choice("stopped", "yes", "no", false));
+                map.has("stopped") ? Optional.of(time(map, "stopped")) : Optional.empty());
     }
 
     private static String text(StrictMap map, String key) {
@@ -126,9 +126,7 @@ public final class Timers {
             lines.add("  started: " + written(one.started()));
             lines.add("  ends: " + written(one.ends()));
             one.back().ifPresent(back -> lines.add("  back: " + written(back)));
-            if (one.stopped()) {
-                lines.add("  stopped: yes");
-            }
+            one.stopped().ifPresent(stopped -> lines.add("  stopped: " + written(stopped)));
         }
         return lines.isEmpty() ? HEAD : HEAD + String.join("\n", lines) + "\n";
     }
