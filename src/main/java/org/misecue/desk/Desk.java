@@ -19,6 +19,7 @@ import org.misecue.desk.common.GuestDoor;
 import org.misecue.desk.common.Pulse;
 import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.Station;
+import org.misecue.desk.day.DayStation;
 import org.misecue.desk.door.Door;
 import org.misecue.desk.door.Keys;
 import org.misecue.desk.find.ArchivePage;
@@ -84,6 +85,7 @@ public final class Desk implements AutoCloseable {
                 new FirstPage(),
                 new Pulse(),
                 new BowlsStation(settings.clock()),
+                new DayStation(settings.clock()),
                 new FindPage(),
                 new ArchivePage(),
                 new CheckStation(settings.clock()),

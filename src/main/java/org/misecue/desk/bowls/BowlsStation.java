@@ -2,6 +2,7 @@ package org.misecue.desk.bowls;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.LocalDateTime;
@@ -13,6 +14,7 @@ import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
+import org.misecue.desk.counter.Turn;
 import org.misecue.desk.counter.View;
 import org.misecue.desk.door.Who;
 import org.misecue.desk.timers.TimerBoard;
@@ -43,7 +45,7 @@ public final class BowlsStation implements Station {
     }
 
     private void show(Context request, Counter counter) {
-        answer(request, counter, tray(counter.episode(request), Look.of(request), Optional.empty()));
+        answer(request, counter, tray(request, counter.episode(request), Look.of(request), Optional.empty()));
     }
 
     /** A form carries what its tick is kept under, so that nobody ticks an amount that was not seen. */
@@ -100,13 +102,13 @@ public final class BowlsStation implements Station {
                 .orElse("That is not on the list any more: the recipe changed meanwhile. Go on with what stands here.");
         request.status(HttpStatus.CONFLICT);
         Tray.Refused refused = new Tray.Refused(id, sentence);
-        answer(request, counter, tray(counter.episode(request), Look.of(request), Optional.of(refused)));
+        answer(request, counter, tray(request, counter.episode(request), Look.of(request), Optional.of(refused)));
     }
 
     private void done(Context request, Counter counter, Look look) {
         OpenEpisode episode = counter.episode(request);
         if (Answer.isPiece(request)) {
-            answer(request, counter, tray(episode, look, Optional.empty()));
+            answer(request, counter, tray(request, episode, look, Optional.empty()));
         } else {
             String place = field(request, "id");
             String anchor = place.matches("[a-zA-Z]+-\\w+") ? "#" + place : "";
@@ -114,7 +116,8 @@ public final class BowlsStation implements Station {
         }
     }
 
-    private Tray tray(OpenEpisode episode, Look look, Optional<Tray.Refused> refused) {
+    private Tray tray(Context request, OpenEpisode episode, Look look, Optional<Tray.Refused> refused) {
+        long turn = Turn.next();
         String path = path(episode);
         return new Tray(
                 plan(episode),
@@ -122,7 +125,9 @@ public final class BowlsStation implements Station {
                 look,
                 refused,
                 path,
-                LocalDateTime.now(clock));
+                LocalDateTime.now(clock),
+                turn,
+                request.method() == HandlerType.POST);
     }
 
     /** The plan is worked out once; the ticks on it are read for every answer. */

@@ -3,6 +3,7 @@ package org.misecue.desk.bowls;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.net.URLEncoder;
 import java.util.Optional;
 
@@ -18,9 +19,10 @@ public record Look(boolean leftOnly, String last) {
         return new Look("1".equals(param(request, "left")), param(request, "last"));
     }
 
+    /** Of the form that was sent, or else of the address: whoever asks for a body where none is sent waits for nothing. */
     private static String param(Context request, String name) {
-        return Optional.ofNullable(request.formParam(name))
-                .or(() -> Optional.ofNullable(request.queryParam(name)))
+        boolean sent = request.method() == HandlerType.POST;
+        return Optional.ofNullable(sent ? request.formParam(name) : request.queryParam(name))
                 .orElse("");
     }
 

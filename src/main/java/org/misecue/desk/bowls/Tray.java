@@ -21,9 +21,18 @@ import org.misecue.prep.TickList;
  * @param refused a tick that could not be put, or taken
  * @param path the address of the page
  * @param now by the desk's clock
+ * @param turn of the answer
+ * @param answer whether it answers a touch
  */
 public record Tray(
-        PrepPlan plan, TimerBoard timers, Look look, Optional<Refused> refused, String path, LocalDateTime now) {
+        PrepPlan plan,
+        TimerBoard timers,
+        Look look,
+        Optional<Refused> refused,
+        String path,
+        LocalDateTime now,
+        long turn,
+        boolean answer) {
 
     /** A tick that was refused: at which place of the page, and why. */
     public record Refused(String id, String sentence) {}

@@ -1,10 +1,13 @@
 // A way for htmx to put a newer piece in place of an older one: hx-ext="steady" hx-swap="steady". Only what differs is
 // touched, so that focus, scrolling and what was folded open stay; and nothing moves while a finger is down on the page.
+// A piece carries data-turn, by which an older one is known that was overtaken on its way; and data-answer where it answers
+// a touch. What says data-stays is left until then.
 "use strict";
 
 (() => {
   let held = null;
   let down = false;
+  let answers = false;
 
   for (const [name, is] of [["pointerdown", true], ["pointerup", false], ["pointercancel", false]]) {
     document.addEventListener(name, () => {
@@ -24,17 +27,37 @@
   }
 
   function put(old, fresh) {
+    const overtaken = Number(fresh.dataset.turn) < Number(old.dataset.turn);
+    answers = fresh.dataset.answer !== undefined;
+    if (overtaken && !answers) {
+      return;
+    }
     const focused = document.activeElement;
     const before = buttons(old);
     const place = before.indexOf(focused);
+    const homes = around(focused);
     become(old, fresh);
-    if (place >= 0 && !document.contains(focused)) {
-      // What was touched is gone from the list: the next one takes its place.
+    if (homes.length > 0 && !document.contains(focused)) {
+      // What was touched is gone from the list: the next one takes its place, or what stands beside it.
       const now = buttons(old);
-      const next = now[Math.min(place, now.length - 1)];
-      (next || old.querySelector("a, button"))?.focus();
+      const home = homes.map((one) => document.getElementById(one)).find((one) => one?.querySelector("button, a"));
+      (now[place < 0 ? -1 : Math.min(place, now.length - 1)] || home?.querySelector("button, a"))?.focus();
     }
     document.body.dispatchEvent(new CustomEvent("steady"));
+    if (overtaken) {
+      document.body.dispatchEvent(new CustomEvent("state-changed"));
+    }
+  }
+
+  // The places of the page that an element stands in, the nearest first.
+  function around(element) {
+    const homes = [];
+    for (let one = element.parentElement; one && one.id !== "main"; one = one.parentElement) {
+      if (id(one)) {
+        homes.push(id(one));
+      }
+    }
+    return homes;
   }
 
   function buttons(piece) {
@@ -72,9 +95,7 @@
         } else {
           // Those before it are gone; moving it instead would take its focus.
           while (at !== known && at && !comesLater(at, wanted)) {
-            const gone = at;
-            at = at.nextSibling;
-            gone.remove();
+            at = drop(at);
           }
           if (at === known) {
             at = at.nextSibling;
@@ -88,16 +109,22 @@
       }
     }
     while (at) {
-      const gone = at;
-      at = at.nextSibling;
-      gone.remove();
+      at = drop(at);
     }
+  }
+
+  function drop(node) {
+    const next = node.nextSibling;
+    if (answers || node.dataset?.stays === undefined) {
+      node.remove();
+    }
+    return next;
   }
 
   // Whether this one is wanted further on in the fresh list.
   function comesLater(node, wanted) {
     for (let next = wanted.nextSibling; next; next = next.nextSibling) {
-      if (node.id && next.id === node.id) {
+      if (id(node) && id(next) === id(node)) {
         return true;
       }
     }
@@ -106,11 +133,16 @@
 
   function fits(node, wanted) {
     return node && node.nodeType === wanted.nodeType && node.nodeName === wanted.nodeName
-      && (node.id || "") === (wanted.id || "");
+      && id(node) === id(wanted);
+  }
+
+  // Not node.id: that of a form would be its field called “id”.
+  function id(node) {
+    return (node.getAttribute && node.getAttribute("id")) || "";
   }
 
   function named(parent, wanted) {
-    return wanted.id ? [...parent.children].find((child) => fits(child, wanted)) : undefined;
+    return id(wanted) ? [...parent.children].find((child) => fits(child, wanted)) : undefined;
   }
 
   htmx.defineExtension("steady", {
