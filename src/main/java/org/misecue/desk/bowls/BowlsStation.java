@@ -138,7 +138,6 @@ public final class BowlsStation implements Station {
     private static void answer(Context request, Counter counter, Tray tray) {
         Map<String, Object> values = Map.of("tray", tray);
         if (Answer.isPiece(request)) {
-            request.header("HX-Replace-Url", tray.path() + tray.look().query());
             Answer.piece(request, "desk/bowls/list.jte", values);
         } else {
             View view = View.of(

@@ -124,7 +124,6 @@ public final class DayStation implements Station {
                 "turn", turn,
                 "answer", request.method() == HandlerType.POST);
         if (Answer.isPiece(request)) {
-            request.header("HX-Replace-Url", path(episode) + query(last));
             Answer.piece(request, "desk/day/board.jte", values);
         } else {
             View view = View.of(request, counter, episode, Tab.DAY, "steady.js", "timers.js", "awake.js");

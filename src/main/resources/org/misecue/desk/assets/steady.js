@@ -1,7 +1,7 @@
-// A way for htmx to put a newer piece in place of an older one: hx-ext="steady" hx-swap="steady". Only what differs is
-// touched, so that focus, scrolling and what was folded open stay; and nothing moves while a finger is down on the page.
-// A piece carries data-turn, by which an older one is known that was overtaken on its way; and data-answer where it answers
-// a touch. What says data-stays is left until then.
+// Puts a newer piece in place of an older one, for pieces that carry data-turn. Only what differs is touched, so that focus,
+// scrolling and what was folded open stay; and nothing moves while a finger is down on the page. By data-turn an older piece
+// is known that was overtaken on its way; data-answer says that it answers a touch, and what says data-stays is left until
+// then; data-address is what to load for the same again. Whatever may come and go between others needs an id.
 "use strict";
 
 (() => {
@@ -22,7 +22,6 @@
       const { old, fresh } = held;
       held = null;
       put(old, fresh);
-      htmx.process(old);
     }
   }
 
@@ -43,6 +42,8 @@
       const home = homes.map((one) => document.getElementById(one)).find((one) => one?.querySelector("button, a"));
       (now[place < 0 ? -1 : Math.min(place, now.length - 1)] || home?.querySelector("button, a"))?.focus();
     }
+    htmx.process(old);
+    history.replaceState(history.state, "", fresh.dataset.address);
     document.body.dispatchEvent(new CustomEvent("steady"));
     if (overtaken) {
       document.body.dispatchEvent(new CustomEvent("state-changed"));
@@ -145,19 +146,20 @@
     return id(wanted) ? [...parent.children].find((child) => fits(child, wanted)) : undefined;
   }
 
-  htmx.defineExtension("steady", {
-    handleSwap(style, target, fragment) {
-      if (style !== "steady") {
-        return false;
-      }
-      const fresh = fragment.firstElementChild;
-      if (down) {
-        held = { old: target, fresh };
-        return [];
-      }
+  // Not as a way of swapping of htmx’s own: it would be looked for around what was touched, which may be gone by now.
+  document.body.addEventListener("htmx:beforeSwap", (event) => {
+    const old = event.detail.target;
+    if (old.dataset.turn === undefined) {
+      return;
+    }
+    event.detail.shouldSwap = false;
+    const page = new DOMParser().parseFromString(event.detail.serverResponse, "text/html");
+    const fresh = document.importNode(page.getElementById(old.id), true);
+    if (down) {
+      held = { old, fresh };
+    } else {
       held = null;
-      put(target, fresh);
-      return [target];
-    },
+      put(old, fresh);
+    }
   });
 })();

@@ -92,7 +92,7 @@ class PresenterTest {
         assertThat(left(page)).containsText("7 jobs and 3 besides left");
         tabTo(page, "job-A-timer");
         page.keyboard().press("Enter");
-        assertThat(page.locator(".timer .count")).containsText(":");
+        assertThat(page.locator(".timer .countdown")).containsText(":");
         assertThat(focused(page))
                 .as("the timer’s button gave way to when it rings")
                 .isEqualTo("job-A-tick");
@@ -119,7 +119,7 @@ class PresenterTest {
     void by_touch_on_the_phone_with_a_timer_that_rings() {
         Page phone = at(InBrowser.phone(desk), BOWLS);
         assertThat(phone.locator(".due")).containsText("Take the butter out of the fridge");
-        phone.locator(".tally a[href='#the-jobs']").tap();
+        phone.locator(".on-top a[href='#the-jobs']").tap();
         phone.locator("#job-A-timer").tap();
         assertThat(phone.locator(".timer")).containsText("used or back in the fridge by 10:55");
         assertThat(phone.locator("#sound")).hasText("Timers ring on this device.");
