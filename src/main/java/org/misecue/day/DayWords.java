@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.prep.Wording;
@@ -60,7 +61,7 @@ public final class DayWords {
         List<String> lines = new ArrayList<>();
         lines.add("First hand at %s, first shot at %s, done at %s."
                 .formatted(time(plan.begin(), plan), time(plan.firstShot(), plan), time(plan.end(), plan)));
-        plan.promised().ifPresent(promised -> lines.add(late(plan, promised)));
+        late(plan).ifPresent(lines::add);
         if (plan.naiveEnd().isPresent()) {
             LocalDateTime naive = plan.naiveEnd().get();
             lines.add(
@@ -76,6 +77,11 @@ public final class DayWords {
                         ? "No shorter day exists with these times, people and equipment."
                         : "A shorter day may exist; none was found in the time given.");
         return lines;
+    }
+
+    /** What a plan of a day that has begun means for its end; empty for a plan made before. */
+    public static Optional<String> late(DayPlan plan) {
+        return plan.promised().map(promised -> late(plan, promised));
     }
 
     private static String late(DayPlan plan, LocalDateTime promised) {

@@ -4,13 +4,13 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.net.InetAddress;
-import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.misecue.desk.begin.Begin;
+import org.misecue.desk.bowls.BowlsStation;
 import org.misecue.desk.check.CheckStation;
 import org.misecue.desk.common.Assets;
 import org.misecue.desk.common.Faults;
@@ -19,6 +19,7 @@ import org.misecue.desk.common.GuestDoor;
 import org.misecue.desk.common.Pulse;
 import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.Station;
+import org.misecue.desk.day.DayStation;
 import org.misecue.desk.door.Door;
 import org.misecue.desk.door.Keys;
 import org.misecue.desk.find.ArchivePage;
@@ -61,7 +62,7 @@ public final class Desk implements AutoCloseable {
         Door door = new Door(keys, desk::names);
         door.guard(server);
         Counter counter = new Counter(settings.folder(), settings.home(), settings.language());
-        stations(door, settings.lan()).forEach(station -> station.open(server, counter));
+        stations(door, settings).forEach(station -> station.open(server, counter));
         try {
             server.start(settings.lan() ? "0.0.0.0" : HERE, settings.port());
         } catch (JavalinBindException e) {
@@ -76,16 +77,18 @@ public final class Desk implements AutoCloseable {
         return desk;
     }
 
-    private static List<Station> stations(Door door, boolean lan) {
+    private static List<Station> stations(Door door, DeskSettings settings) {
         return List.of(
                 new Faults(),
                 new Assets(),
-                new GuestDoor(door, lan),
+                new GuestDoor(door, settings.lan()),
                 new FirstPage(),
                 new Pulse(),
+                new BowlsStation(settings.clock()),
+                new DayStation(settings.clock()),
                 new FindPage(),
                 new ArchivePage(),
-                new CheckStation(Clock.systemDefaultZone()),
+                new CheckStation(settings.clock()),
                 new Begin());
     }
 

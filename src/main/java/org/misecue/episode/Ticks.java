@@ -11,18 +11,30 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
- * The ticks on an episode's lists, kept in {@code .misecue/ticks.yaml}. A tick is what was ticked, in words with its
- * amount, so that it survives a re-run and means nothing once that changes.
+ * The ticks on one of an episode's lists, kept in {@code .misecue/}. A tick is what was ticked, in words with its amount or
+ * its place, so that it survives a re-run and means nothing once that changes.
  */
 public final class Ticks {
 
-    private static final String FILE = "ticks.yaml";
-    private static final String HEAD = "# What is ticked off. Kept by misecue prep --tick and --untick.\n";
+    private static final String PREP_HEAD = "# What is ticked off. Kept by misecue prep --tick and --untick.\n";
+    private static final String DAY_HEAD = "# Rows of the call sheet that are done. Kept by misecue desk.\n";
 
     private final StateFile file;
+    private final String head;
 
+    private Ticks(Episode episode, String file, String head) {
+        this.file = new StateFile(episode, file);
+        this.head = head;
+    }
+
+    /** Those on bowls and jobs. */
     public Ticks(Episode episode) {
-        this.file = new StateFile(episode, FILE);
+        this(episode, "ticks.yaml", PREP_HEAD);
+    }
+
+    /** Those on the rows of the filming day. */
+    public static Ticks ofDay(Episode episode) {
+        return new Ticks(episode, "done.yaml", DAY_HEAD);
     }
 
     /** @throws BadInput if the file is no list of texts */
@@ -49,7 +61,7 @@ public final class Ticks {
                 },
                 ticks -> ticks.stream()
                         .map(tick -> "- " + YamlText.quoted(tick) + "\n")
-                        .collect(Collectors.joining("", HEAD, "")));
+                        .collect(Collectors.joining("", head, "")));
     }
 
     private void addAll(Node tree, Set<String> ticks) {

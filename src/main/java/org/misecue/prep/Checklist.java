@@ -38,11 +38,16 @@ public final class Checklist {
                 items,
                 "Made earlier",
                 plan.swapOuts().stream()
-                        .map(swapOut -> open(PrepWords.swapOut(swapOut) + "; "
-                                + Wording.bowls(swapOut.bowls().stream()
-                                        .map(Bowl::number)
-                                        .toList()))));
-        section(items, "Once more", plan.spares().stream().map(spare -> open(PrepWords.spare(spare))));
+                        .map(swapOut -> line(
+                                plan.isTicked(swapOut),
+                                PrepWords.swapOut(swapOut) + "; "
+                                        + Wording.bowls(swapOut.bowls().stream()
+                                                .map(Bowl::number)
+                                                .toList()))));
+        section(
+                items,
+                "Once more",
+                plan.spares().stream().map(spare -> line(plan.isTicked(spare), PrepWords.spare(spare))));
         section(
                 items,
                 "To hand",
@@ -80,6 +85,10 @@ public final class Checklist {
     }
 
     private static Item open(String text) {
-        return new Item(1, false, "", text, "");
+        return line(false, text);
+    }
+
+    private static Item line(boolean ticked, String text) {
+        return new Item(1, ticked, "", text, "");
     }
 }

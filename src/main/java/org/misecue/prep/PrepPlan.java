@@ -97,6 +97,15 @@ public record PrepPlan(
         return ticks.contains(TickKeys.of(job));
     }
 
+    public boolean isTicked(Spare spare) {
+        return ticks.contains(TickKeys.of(spare));
+    }
+
+    /** Whether all its bowls are filled. */
+    public boolean isTicked(SwapOut swapOut) {
+        return ticks.contains(TickKeys.of(swapOut));
+    }
+
     /** "A" for the first job, "AA" after "Z". */
     public String letter(Job job) {
         int place = jobs.indexOf(job);

@@ -31,14 +31,14 @@ public final class PrepText {
                     out,
                     "Made earlier. " + PrepWords.swapOut(swapOut),
                     Stream.concat(
-                                    Stream.of("  [ ] " + PrepWords.making(swapOut)),
+                                    Stream.of("  " + box(plan.isTicked(swapOut)) + " " + PrepWords.making(swapOut)),
                                     swapOut.bowls().stream().map(bowl -> bowl(plan, bowl)))
                             .toList());
         }
         section(
                 out,
                 "Once more, for all takes",
-                plan.spares().stream().map(PrepText::spare).toList());
+                plan.spares().stream().map(spare -> spare(plan, spare)).toList());
         out.add("");
         out.add(plan.tally().words());
         section(
@@ -124,10 +124,10 @@ public final class PrepText {
         return briefs.isEmpty() ? "" : lead + String.join("; ", briefs);
     }
 
-    private static String spare(Spare spare) {
+    private static String spare(PrepPlan plan, Spare spare) {
         String allergens = PrepWords.allergens(spare.allergens());
-        return "  [ ] " + PrepWords.spare(spare) + "\n      " + spare.why() + " (" + spare.source() + ")"
-                + (allergens.isEmpty() ? "" : "\n      " + allergens);
+        return "  " + box(plan.isTicked(spare)) + " " + PrepWords.spare(spare) + "\n      " + spare.why() + " ("
+                + spare.source() + ")" + (allergens.isEmpty() ? "" : "\n      " + allergens);
     }
 
     private static String toHand(ToHand thing) {

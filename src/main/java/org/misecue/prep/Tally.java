@@ -68,7 +68,8 @@ public record Tally(RationalNumber batch, int sets, RationalNumber spares, Ratio
                         .formatted(one, Wording.list(parts), least, weight(all()), weight(beyond()));
     }
 
-    private static String weight(RationalNumber grams) {
+    /** "840 g", "2.96 kg". */
+    public static String weight(RationalNumber grams) {
         return grams.compareTo(THOUSAND) < 0
                 ? Rationals.rounded(grams, 0).toPlainString() + " g"
                 : Rationals.rounded(grams.divide(THOUSAND), 2)

@@ -20,6 +20,19 @@ final class TickKeys {
         return clean("job: %s, %s, for %s".formatted(job.what(), Wording.duration(job.before()), job.forWhat()));
     }
 
+    static String of(Spare spare) {
+        return clean("spare: " + PrepWords.spare(spare));
+    }
+
+    /** All its bowls together: they are its own set. */
+    static String of(SwapOut swapOut) {
+        String contents = swapOut.bowls().stream()
+                .flatMap(bowl -> bowl.contents().stream())
+                .map(PrepWords::content)
+                .collect(Collectors.joining(" + "));
+        return clean("made earlier: %s, %s: %s".formatted(swapOut.state(), Wording.steps(swapOut.steps()), contents));
+    }
+
     private static String clean(String text) {
         return text.replaceAll("\\s+", " ").strip();
     }
@@ -28,6 +41,8 @@ final class TickKeys {
         List<String> keys = new ArrayList<>();
         plan.bowls().forEach(bowl -> keys.add(of(bowl, plan.sets().all())));
         plan.jobs().forEach(job -> keys.add(of(job)));
+        plan.spares().forEach(spare -> keys.add(of(spare)));
+        plan.swapOuts().forEach(swapOut -> keys.add(of(swapOut)));
         return keys.stream().distinct().toList();
     }
 }

@@ -7,7 +7,7 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.NumberRun;
 import org.misecue.notice.Place;
 
-/** Finds what somebody ticks: bowls by number, jobs by letter: "3,5-7,B". */
+/** Finds what somebody ticks: bowls by number, jobs by letter: "3,5-7,B"; or what stands on a page by its key. */
 public final class TickList {
 
     private TickList() {}
@@ -33,6 +33,26 @@ public final class TickList {
     /** Everything that could be ticked now. */
     public static List<String> standing(PrepPlan plan) {
         return TickKeys.all(plan);
+    }
+
+    /** What the tick of a bowl is kept under. */
+    public static String key(PrepPlan plan, Bowl bowl) {
+        return TickKeys.of(bowl, plan.sets().all());
+    }
+
+    /** What the tick of a job is kept under. */
+    public static String key(Job job) {
+        return TickKeys.of(job);
+    }
+
+    /** What the tick of something weighed once more is kept under. */
+    public static String key(Spare spare) {
+        return TickKeys.of(spare);
+    }
+
+    /** What the tick of something made earlier is kept under: that all its bowls are filled. */
+    public static String key(SwapOut swapOut) {
+        return TickKeys.of(swapOut);
     }
 
     private static String bowl(PrepPlan plan, String option, int number) {

@@ -37,6 +37,8 @@ public final class FilmingDays {
     private static final String LAST = "last";
     private static final String END = "end";
     private static final String OVENS = "ovens";
+    private static final String PLAN = "plan";
+    private static final String MADE_FROM = "madeFrom";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /** Where no day is named. */
@@ -44,11 +46,19 @@ public final class FilmingDays {
 
     private final Worktop worktop;
     private final Consumer<String> progress;
+    private Optional<String> madeFrom = Optional.empty();
 
     public FilmingDays(Worktop worktop, Consumer<String> progress) {
         this.worktop = worktop;
         this.progress = progress;
     }
+
+    /**
+     * A plan that was kept.
+     *
+     * @param fresh whether it was made from the recipe and the settings as they are now
+     */
+    public record Kept(DayPlan plan, boolean fresh) {}
 
     public DayPlan plan() {
         return planner().plan();
@@ -59,15 +69,27 @@ public final class FilmingDays {
     }
 
     private DayPlanner planner() {
+        // now, and not when it is kept: planning lasts, and somebody may mend the recipe meanwhile
+        madeFrom = Optional.of(MadeFrom.mark(worktop));
         return new DayPlanner(worktop.recipe(), worktop.prep(), worktop.shots(), settings(), progress);
     }
 
     /**
      * How far the day has come, held against the plans that were kept.
      *
+     * @param now a time of the day of the first shot
      * @throws BadInput if a row is named that the plan does not have
      */
     public Standing standing(LocalTime now, Set<Integer> done) {
+        return standing(settings().firstShot().toLocalDate().atTime(now), done);
+    }
+
+    /**
+     * The same at any hour, after midnight too.
+     *
+     * @throws BadInput if a row is named that the plan does not have
+     */
+    public Standing standing(LocalDateTime now, Set<Integer> done) {
         Path file = worktop.episode().state().path(KEPT);
         if (!Files.exists(file)) {
             keep(plan());
@@ -82,12 +104,29 @@ public final class FilmingDays {
             }
         }
         return new Standing(
-                settings().firstShot().toLocalDate().atTime(now),
-                done,
-                planned,
-                ovens(root.path(OVENS)),
-                rows(root.path(FIRST)),
-                promisedEnd(root.path(END)));
+                now, done, planned, ovens(root.path(OVENS)), rows(root.path(FIRST)), promisedEnd(root.path(END)));
+    }
+
+    /**
+     * The plan that was made last; empty where none was kept.
+     *
+     * @throws BadInput if what was kept is damaged
+     */
+    public Optional<Kept> kept() {
+        Path file = worktop.episode().state().path(KEPT);
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        JsonNode root = read(file);
+        if (!root.has(PLAN)) {
+            return Optional.empty();
+        }
+        try {
+            boolean fresh = root.path(MADE_FROM).asText().equals(MadeFrom.mark(worktop));
+            return Optional.of(new Kept(KeptPlan.read(root.path(PLAN)), fresh));
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw damaged(e);
+        }
     }
 
     /** Keeps a plan made before the day as what was promised, too. */
@@ -97,7 +136,7 @@ public final class FilmingDays {
         root.set(LAST, beginnings(plan));
         root.set(OVENS, ovens(plan));
         root.put(END, plan.end().toString());
-        write(root);
+        write(root, plan);
     }
 
     /** Keeps a plan of a late day beside what was promised. */
@@ -108,7 +147,7 @@ public final class FilmingDays {
         root.set(END, kept.path(END));
         root.set(LAST, beginnings(plan));
         root.set(OVENS, ovens(plan));
-        write(root);
+        write(root, plan);
     }
 
     private static ObjectNode beginnings(DayPlan plan) {
@@ -188,7 +227,9 @@ public final class FilmingDays {
                 e);
     }
 
-    private void write(ObjectNode root) {
+    private void write(ObjectNode root, DayPlan plan) {
+        root.put(MADE_FROM, madeFrom.orElseGet(() -> MadeFrom.mark(worktop)));
+        root.set(PLAN, KeptPlan.write(plan));
         try {
             byte[] bytes = (MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n").getBytes(UTF_8);
             worktop.episode().state().write(KEPT, bytes);

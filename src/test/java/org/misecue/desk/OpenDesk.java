@@ -12,6 +12,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,10 @@ public final class OpenDesk implements AutoCloseable {
     private final boolean owns;
 
     private OpenDesk(Path folder, boolean lan, boolean reads) {
+        this(folder, lan, reads, Clock.systemDefaultZone());
+    }
+
+    private OpenDesk(Path folder, boolean lan, boolean reads, Clock clock) {
         this.owns = true;
         this.desk = Desk.open(new DeskSettings(
                 folder.toAbsolutePath(),
@@ -40,7 +45,8 @@ public final class OpenDesk implements AutoCloseable {
                 lan,
                 codes::add,
                 Optional.empty(),
-                () -> reads ? LanguageData.find(System.getenv()) : Optional.empty()));
+                () -> reads ? LanguageData.find(System.getenv()) : Optional.empty(),
+                clock));
     }
 
     private OpenDesk(Desk desk) {
@@ -56,6 +62,11 @@ public final class OpenDesk implements AutoCloseable {
     /** Over this folder; pictures are not read. */
     public static OpenDesk over(Path folder) {
         return new OpenDesk(folder, false, false);
+    }
+
+    /** Over this folder, guests may come, and the clock on the wall is this one. */
+    public static OpenDesk at(Clock clock, Path folder) {
+        return new OpenDesk(folder, true, false, clock);
     }
 
     /** Over this folder, and guests may come. */

@@ -154,7 +154,14 @@ public final class OpenEpisode {
     public String state() {
         Path state = folder.resolve(".misecue");
         Stamp stamp = new Stamp();
-        Stream.of("ticks.yaml", "decisions.yaml", "published.yaml", "day.json", "corrections.yaml")
+        Stream.of(
+                        "ticks.yaml",
+                        "timers.yaml",
+                        "decisions.yaml",
+                        "published.yaml",
+                        "day.json",
+                        "done.yaml",
+                        "corrections.yaml")
                 .map(state::resolve)
                 .forEach(stamp::with);
         return stamp.signs();

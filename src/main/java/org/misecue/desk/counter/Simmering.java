@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <T> what comes of it
  */
-final class Simmering<T> {
+public final class Simmering<T> {
 
     /** Two rings: a day can be planned while a film is read; more at once would only be slower each. */
     private static final ExecutorService HOB = Executors.newFixedThreadPool(2, work -> {
@@ -30,7 +30,8 @@ final class Simmering<T> {
     private final Supplier<T> work;
     private @Nullable CompletableFuture<T> begun;
 
-    Simmering(Supplier<T> work) {
+    /** @param work goes on in a thread of its own */
+    public Simmering(Supplier<T> work) {
         this.work = work;
     }
 
@@ -39,7 +40,7 @@ final class Simmering<T> {
      *
      * @throws RuntimeException that the work ended with
      */
-    Optional<T> within(Duration patience) {
+    public Optional<T> within(Duration patience) {
         try {
             return Optional.of(begun().get(patience.toMillis(), TimeUnit.MILLISECONDS));
         } catch (TimeoutException e) {
