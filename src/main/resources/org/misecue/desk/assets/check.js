@@ -2,7 +2,7 @@
 "use strict";
 
 (() => {
-  const rows = () => [...document.querySelectorAll("article.verdict")].filter((row) => row.offsetParent);
+  const rows = () => [...document.querySelectorAll("article.verdict")].filter((row) => row.checkVisibility());
 
   document.addEventListener("keydown", (event) => {
     if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) {
