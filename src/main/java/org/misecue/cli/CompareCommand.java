@@ -56,6 +56,7 @@ final class CompareCommand extends EpisodeCommand {
         }
         String text = explain == null ? report(worktop) : journeys(worktop, explain);
         tell(worktop.recipe().notes());
+        worktop.narrations().forEach(narration -> tell(narration.notes()));
         hand(text, to);
         return worktop.docket().differing().isEmpty() ? ExitCode.OK : ExitCode.DIFFERS;
     }
@@ -68,6 +69,7 @@ final class CompareCommand extends EpisodeCommand {
 
     private String journeys(Worktop worktop, String words) {
         List<Journey> journeys = worktop.journeys(words);
-        return to.json ? JourneyJson.of(journeys) : JourneyText.of(journeys);
+        List<String> heard = worktop.heardOtherwise();
+        return to.json ? JourneyJson.of(journeys, heard) : JourneyText.of(journeys, heard);
     }
 }

@@ -17,16 +17,14 @@ import org.misecue.decide.DocketJson;
 import org.misecue.decide.DocketText;
 import org.misecue.decide.FixList;
 import org.misecue.decide.PickupList;
-import org.misecue.decide.SignOff;
 import org.misecue.episode.Choice;
 import org.misecue.episode.Decision;
 import org.misecue.episode.Decisions;
-import org.misecue.episode.InputFiles;
-import org.misecue.episode.Publications;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.page.Pdf;
 import org.misecue.worktop.ByEar;
+import org.misecue.worktop.Release;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -130,9 +128,13 @@ final class DecideCommand extends EpisodeCommand {
         worktop.comparison(); // tells what is missing
         Docket docket = decided(worktop, now);
         if (signOff) {
-            made(worktop.episode().out(), "sign-off.pdf", Pdf.of(sheet(worktop, docket, now)));
+            made(
+                    worktop.episode().out(),
+                    "sign-off.pdf",
+                    Pdf.of(new Release(worktop).signOff(now.toLocalDate(), this::progress)));
         }
         tell(worktop.recipe().notes());
+        worktop.narrations().forEach(narration -> tell(narration.notes()));
         if (to.json) {
             hand(DocketJson.of(docket), to);
         } else if (pickups || fixes) {
@@ -172,26 +174,7 @@ final class DecideCommand extends EpisodeCommand {
             return before;
         }
         new Decisions(worktop.episode()).change(decisions, undone);
-        return worktop.docketAnew();
-    }
-
-    private String sheet(Worktop worktop, Docket docket, LocalDateTime now) {
-        return SignOff.html(
-                worktop.findings(),
-                docket,
-                InputFiles.of(worktop.episode(), file -> progress("Reading " + file)),
-                now.toLocalDate(),
-                remarks(worktop));
-    }
-
-    /** Why something went out that was not decided. */
-    private static List<String> remarks(Worktop worktop) {
-        return new Publications(worktop.episode())
-                .read().stream()
-                        .filter(one -> !one.anyway().isEmpty())
-                        .map(one -> "Published on %s by %s with something undecided, because: %s"
-                                .formatted(one.on(), one.who(), one.anyway()))
-                        .toList();
+        return worktop.docket();
     }
 
     private LocalDateTime moment() {

@@ -30,7 +30,7 @@ import org.misecue.shots.ShotsCsv;
 import org.misecue.shots.ShotsPage;
 import org.misecue.shots.ShotsText;
 import org.misecue.worktop.DecidingMoments;
-import org.misecue.worktop.Release;
+import org.misecue.worktop.PublishedFiles;
 import org.misecue.worktop.Worktop;
 
 /** What {@code make} makes: first worked out, then written. */
@@ -93,12 +93,8 @@ final class Results {
     }
 
     void addDescription() {
-        add(
-                "description.txt",
-                new Release(worktop).draftHead() + worktop.description().text());
-        add("recipe.jsonld", worktop.recipeData());
-        add("recipe.html", worktop.recipePage());
-        files.put("recipe.pdf", worktop.recipePrint());
+        PublishedFiles published = new PublishedFiles(worktop);
+        PublishedFiles.NAMES.forEach(name -> files.put(name, published.bytes(name)));
         row("for the film's page", "description.txt, recipe.html, recipe.pdf, recipe.jsonld");
     }
 

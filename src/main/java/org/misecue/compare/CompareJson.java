@@ -44,11 +44,7 @@ public final class CompareJson {
             json.writeFieldName("unplaced");
             evidenceList(json, comparison.unplaced());
             claims(json, claims);
-            json.writeArrayFieldStart("heardOtherwise");
-            for (String words : heardOtherwise) {
-                json.writeString(words);
-            }
-            json.writeEndArray();
+            sentences(json, "heardOtherwise", heardOtherwise);
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -184,5 +180,13 @@ public final class CompareJson {
                 .setScale(1, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .setScale(1);
+    }
+
+    static void sentences(JsonGenerator json, String name, List<String> sentences) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String sentence : sentences) {
+            json.writeString(sentence);
+        }
+        json.writeEndArray();
     }
 }

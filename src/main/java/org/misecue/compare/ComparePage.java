@@ -34,7 +34,7 @@ public final class ComparePage {
                         "heardOtherwise",
                         findings.heardOtherwise(),
                         "source",
-                        findings.hasCautions() ? AllergenCaution.SOURCE : ""));
+                        findings.source()));
     }
 
     /** One group of rows under its heading. */
@@ -82,14 +82,13 @@ public final class ComparePage {
     }
 
     private static Quote quote(Evidence evidence, Optional<String> still, Optional<String> clip) {
-        String time = Clock.hms(evidence.moment().at());
-        String quote = evidence.quote();
-        boolean shown = evidence.via() == Evidence.Via.SHOWN;
-        int at = quote.indexOf(evidence.deciding());
-        if (at < 0 || evidence.deciding().isEmpty()) {
-            return new Quote(time, shown, quote, "", "", still, clip);
-        }
-        int end = at + evidence.deciding().length();
-        return new Quote(time, shown, quote.substring(0, at), evidence.deciding(), quote.substring(end), still, clip);
+        return new Quote(
+                Clock.hms(evidence.moment().at()),
+                evidence.via() == Evidence.Via.SHOWN,
+                evidence.before(),
+                evidence.marked(),
+                evidence.after(),
+                still,
+                clip);
     }
 }

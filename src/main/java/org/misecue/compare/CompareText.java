@@ -28,9 +28,9 @@ public final class CompareText {
             out.add("Corrected by ear");
             findings.heardOtherwise().forEach(words -> out.add("  " + words));
         }
-        if (findings.hasCautions()) {
+        if (!findings.source().isEmpty()) {
             out.add("");
-            out.add(AllergenCaution.SOURCE);
+            out.add(findings.source());
         }
         return String.join("\n", out) + "\n";
     }

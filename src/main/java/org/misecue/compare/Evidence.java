@@ -22,16 +22,19 @@ public record Evidence(
         this(via, moment, quantity, quote, deciding, false);
     }
 
-    /** The quote up to the deciding words; all of it where nothing is to be marked. */
+    /** The quote up to what is to be marked; all of it where nothing is. */
     public String before() {
-        int at = deciding.isEmpty() ? -1 : quote.indexOf(deciding);
-        return at < 0 ? quote : quote.substring(0, at);
+        return marked().isEmpty() ? quote : quote.substring(0, quote.indexOf(deciding));
     }
 
-    /** The quote behind the deciding words. */
+    /** What is to be marked: the deciding words, where they stand in the quote. */
+    public String marked() {
+        return quote.contains(deciding) ? deciding : "";
+    }
+
+    /** The quote behind it. */
     public String after() {
-        int at = deciding.isEmpty() ? -1 : quote.indexOf(deciding);
-        return at < 0 ? "" : quote.substring(at + deciding.length());
+        return marked().isEmpty() ? "" : quote.substring(quote.indexOf(deciding) + deciding.length());
     }
 
     /** Heard or seen. */

@@ -163,10 +163,15 @@ public record Findings(String title, List<Group> groups, List<String> heardOther
                         left == 0 ? "All " + open.size() + " are decided" : left + " of " + open.size() + " undecided");
     }
 
-    /** Whether anything is said of allergens, so that its source is to be named. */
-    boolean hasCautions() {
-        return groups.stream().flatMap(group -> group.findings().stream()).anyMatch(finding -> !finding.caution()
-                .isEmpty());
+    /** By what allergens are told, and what that leaves open. */
+    public static final String ALLERGENS = AllergenCaution.SOURCE;
+
+    /** The same where allergens are told; empty where none are. */
+    public String source() {
+        boolean told = groups.stream()
+                .flatMap(group -> group.findings().stream())
+                .anyMatch(finding -> !finding.caution().isEmpty());
+        return told ? ALLERGENS : "";
     }
 
     /** The moments that somebody has to see and hear, each once. */

@@ -15,7 +15,12 @@ public final class JourneyJson {
 
     private JourneyJson() {}
 
-    public static String of(List<Journey> journeys) {
+    static String of(List<Journey> journeys) {
+        return of(journeys, List.of());
+    }
+
+    /** @param heardOtherwise sentences about words that somebody corrected */
+    public static String of(List<Journey> journeys, List<String> heardOtherwise) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
@@ -26,6 +31,7 @@ public final class JourneyJson {
                 journey(json, journey);
             }
             json.writeEndArray();
+            CompareJson.sentences(json, "heardOtherwise", heardOtherwise);
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

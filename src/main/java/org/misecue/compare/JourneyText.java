@@ -3,6 +3,7 @@ package org.misecue.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.compare.Journey.Stop;
 import org.misecue.narration.Clock;
@@ -20,7 +21,18 @@ public final class JourneyText {
 
     private JourneyText() {}
 
-    public static String of(List<Journey> journeys) {
+    /** @param heardOtherwise sentences about words that somebody corrected */
+    public static String of(List<Journey> journeys, List<String> heardOtherwise) {
+        List<String> out = new ArrayList<>();
+        if (!heardOtherwise.isEmpty()) {
+            out.add("");
+            out.add("Corrected by ear");
+            heardOtherwise.forEach(words -> wrap(out, "  ", words));
+        }
+        return of(journeys) + out.stream().map(line -> line + "\n").collect(Collectors.joining());
+    }
+
+    static String of(List<Journey> journeys) {
         List<String> out = new ArrayList<>();
         boolean scored = journeys.stream()
                 .flatMap(journey -> Stream.concat(journey.stops().stream(), journey.nearBy().stream()))

@@ -31,7 +31,7 @@ public final class Chosen {
      */
     public Decision decision(String option, Choice choice, String words, String who, LocalDateTime when, String note) {
         Matter matter = matter(option, words);
-        return new Decision(matter.about(), choice, who, when, note, Grounds.of(matter.finding()));
+        return matter.decided(choice, who, when, note);
     }
 
     /** What the decision that the words mean is about, also of one whose matter is gone. */

@@ -1,9 +1,7 @@
 package org.misecue.decide;
 
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.Optional;
-import java.util.UUID;
 import org.misecue.compare.Finding;
 import org.misecue.compare.Findings;
 import org.misecue.episode.Choice;
@@ -32,19 +30,14 @@ public record Matter(Findings.Kind kind, Finding finding, State state, Optional<
         return new Decision(about(), choice, who, when, note, Grounds.of(finding));
     }
 
-    /** A few signs that change when what is found, or what was decided, changes: whoever decides has seen just this. */
-    public String mark() {
-        return mark(decision);
+    /** What somebody has seen of it who decides. */
+    public Seen seen() {
+        return seen(decision);
     }
 
-    /** The mark it would have with another decision. */
-    public String mark(Optional<Decision> other) {
-        String seen = Grounds.of(finding)
-                + finding.reason()
-                + other.map(Decision::toString).orElse("");
-        return UUID.nameUUIDFromBytes(seen.getBytes(StandardCharsets.UTF_8))
-                .toString()
-                .substring(0, 13);
+    /** What they would see with another decision on it. */
+    public Seen seen(Optional<Decision> other) {
+        return Seen.of(finding, other);
     }
 
     boolean isToDo(Choice choice) {

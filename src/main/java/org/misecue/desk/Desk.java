@@ -24,6 +24,7 @@ import org.misecue.desk.door.Door;
 import org.misecue.desk.door.Keys;
 import org.misecue.desk.find.ArchivePage;
 import org.misecue.desk.find.FindPage;
+import org.misecue.desk.text.TextStation;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -89,6 +90,7 @@ public final class Desk implements AutoCloseable {
                 new FindPage(),
                 new ArchivePage(),
                 new CheckStation(settings.clock()),
+                new TextStation(settings.clock()),
                 new Begin());
     }
 

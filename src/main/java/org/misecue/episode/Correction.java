@@ -1,6 +1,7 @@
 package org.misecue.episode;
 
 import java.time.LocalDateTime;
+import org.misecue.narration.Clock;
 import org.misecue.narration.Mend;
 
 /**
@@ -12,6 +13,28 @@ import org.misecue.narration.Mend;
  * @param when to the minute
  */
 public record Correction(String narration, Mend mend, String who, LocalDateTime when) {
+
+    /** "At 3:20 in narration/main.vtt Nell heard “one hundred” where “two hundred” was written (2026-05-04 10:00)." */
+    public String sentence() {
+        return "At %s in %s %s heard %s where “%s” was written (%s)."
+                .formatted(
+                        Clock.hms(mend.at()),
+                        narration,
+                        who.isEmpty() ? "somebody" : who,
+                        mend.heard().isEmpty() ? "nothing" : "“" + mend.heard() + "”",
+                        mend.was(),
+                        Decisions.minute(when));
+    }
+
+    /** Whether it changes what an earlier one put in. */
+    boolean corrects(Correction earlier) {
+        return narration.equals(earlier.narration) && mend.corrects(earlier.mend);
+    }
+
+    /** Both in one. */
+    Correction behind(Correction earlier) {
+        return new Correction(narration, new Mend(mend.at(), earlier.mend.was(), mend.heard()), who, when);
+    }
 
     /** Whether both are about the same words. */
     boolean isAboutSame(Correction other) {

@@ -60,17 +60,22 @@ public final class Corrections {
         return List.copyOf(corrections);
     }
 
-    /** Puts one in the place of an earlier one about the same words. */
+    /** Puts one in the place of an earlier one about the same words, or of one whose words it corrects once more. */
     public List<Correction> put(Correction correction) {
-        return file.change(
-                this::read,
-                before -> {
-                    List<Correction> all = new ArrayList<>(before);
-                    all.removeIf(correction::isAboutSame);
-                    all.add(correction);
-                    return List.copyOf(all);
-                },
-                Corrections::text);
+        return file.change(this::read, before -> with(before, correction), Corrections::text);
+    }
+
+    private static List<Correction> with(List<Correction> before, Correction correction) {
+        Optional<Correction> earlier =
+                before.stream().filter(correction::corrects).findFirst();
+        Correction whole = earlier.map(correction::behind).orElse(correction);
+        List<Correction> all = new ArrayList<>(before);
+        earlier.ifPresent(all::remove);
+        all.removeIf(whole::isAboutSame);
+        if (whole.mend().changesAnything()) {
+            all.add(whole);
+        }
+        return List.copyOf(all);
     }
 
     /** Takes one back; one that is not there is no fault. */

@@ -61,7 +61,7 @@ public final class Decisions {
 
     /** Puts decisions in the place of earlier ones about the same, and takes those about others back. */
     public List<Decision> change(Collection<Decision> taken, Collection<String> undone) {
-        return file.change(this::read, changed(taken, undone), Decisions::text);
+        return change(taken, undone, before -> {});
     }
 
     /**

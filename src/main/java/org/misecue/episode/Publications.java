@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.misecue.notice.BadInput;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -53,9 +54,15 @@ public final class Publications {
     }
 
     public void add(Publication publication) {
+        add(publication, before -> {});
+    }
+
+    /** @param look throws where what went out before is not what somebody has seen; then nothing is added */
+    public void add(Publication publication, Consumer<List<Publication>> look) {
         file.change(
                 this::read,
                 before -> {
+                    look.accept(before);
                     List<Publication> all = new ArrayList<>(before);
                     all.add(publication);
                     return all;

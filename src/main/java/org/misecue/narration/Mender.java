@@ -61,7 +61,10 @@ public final class Mender {
         List<Spot> all = new ArrayList<>();
         for (int cue = 0; cue < cues.size(); cue++) {
             for (int word = 0; word < cues.get(cue).words().size(); word++) {
-                all.add(new Spot(cue, word));
+                Spot spot = new Spot(cue, word);
+                if (!Mend.plain(word(spot).text()).isEmpty()) {
+                    all.add(spot); // a dash is no word
+                }
             }
         }
         Optional<List<Spot>> best = Optional.empty();

@@ -3,6 +3,7 @@ package org.misecue.worktop;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -12,7 +13,6 @@ import org.misecue.narration.Clock;
 import org.misecue.narration.Mend;
 import org.misecue.narration.Mender;
 import org.misecue.narration.Narration;
-import org.misecue.narration.Word;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -21,7 +21,6 @@ public final class ByEar {
 
     private static final Pattern SAYING = Pattern.compile("(?:(\\S*\\.\\S+)\\s+)?([\\d:.,]+)\\s+([^=]+)=(.*)");
     private static final String EXAMPLE = "“3:20 two hundred = one hundred”";
-    private static final Duration NEAR = Duration.ofSeconds(6);
 
     private final Worktop worktop;
     private final String who;
@@ -44,8 +43,7 @@ public final class ByEar {
                     Place.of("--heard"),
                     "expected a time, the words, and what is heard, such as " + EXAMPLE + ", not “" + saying + "”.");
         }
-        Narration narration =
-                narration(java.util.Optional.ofNullable(parts.group(1)).orElse(""));
+        Narration narration = narration(Optional.ofNullable(parts.group(1)).orElse(""));
         correct(
                 narration.source(),
                 new Mend(
@@ -65,30 +63,43 @@ public final class ByEar {
             throw new BadInput(
                     Place.of(source),
                     "“%s” is not said at %s; there it says “%s”."
-                            .formatted(mend.was(), Clock.hms(mend.at()), around(narration, mend.at())));
+                            .formatted(
+                                    mend.was(),
+                                    Clock.hms(mend.at()),
+                                    Stretch.around(narration, mend.at()).text()));
         }
         new Corrections(worktop.episode()).put(new Correction(source, mend, who, when));
     }
 
     /**
-     * As {@link #correct(String, Mend)}, for words that begin a little before or after a moment.
-     *
-     * @throws BadInput if those words are not said near it
+     * @param stretch words as they stood before somebody's eyes
+     * @param heard the whole stretch as it is really said
+     * @return whether anything was to be corrected
+     * @throws BadInput if the words are no longer those
      */
-    public void correctNear(String source, Duration moment, String was, String heard) {
-        Narration narration = narration(source);
-        List<Mend> mends = narration.cues().stream()
-                .flatMap(cue -> cue.words().stream())
-                .map(Word::at)
-                .filter(at -> at.minus(moment).abs().compareTo(NEAR) <= 0)
-                .sorted(java.util.Comparator.comparing(at -> at.minus(moment).abs()))
-                .map(at -> new Mend(at, was.strip(), heard.strip()))
-                .toList();
-        Mend meant = mends.stream()
-                .filter(mend -> Mender.mended(narration, List.of(mend)).mended().contains(mend))
-                .findFirst()
-                .orElse(new Mend(moment, was.strip(), heard.strip()));
-        correct(source, meant);
+    public boolean correct(Stretch stretch, String heard) {
+        Stretch now = Stretch.from(
+                narration(stretch.source()), stretch.from(), stretch.words().size());
+        if (!now.text().equals(stretch.text())) {
+            throw new BadInput(
+                    Place.of(stretch.source()),
+                    "the words at %s have changed since you saw them; look at them again, and correct them then."
+                            .formatted(Clock.hms(stretch.from())));
+        }
+        Optional<Mend> mend = Mend.between(now.words(), heard);
+        mend.ifPresent(one -> correct(stretch.source(), withEarlier(stretch.source(), one, now)));
+        return mend.isPresent();
+    }
+
+    /** What is corrected once more becomes one correction. */
+    private Mend withEarlier(String source, Mend mend, Stretch words) {
+        return new Corrections(worktop.episode())
+                .read().stream()
+                        .filter(one -> one.narration().equals(source))
+                        .map(one -> mend.over(one.mend(), words.words()))
+                        .filter(whole -> !whole.equals(mend))
+                        .findFirst()
+                        .orElse(mend);
     }
 
     /** @throws BadInput if nothing was corrected at this time */
@@ -104,6 +115,15 @@ public final class ByEar {
                     "nothing was corrected at " + clock + "; the times stand in .misecue/corrections.yaml.");
         }
         near.forEach(corrections::takeBack);
+    }
+
+    /**
+     * The words around a moment.
+     *
+     * @throws BadInput if there is no such narration
+     */
+    public Stretch around(String source, Duration moment) {
+        return Stretch.around(narration(source), moment);
     }
 
     private Narration narration(String source) {
@@ -124,13 +144,5 @@ public final class ByEar {
         return Clock.parse(clock)
                 .orElseThrow(
                         () -> new BadInput(Place.of(option), "expected a time such as 3:20, not “" + clock + "”."));
-    }
-
-    private static String around(Narration narration, Duration at) {
-        return narration.cues().stream()
-                .flatMap(cue -> cue.words().stream())
-                .filter(word -> word.at().minus(at).abs().compareTo(NEAR) <= 0)
-                .map(Word::text)
-                .collect(Collectors.joining(" "));
     }
 }

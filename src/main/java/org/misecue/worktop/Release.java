@@ -2,10 +2,13 @@ package org.misecue.worktop;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.misecue.compare.Finding;
 import org.misecue.decide.Docket;
 import org.misecue.decide.Matter;
+import org.misecue.decide.SignOff;
+import org.misecue.episode.InputFiles;
 import org.misecue.episode.Publication;
 import org.misecue.episode.Publications;
 import org.misecue.notice.BadInput;
@@ -46,7 +49,17 @@ public final class Release {
 
     /** @param anyway why it goes out in spite of what is undecided; empty where nothing is */
     public void remember(LocalDate on, String who, String anyway) {
-        new Publications(worktop.episode()).add(publication(on, who, anyway));
+        remember(on, who, anyway, before -> {});
+    }
+
+    /** @param look throws where what went out before is not what somebody has seen; then nothing is remembered */
+    public void remember(LocalDate on, String who, String anyway, Consumer<List<Publication>> look) {
+        new Publications(worktop.episode()).add(publication(on, who, anyway), look);
+    }
+
+    /** What keeps it from going out. */
+    public List<Matter> blocking() {
+        return docket.blocking();
     }
 
     /** @throws BadInput if nothing was published yet */
@@ -61,6 +74,30 @@ public final class Release {
                 .flatMap(group -> group.findings().stream())
                 .toList();
         return Erratum.of(then, publication(on, "", ""), findings);
+    }
+
+    /**
+     * The sheet to sign and to file.
+     *
+     * @param progress takes what is being done
+     */
+    public String signOff(LocalDate on, Consumer<String> progress) {
+        return SignOff.html(
+                worktop.findings(),
+                docket,
+                InputFiles.of(worktop.episode(), file -> progress.accept("Reading " + file)),
+                on,
+                remarks());
+    }
+
+    /** Why something went out that was not decided. */
+    private List<String> remarks() {
+        return new Publications(worktop.episode())
+                .read().stream()
+                        .filter(one -> !one.anyway().isEmpty())
+                        .map(one -> "Published on %s by %s with something undecided, because: %s"
+                                .formatted(one.on(), one.who(), one.anyway()))
+                        .toList();
     }
 
     private Publication publication(LocalDate on, String who, String anyway) {

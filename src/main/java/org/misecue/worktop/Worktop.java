@@ -75,7 +75,6 @@ public final class Worktop {
             Lazy.of(() -> Findings.of(said(), claims(), recipe(), pantry()).withHeardOtherwise(heardOtherwise()));
     private final Lazy<List<Claim>> claims = Lazy.of(this::findClaims);
     private final Lazy<Picture> picture;
-    private final Lazy<Docket> docket = Lazy.of(this::docketAnew);
     private final Lazy<ScaledRecipe> scaled = Lazy.of(() -> scale(settings().batch()));
     private final Lazy<ScaledRecipe> published =
             Lazy.of(() -> scale(settings().publish().batch()));
@@ -83,7 +82,7 @@ public final class Worktop {
     private final Lazy<ShotPlan> shots = Lazy.of(this::planShots);
     private final Lazy<List<Offer>> offers = Lazy.of(() -> Offers.of(recipe(), narrations(), pantry()));
     private final Lazy<Edition> edition = Lazy.of(this::makeEdition);
-    private final Lazy<Edition> draft = Lazy.of(this::makeDraft);
+    private final Lazy<Edition> timed = Lazy.of(this::timeEdition);
     private final Lazy<PublishTemplates> templates = Lazy.of(this::readTemplates);
     private final Lazy<Description> description =
             Lazy.of(() -> Describer.describe(edition(), Publishing.description(settings()), templates.get()));
@@ -202,13 +201,8 @@ public final class Worktop {
         return picture.get();
     }
 
-    /** What is to be decided, with what was decided until now. */
+    /** What is to be decided, with what was decided until now: decisions are read again whenever somebody asks. */
     public Docket docket() {
-        return docket.get();
-    }
-
-    /** The same, with the decisions read again. */
-    public Docket docketAnew() {
         return Docket.of(findings(), new Decisions(episode).read());
     }
 
@@ -244,25 +238,28 @@ public final class Worktop {
 
     /** The published recipe as a page, with its data for machines. */
     public String recipePage() {
-        return RecipePage.html(draft.get(), Publishing.description(settings()), templates.get());
+        return RecipePage.html(draft(), Publishing.description(settings()), templates.get());
     }
 
     /** The print of that page. */
     public byte[] recipePrint() {
-        return RecipePage.pdf(draft.get(), Publishing.description(settings()), templates.get());
+        return RecipePage.pdf(draft(), Publishing.description(settings()), templates.get());
     }
 
     /** The published recipe for machines; a draft says that it is one. */
     public String recipeData() {
-        return SchemaOrg.json(draft.get());
+        return SchemaOrg.json(draft());
     }
 
-    /** With the length of its film, for which the film is opened, and with what still keeps it from going out. */
-    private Edition makeDraft() {
+    /** With what still keeps it from going out. */
+    private Edition draft() {
         Release release = new Release(this);
-        return edition()
-                .with(edition().web().withLength(Publishing.length(this)))
-                .asDraft(release.isBlocked() ? Optional.of(release.draftHead()) : Optional.empty());
+        return timed.get().asDraft(release.isBlocked() ? Optional.of(release.draftHead()) : Optional.empty());
+    }
+
+    /** With the length of its film, for which the film is opened. */
+    private Edition timeEdition() {
+        return edition().with(edition().web().withLength(Publishing.length(this)));
     }
 
     private Recipe readRecipe() {
@@ -279,24 +276,14 @@ public final class Worktop {
     /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
     public List<String> heardOtherwise() {
         return new Corrections(episode)
-                .read().stream().filter(this::isPutIn).map(Worktop::words).toList();
+                .read().stream().filter(this::isPutIn).map(Correction::sentence).toList();
     }
 
-    private boolean isPutIn(Correction correction) {
+    /** Whether the words that it corrects are still there. */
+    public boolean isPutIn(Correction correction) {
         return narrations().stream()
                 .filter(one -> one.source().equals(correction.narration()))
                 .anyMatch(one -> one.mended().contains(correction.mend()));
-    }
-
-    private static String words(Correction one) {
-        return "At %s in %s %s heard “%s” where “%s” was written (%s)."
-                .formatted(
-                        Clock.hms(one.mend().at()),
-                        one.narration(),
-                        one.who().isEmpty() ? "somebody" : one.who(),
-                        one.mend().heard(),
-                        one.mend().was(),
-                        Decisions.minute(one.when()));
     }
 
     private Alignment align() {
@@ -355,18 +342,25 @@ public final class Worktop {
     /** What a producer has to hear of them before they are published. */
     public List<Note> offerNotes() {
         return offers().stream()
-                .map(
-                        offer -> new Note(
-                                Place.of(offer.moment().source()),
-                                "at %s %s may take the place of %s; %s"
-                                        .formatted(
-                                                Clock.hms(offer.moment().at()),
-                                                offer.use(),
-                                                offer.instead(),
-                                                offer.isNamed()
-                                                        ? "the description says so as said in the film: listen whether that was meant"
-                                                        : "what it takes the place of was guessed, so the description leaves it out")))
+                .map(offer -> new Note(Place.of(offer.moment().source()), words(offer)))
                 .toList();
+    }
+
+    /** What was understood, and what the description makes of it. */
+    public static String words(Offer offer) {
+        return "at %s %s may take the place of %s; %s"
+                .formatted(
+                        Clock.hms(offer.moment().at()),
+                        offer.use(),
+                        offer.instead(),
+                        offer.isNamed()
+                                ? "the description says so as said in the film: listen whether that was meant"
+                                : "what it takes the place of was guessed, so the description leaves it out");
+    }
+
+    /** How many characters the description may have. */
+    public int mostCharacters() {
+        return Publishing.description(settings()).limit();
     }
 
     private Edition makeEdition() {

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.misecue.shown.LanguageData;
 
 /** A desk that a test opened, and a client that has its key. */
@@ -67,6 +68,16 @@ public final class OpenDesk implements AutoCloseable {
     /** Over this folder, guests may come, and the clock on the wall is this one. */
     public static OpenDesk at(Clock clock, Path folder) {
         return new OpenDesk(folder, true, false, clock);
+    }
+
+    /** Over this folder; what films show is read. Without the language data for that the test is skipped, and says so. */
+    public static OpenDesk reading(Path folder) {
+        if (!Boolean.getBoolean("misecue.require.ocr")) {
+            Assumptions.assumeTrue(
+                    LanguageData.find(System.getenv()).isPresent(),
+                    "skipped: Tesseract's language data is not installed (Debian: tesseract-ocr-eng)");
+        }
+        return new OpenDesk(folder, false, true);
     }
 
     /** Over this folder, and guests may come. */

@@ -1,35 +1,53 @@
 package org.misecue.desk.check;
 
-import java.nio.file.Path;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.misecue.compare.Evidence;
+import java.util.stream.Stream;
 import org.misecue.compare.Finding;
 import org.misecue.compare.Findings;
 import org.misecue.decide.Docket;
 import org.misecue.decide.DocketText;
 import org.misecue.decide.Matter;
-import org.misecue.narration.Clock;
+import org.misecue.desk.door.Refusal;
+import org.misecue.episode.Choice;
+import org.misecue.episode.Decision;
+import org.misecue.narration.Narration;
 import org.misecue.worktop.Worktop;
 
 /**
  * What the page shows.
  *
+ * @param mark changes with what was found, and not with what was decided
+ * @param filmed whether there is anything to hold the recipe against
  * @param summary how far it has come, in a sentence
  * @param undecided how many somebody has to decide on
  * @param sections in the order in which they are worked through
- * @param heardOtherwise sentences about words that somebody corrected
+ * @param heard what somebody corrected by ear
+ * @param narrations the files in which words can be corrected
+ * @param law by what allergens are told; empty where none are
  */
-public record CheckSheet(String summary, int undecided, List<Section> sections, List<String> heardOtherwise) {
+public record CheckSheet(
+        String mark,
+        boolean filmed,
+        String summary,
+        int undecided,
+        List<Section> sections,
+        List<Heard> heard,
+        List<String> narrations,
+        String law) {
 
-    /** Rows under a heading; those that need nobody's decision are folded away. */
+    /** Rows under a heading; those that need no look are folded away. */
     public record Section(Findings.Kind kind, List<Row> rows) {
 
         public boolean isFolded() {
-            return !kind.isOpen();
+            return kind == Findings.Kind.AGREES;
         }
     }
 
@@ -40,6 +58,10 @@ public record CheckSheet(String summary, int undecided, List<Section> sections, 
      */
     public record Row(Finding finding, Optional<Matter> matter, List<Play> moments) {
 
+        public String id() {
+            return finding.id();
+        }
+
         public String standing() {
             return matter.map(DocketText::standing).orElse("");
         }
@@ -49,68 +71,71 @@ public record CheckSheet(String summary, int undecided, List<Section> sections, 
         }
 
         public boolean isDecided() {
-            return matter.filter(one -> one.decision().isPresent()).isPresent();
+            return matter.flatMap(Matter::decision).isPresent();
         }
 
-        public String mark() {
-            return matter.map(Matter::mark).orElse("");
-        }
-    }
-
-    /**
-     * A moment that can be played.
-     *
-     * @param film the film's file name; empty where there is none of it
-     */
-    public record Play(Evidence evidence, Optional<String> film) {
-
-        public String time() {
-            return Clock.hms(evidence.moment().at());
+        public boolean isDecided(Choice choice) {
+            return matter.flatMap(Matter::decision)
+                    .filter(one -> one.choice() == choice)
+                    .isPresent();
         }
 
-        /** Seconds on the film's clock. */
-        public String seconds() {
-            return String.valueOf(evidence.moment().at().toMillis() / 1000.0);
+        public String note() {
+            return matter.flatMap(Matter::decision).map(Decision::note).orElse("");
         }
 
-        public boolean isShown() {
-            return evidence.via() == Evidence.Via.SHOWN;
+        /** As the row's form carries it. */
+        public String seen() {
+            return matter.map(Matter::seen).map(Object::toString).orElse("");
         }
     }
 
     static CheckSheet of(Worktop worktop) {
         Findings findings = worktop.findings();
-        Docket docket = worktop.docketAnew();
+        Docket docket = worktop.docket();
         Map<String, Matter> matters =
                 docket.matters().stream().collect(Collectors.toMap(Matter::about, Function.identity()));
+        List<Heard> heard = Heard.all(worktop);
         List<Section> sections = findings.groups().stream()
                 .map(group -> new Section(
                         group.kind(),
                         group.findings().stream()
-                                .map(finding -> row(worktop, finding, matters))
+                                .map(finding -> row(worktop, finding, matters, heard))
                                 .toList()))
                 .toList();
         return new CheckSheet(
-                DocketText.summary(docket), docket.undecided().size(), sections, findings.heardOtherwise());
+                UUID.nameUUIDFromBytes((findings.toString() + heard).getBytes(UTF_8))
+                        .toString(),
+                worktop.filmed(),
+                DocketText.summary(docket),
+                docket.undecided().size(),
+                sections,
+                heard,
+                worktop.narrations().stream().map(Narration::source).toList(),
+                findings.source());
     }
 
-    private static Row row(Worktop worktop, Finding finding, Map<String, Matter> matters) {
+    private static Row row(Worktop worktop, Finding finding, Map<String, Matter> matters, List<Heard> heard) {
         List<Play> moments = finding.evidence().stream()
-                .map(one -> new Play(
-                        one,
-                        worktop.filmOf(one.moment().source())
-                                .map(Path::getFileName)
-                                .map(Path::toString)))
+                .map(one -> Play.of(worktop, one, heard))
                 .toList();
         return new Row(finding, Optional.ofNullable(matters.get(finding.about())), moments);
     }
 
-    /** The row of a finding, and of what kind it is. */
-    Optional<Section> only(String about) {
-        return sections.stream()
-                .flatMap(section -> section.rows().stream()
-                        .filter(row -> row.finding().about().equals(about))
-                        .map(row -> new Section(section.kind(), List.of(row))))
-                .findFirst();
+    private Stream<Row> rows() {
+        return sections.stream().flatMap(section -> section.rows().stream());
+    }
+
+    /** @throws Refusal if nothing on the page is about this */
+    Row row(String about) {
+        return rows().filter(row -> row.finding().about().equals(about))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(409, "“" + about + "” is no longer on the page; load it again."));
+    }
+
+    /** @param seen what the rows of an older page carry */
+    List<Row> decidedOtherwise(Collection<String> seen) {
+        return rows().filter(row -> row.matter().isPresent() && !seen.contains(row.seen()))
+                .toList();
     }
 }

@@ -1,107 +1,112 @@
-// Plays moments, and lets single keys decide on the row that has the focus. Everything here is a button on the page too.
+// Single keys on the row that has the focus. Each presses what stands on the row as a button or a field.
 "use strict";
 
 (() => {
-  const BEFORE = 2;
-  const AFTER = 6;
-  const film = document.getElementById("film");
-  const place = film.closest("aside");
-  const says = document.getElementById("film-says");
-  let until = Infinity;
-
-  document.addEventListener("click", (event) => {
-    const button = event.target.closest("button.play");
-    if (button) {
-      play(button.dataset.film, Number(button.dataset.at));
-    }
-  });
-
-  async function play(address, at) {
-    place.hidden = false;
-    until = at + AFTER;
-    const src = await playable(address);
-    if (!src) {
-      return;
-    }
-    if (film.dataset.src !== src) {
-      film.dataset.src = src;
-      film.src = src;
-    }
-    film.currentTime = Math.max(0, at - BEFORE);
-    film.play().catch(() => tell("Press play in the picture; this browser does not begin by itself."));
-  }
-
-  film.addEventListener("timeupdate", () => {
-    if (film.currentTime >= until) {
-      film.pause();
-      until = Infinity;
-    }
-  });
-
-  // The camera's own file where the browser can play it, else a smaller copy, which is made now.
-  async function playable(address) {
-    tell("");
-    let state = await json(address + "/state");
-    if (state && !state.src && !state.wrong) {
-      state = await json(address + "/proxy", { method: "POST" });
-    }
-    while (state && !state.src && !state.wrong) {
-      tell(`A copy that this browser can play is being made: ${state.making ?? 0} %`);
-      await new Promise((done) => setTimeout(done, 700));
-      state = await json(address + "/state");
-    }
-    tell(state ? state.wrong : "This film cannot be played here.");
-    return state?.src;
-  }
-
-  async function json(address, how) {
-    const answer = await fetch(address, how);
-    return answer.ok ? answer.json() : null;
-  }
-
-  function tell(sentence) {
-    says.textContent = sentence ?? "";
-  }
+  const rows = () => [...document.querySelectorAll("article.verdict")].filter((row) => row.checkVisibility());
 
   document.addEventListener("keydown", (event) => {
+    if (event.ctrlKey || event.altKey || event.metaKey || event.defaultPrevented) {
+      return;
+    }
     const row = event.target.closest("article.verdict");
-    const typing = event.target.closest("input, textarea, select, video");
-    if (typing || event.ctrlKey || event.altKey || event.metaKey) {
+    if (event.target.closest("input, textarea, select, video, summary") && event.key !== "Escape") {
       return;
     }
     if (event.key === "ArrowDown" || event.key === "ArrowUp") {
-      move(row, event.key === "ArrowDown" ? 1 : -1, event);
+      focus(next(row, event.key === "ArrowDown" ? 1 : -1), event);
     } else if (row) {
       act(row, event.key.toLowerCase(), event);
     }
   });
 
-  function move(row, step, event) {
-    const rows = [...document.querySelectorAll("article.verdict")].filter((one) => one.offsetParent);
-    const next = row ? rows[rows.indexOf(row) + step] : rows[step > 0 ? 0 : -1];
-    if (next) {
+  function next(row, step, wanted = () => true) {
+    const all = rows();
+    let at = row ? all.indexOf(row) + step : step > 0 ? 0 : all.length - 1;
+    while (all[at] && !wanted(all[at])) {
+      at += step;
+    }
+    return all[at];
+  }
+
+  function focus(element, event) {
+    if (element) {
       event.preventDefault();
-      next.focus();
+      element.focus();
     }
   }
 
   function act(row, key, event) {
-    if (key === "m") {
-      row.querySelector("button.play")?.click();
-    } else if (key === "w") {
-      const words = row.querySelector("details.by-ear");
-      if (words) {
-        event.preventDefault();
-        words.open = true;
-        words.querySelector("input[name=heard]").focus();
-      }
-    } else {
-      row.querySelector(`button[data-key="${CSS.escape(key)}"]`)?.click();
+    switch (key) {
+      case "j":
+        return focus(next(row, 1), event);
+      case "n":
+        return focus(next(row, 1, (one) => one.classList.contains("open")), event);
+      case "m":
+        return play(row);
+      case "w":
+        return correct(row, event);
+      case "y":
+        return focus(row.querySelector("input[name=note]"), event);
+      case "escape":
+        return focus(row, event);
+      default:
+        row.querySelector(`button[data-key="${CSS.escape(key)}"]`)?.click();
     }
   }
 
-  // Whoever decides types their name once a session.
-  const by = document.getElementById("by");
-  by.value = sessionStorage.getItem("by") ?? by.value;
-  by.addEventListener("change", () => sessionStorage.setItem("by", by.value));
+  // Each press the next of its moments.
+  function play(row) {
+    const moments = [...row.querySelectorAll("button.play")];
+    const last = Number(row.dataset.played ?? -1);
+    if (moments.length) {
+      row.dataset.played = (last + 1) % moments.length;
+      moments[row.dataset.played].click();
+    }
+  }
+
+  function correct(row, event) {
+    const details = row.querySelector(".by-ear details");
+    if (details) {
+      details.open = true;
+      focus(details.querySelector("textarea"), event);
+    }
+  }
+
+  // Rows that were just decided stay in sight until somebody chooses anew what they want to see.
+  document.addEventListener("change", (event) => {
+    if (event.target.name === "rows") {
+      document.querySelectorAll("article.just").forEach((row) => row.classList.remove("just"));
+    }
+  });
+
+  // Whoever worked on a row that is drawn anew goes on there, or where it was.
+  let place = null;
+
+  document.body.addEventListener("htmx:beforeSwap", (event) => {
+    const row = document.activeElement.closest("article.verdict");
+    if (row && event.detail.target.id === "sheet") {
+      place = { id: row.id, at: rows().indexOf(row) };
+    }
+  });
+
+  document.body.addEventListener("htmx:afterSettle", () => {
+    const all = rows();
+    if (place && all.length) {
+      if (document.activeElement === document.body) {
+        (all.find((row) => row.id === place.id) ?? all[place.at] ?? all[0]).focus();
+      }
+      place = null;
+    }
+  });
+
+  // A link to a row may be quicker than the row.
+  document.body.addEventListener("htmx:afterSettle", () => {
+    if (location.hash && !document.querySelector(":target")) {
+      const row = document.getElementById(location.hash.slice(1));
+      if (row) {
+        location.replace(location.hash);
+        row.focus();
+      }
+    }
+  });
 })();
