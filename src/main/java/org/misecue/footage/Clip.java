@@ -6,9 +6,7 @@ import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_VIDEO;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.misecue.notice.BadInput;
 
@@ -44,29 +42,11 @@ public final class Clip {
             tracks.get(0).ifPresent(track -> lanes.add(PictureLane.open(film, track, from, end)));
             tracks.get(1)
                     .ifPresent(track -> SoundLane.open(film, track, from, end).ifPresent(lanes::add));
-            NewFile.write(out, place -> write(lanes, place));
+            NewFile.write(out, place -> Making.write(lanes, place, "", at -> true));
         } catch (FilmFault e) {
             throw e.of(film);
         } finally {
             lanes.forEach(Lane::close);
         }
-    }
-
-    private static void write(List<Lane> lanes, Path file) {
-        try (FilmWriter writer = new FilmWriter(file)) {
-            lanes.forEach(lane -> lane.prepare(writer));
-            writer.begin();
-            // Whichever track is behind goes next, so that little waits in memory.
-            Optional<Lane> behind = behind(lanes);
-            while (behind.isPresent()) {
-                behind.get().step();
-                behind = behind(lanes);
-            }
-            writer.finish();
-        }
-    }
-
-    private static Optional<Lane> behind(List<Lane> lanes) {
-        return lanes.stream().filter(Lane::isOpen).min(Comparator.comparing(Lane::next));
     }
 }

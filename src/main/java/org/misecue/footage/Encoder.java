@@ -12,6 +12,7 @@ import static org.bytedeco.ffmpeg.global.avcodec.avcodec_free_context;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_open2;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_receive_packet;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_send_frame;
+import static org.bytedeco.ffmpeg.global.avutil.AV_PICTURE_TYPE_I;
 import static org.bytedeco.ffmpeg.global.avutil.AV_PICTURE_TYPE_NONE;
 import static org.bytedeco.ffmpeg.global.avutil.av_channel_layout_copy;
 import static org.bytedeco.ffmpeg.global.avutil.av_opt_set;
@@ -40,6 +41,8 @@ final class Encoder implements AutoCloseable {
     private final AVPacket packet = av_packet_alloc();
     private final FilmWriter writer;
     private final AVStream stream;
+    private boolean keyEverySecond;
+    private long nextKey;
 
     private Encoder(AVCodecContext codec, AVCodec encoder, FilmWriter writer) {
         this.codec = codec;
@@ -81,11 +84,17 @@ final class Encoder implements AutoCloseable {
         return new Encoder(codec, encoder, writer);
     }
 
+    /** Lets players begin anywhere without much decoding. */
+    Encoder withKeyEverySecond() {
+        keyEverySecond = true;
+        return this;
+    }
+
     /** Encodes a frame; null ends the track. */
     void encode(@Nullable AVFrame frame) {
         if (frame != null) {
             // Whether the source's frame was a key frame is no business of the new film.
-            frame.pict_type(AV_PICTURE_TYPE_NONE);
+            frame.pict_type(isKey(frame) ? AV_PICTURE_TYPE_I : AV_PICTURE_TYPE_NONE);
         }
         Ffmpeg.done(avcodec_send_frame(codec, frame), "encoding a frame");
         while (avcodec_receive_packet(codec, packet) >= 0) {
@@ -93,6 +102,17 @@ final class Encoder implements AutoCloseable {
             packet.stream_index(stream.index());
             writer.write(packet);
         }
+    }
+
+    /** The first frame of each second. */
+    private boolean isKey(AVFrame frame) {
+        if (!keyEverySecond || frame.pts() < nextKey) {
+            return false;
+        }
+        AVRational base = codec.time_base();
+        long second = Math.floorDiv(Math.multiplyExact(frame.pts(), base.num()), base.den());
+        nextKey = -Math.floorDiv(-Math.multiplyExact(second + 1, base.den()), base.num());
+        return true;
     }
 
     @Override

@@ -27,6 +27,8 @@ import org.bytedeco.ffmpeg.avutil.AVDictionary;
 /** An MP4 file being written: all streams first, then {@link #begin}, packets, {@link #finish}. */
 final class FilmWriter implements AutoCloseable {
 
+    static final String COMMENT = "comment";
+
     private final AVFormatContext context = new AVFormatContext(null);
     private final AVIOContext file = new AVIOContext(null);
 
@@ -44,6 +46,15 @@ final class FilmWriter implements AutoCloseable {
         stream.time_base(codec.time_base());
         stream.avg_frame_rate(codec.framerate());
         return stream;
+    }
+
+    /** Says something in the file itself; nothing if empty. */
+    void comment(String text) {
+        if (!text.isEmpty()) {
+            AVDictionary tags = new AVDictionary(null);
+            av_dict_set(tags, COMMENT, text, 0);
+            context.metadata(tags);
+        }
     }
 
     void begin() {

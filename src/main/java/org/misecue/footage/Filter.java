@@ -71,12 +71,27 @@ final class Filter implements AutoCloseable {
 
     /** The filters that stand a picture upright, with square pixels. */
     static String upright(int turn) {
-        String square = "scale=w=round(iw*sar):h=ih:flags=bicubic+accurate_rnd,setsar=1";
+        return "scale=w=round(iw*sar):h=ih:flags=bicubic+accurate_rnd,setsar=1" + turning(turn);
+    }
+
+    /**
+     * The same, no wider than a width, in one quick step and with even sides, as encoders want them; what is thrown away is
+     * not turned first.
+     */
+    static String small(int turn, int width) {
+        String side = turn % 180 == 0 ? "iw*sar" : "ih";
+        String shrink = "min(1,%d/(%s))".formatted(width, side);
+        return "scale=w='2*max(1,round(iw*sar*%1$s/2))':h='2*max(1,round(ih*%1$s/2))':flags=area,setsar=1,format=yuv420p"
+                        .formatted(shrink)
+                + turning(turn);
+    }
+
+    private static String turning(int turn) {
         return switch (turn) {
-            case 90 -> square + ",transpose=clock";
-            case 180 -> square + ",hflip,vflip";
-            case 270 -> square + ",transpose=cclock";
-            default -> square;
+            case 90 -> ",transpose=clock";
+            case 180 -> ",hflip,vflip";
+            case 270 -> ",transpose=cclock";
+            default -> "";
         };
     }
 

@@ -1,7 +1,6 @@
 package org.misecue.footage;
 
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_get_name;
-import static org.bytedeco.ffmpeg.global.avformat.AV_DISPOSITION_ATTACHED_PIC;
 import static org.bytedeco.ffmpeg.global.avformat.av_guess_frame_rate;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entries_count;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
@@ -51,7 +50,7 @@ public final class Footage {
             return new Track.Sound(name, codec.sample_rate(), codec.ch_layout().nb_channels());
         }
         AVRational rate = av_guess_frame_rate(reel.context(), stream, null);
-        boolean moving = rate.num() > 0 && (stream.disposition() & AV_DISPOSITION_ATTACHED_PIC) == 0;
+        boolean moving = rate.num() > 0 && !Reel.isCover(stream);
         if (codec.codec_type() == AVMEDIA_TYPE_VIDEO && moving) {
             return picture(stream, name, new FrameRate(rate.num(), rate.den()));
         }

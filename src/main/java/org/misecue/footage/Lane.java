@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 abstract class Lane implements AutoCloseable {
 
+    /** Longer than any film. */
+    static final Duration FOREVER = Duration.ofDays(365);
+
     private final Filter filter;
     private final AVFrame finished = av_frame_alloc();
     private @Nullable Encoder encoder;

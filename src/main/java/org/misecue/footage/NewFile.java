@@ -12,16 +12,20 @@ import org.misecue.notice.Place;
 /** A file that appears whole or not at all. */
 final class NewFile {
 
-    /** Writes a file's content at the place it is given. */
+    /** Writes a file's content at the place it is given, and says whether it is whole. */
     @FunctionalInterface
     interface Content {
-        void writeTo(Path place) throws IOException;
+        boolean writeTo(Path place) throws IOException;
     }
 
     private NewFile() {}
 
-    /** Has the content written beside the file under another name and moves it there when it is done. */
-    static void write(Path file, Content content) {
+    /**
+     * Has the content written beside the file under another name and moves it there when it is done.
+     *
+     * @return whether it was whole; if not, the place is as it was before
+     */
+    static boolean write(Path file, Content content) {
         Path target = file.toAbsolutePath();
         Path unfinished = null;
         try {
@@ -30,8 +34,11 @@ final class NewFile {
             String name = ".%s.unfinished-%d"
                     .formatted(target.getFileName(), ProcessHandle.current().pid());
             unfinished = target.resolveSibling(name);
-            content.writeTo(unfinished);
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            boolean whole = content.writeTo(unfinished);
+            if (whole) {
+                Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            }
+            return whole;
         } catch (IOException | UncheckedIOException e) {
             throw new BadInput(
                     Place.of(file.toString()),

@@ -15,14 +15,19 @@ final class PictureLane extends Lane {
     private static final String ENCODABLE = ",scale=w='min(iw,3840)':h='min(ih,3840)'"
             + ":force_original_aspect_ratio=decrease:force_divisible_by=2:flags=bicubic,format=yuv420p";
 
+    /** For a proxy: quick to make, quick to decode, and still to be read on a page. */
+    private static final int SMALL = 960;
+
+    private final boolean small;
     private final Decoder decoder;
     private final Playhead playhead;
     private final long zero;
     private final long end;
     private boolean first = true;
 
-    private PictureLane(Playhead playhead, Filter filter, Duration from, Duration to) {
+    private PictureLane(Playhead playhead, Filter filter, boolean small, Duration from, Duration to) {
         super(filter);
+        this.small = small;
         this.playhead = playhead;
         this.decoder = playhead.decoder();
         // A frame that begins a trifle later is meant by the rounded moment: the clip's clock starts with it.
@@ -33,12 +38,22 @@ final class PictureLane extends Lane {
     }
 
     static PictureLane open(Path film, int track, Duration from, Duration to) {
+        return open(film, track, false, from, to);
+    }
+
+    /** The whole film, small and with a key frame every second. */
+    static PictureLane small(Path film, int track) {
+        return open(film, track, true, Duration.ZERO, FOREVER);
+    }
+
+    private static PictureLane open(Path film, int track, boolean small, Duration from, Duration to) {
         Playhead playhead = Playhead.open(film, track, from);
         AVStream stream = playhead.decoder().stream();
+        int turn = Reel.turn(stream.codecpar());
         try {
-            String chain = Filter.upright(Reel.turn(stream.codecpar())) + ENCODABLE;
+            String chain = small ? Filter.small(turn, SMALL) : Filter.upright(turn) + ENCODABLE;
             Filter filter = Filter.pictures(playhead.frame(), stream.time_base(), chain);
-            return new PictureLane(playhead, filter, from, to);
+            return new PictureLane(playhead, filter, small, from, to);
         } catch (FilmFault e) {
             playhead.close();
             throw e;
@@ -54,7 +69,8 @@ final class PictureLane extends Lane {
         }
         long begins = first ? zero : frame.pts();
         frame.pts(begins - zero);
-        frame.duration(Math.max(1, Math.min(end, playhead.nextPts(end)) - begins));
+        long last = small ? begins + frame.duration() : end;
+        frame.duration(Math.max(1, Math.min(end, playhead.nextPts(last)) - begins));
         first = false;
         into.push(frame);
         return true;
@@ -63,7 +79,8 @@ final class PictureLane extends Lane {
     @Override
     Encoder newEncoder(AVFrame frame, Filter from, FilmWriter writer) {
         AVRational rate = av_guess_frame_rate(decoder.reel().context(), decoder.stream(), null);
-        return Encoder.pictures(frame, from.base(), rate, writer);
+        Encoder encoder = Encoder.pictures(frame, from.base(), rate, writer);
+        return small ? encoder.withKeyEverySecond() : encoder;
     }
 
     @Override

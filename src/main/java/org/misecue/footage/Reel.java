@@ -2,6 +2,7 @@ package org.misecue.footage;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_DATA_DISPLAYMATRIX;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_side_data_get;
+import static org.bytedeco.ffmpeg.global.avformat.AV_DISPOSITION_ATTACHED_PIC;
 import static org.bytedeco.ffmpeg.global.avformat.av_find_best_stream;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_close_input;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_find_stream_info;
@@ -11,6 +12,7 @@ import static org.bytedeco.ffmpeg.global.avformat.avformat_open_input;
 import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_VIDEO;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_free;
+import static org.bytedeco.ffmpeg.global.avutil.av_dict_get;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_set;
 import static org.bytedeco.ffmpeg.global.avutil.av_display_rotation_get;
 
@@ -20,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
@@ -29,6 +32,7 @@ import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVIndexEntry;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVDictionary;
+import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
 import org.misecue.notice.BadInput;
@@ -123,10 +127,25 @@ final class Reel implements AutoCloseable {
                 .toList();
     }
 
-    /** The main stream of a media type. */
+    /** The main stream of a media type; a picture on the cover of a recording is none. */
     OptionalInt best(int mediaType) {
         int index = av_find_best_stream(context, mediaType, -1, -1, (AVCodec) null, 0);
-        return index < 0 ? OptionalInt.empty() : OptionalInt.of(index);
+        return index < 0 || isCover(context.streams(index)) ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    static boolean isCover(AVStream stream) {
+        return (stream.disposition() & AV_DISPOSITION_ATTACHED_PIC) != 0;
+    }
+
+    /** FFmpeg's name for the kind of file. */
+    String format() {
+        return context.iformat().name().getString();
+    }
+
+    /** What the file says of itself under a name. */
+    Optional<String> tag(String name) {
+        AVDictionaryEntry entry = av_dict_get(context.metadata(), name, null, 0);
+        return entry == null ? Optional.empty() : Optional.of(entry.value().getString());
     }
 
     /** From the first picture to the end of the last picture or sound. */

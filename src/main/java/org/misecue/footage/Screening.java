@@ -1,6 +1,5 @@
 package org.misecue.footage;
 
-import static org.bytedeco.ffmpeg.global.avformat.AV_DISPOSITION_ATTACHED_PIC;
 import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_VIDEO;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_alloc;
 import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
@@ -72,7 +71,7 @@ public final class Screening implements AutoCloseable {
     public static Screening open(Path film, Duration between, int smallSide) {
         Reel reel = Reel.open(film);
         int track = reel.best(AVMEDIA_TYPE_VIDEO).orElse(-1);
-        if (track < 0 || (reel.context().streams(track).disposition() & AV_DISPOSITION_ATTACHED_PIC) != 0) {
+        if (track < 0) {
             reel.close();
             throw new BadInput(
                     Place.of(film.toString()),

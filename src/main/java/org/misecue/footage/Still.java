@@ -50,7 +50,10 @@ public final class Still {
         } catch (FilmFault e) {
             throw e.of(film);
         }
-        NewFile.write(png, place -> Files.write(place, picture));
+        NewFile.write(png, place -> {
+            Files.write(place, picture);
+            return true;
+        });
     }
 
     private static byte[] png(Playhead playhead, String size) {
