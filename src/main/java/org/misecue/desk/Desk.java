@@ -25,6 +25,8 @@ import org.misecue.desk.door.Keys;
 import org.misecue.desk.find.ArchivePage;
 import org.misecue.desk.find.FindPage;
 import org.misecue.desk.text.TextStation;
+import org.misecue.desk.media.CuttingBoard;
+import org.misecue.desk.media.Films;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -87,6 +89,8 @@ public final class Desk implements AutoCloseable {
                 new Pulse(),
                 new BowlsStation(settings.clock()),
                 new DayStation(settings.clock()),
+                new Films(),
+                new CuttingBoard(),
                 new FindPage(),
                 new ArchivePage(),
                 new CheckStation(settings.clock()),

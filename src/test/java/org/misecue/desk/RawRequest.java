@@ -8,12 +8,12 @@ import java.net.Socket;
 import java.net.SocketException;
 
 /** A request as no well-behaved client would send it. */
-final class RawRequest {
+public final class RawRequest {
 
     private RawRequest() {}
 
     /** @return all that comes back until the desk hangs up, or what came until then */
-    static String send(int port, String text) {
+    public static String send(int port, String text) {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setSoTimeout(5_000);
             socket.getOutputStream().write(text.getBytes(ISO_8859_1));
@@ -28,7 +28,7 @@ final class RawRequest {
     }
 
     /** The status in the first line; 0 where the desk just hung up. */
-    static int status(String answer) {
+    public static int status(String answer) {
         return answer.startsWith("HTTP/1.1 ") ? Integer.parseInt(answer.substring(9, 12)) : 0;
     }
 }
