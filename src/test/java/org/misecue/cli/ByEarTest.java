@@ -82,4 +82,22 @@ class ByEarTest {
                 .startsWith("misecue: .misecue/corrections.yaml:1:")
                 .contains("a time on the narration's clock");
     }
+
+    @Test
+    void the_way_of_a_verdict_tells_what_was_corrected() {
+        decide("--heard", "0:02 one thirty = one fifty");
+        assertThat(stage.run("compare", "buns", "--explain", "flour").out())
+                .contains("Corrected by ear\n  At 0:02 in narration/main.txt Nell heard “one fifty”");
+        assertThat(stage.run("compare", "buns", "--explain", "flour", "--json").out())
+                .contains("\"heardOtherwise\" : [ \"At 0:02");
+    }
+
+    @Test
+    void a_correction_whose_words_are_gone_is_told_as_a_note() {
+        decide("--heard", "0:02 one thirty = one fifty");
+        stage.write("buns/narration/main.txt", "[0:02] now two fifty grams of flower\n[0:08] and two eggs\n");
+        OnStage.Ran ran = stage.run("compare", "buns");
+        assertThat(ran.err()).contains("note: narration/main.txt: “one thirty” is no longer said at 0:02");
+        assertThat(ran.out()).doesNotContain("Corrected by ear");
+    }
 }

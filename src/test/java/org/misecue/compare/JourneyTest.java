@@ -123,7 +123,7 @@ class JourneyTest {
     @Test
     void the_json_has_every_journey_with_its_stops() throws IOException {
         JsonNode json = new ObjectMapper().readTree(JourneyJson.of(explain(FLAN, SPOKEN, "syrup")));
-        assertThat(json.fieldNames()).toIterable().containsExactly("scale", "journeys");
+        assertThat(json.fieldNames()).toIterable().containsExactly("scale", "journeys", "heardOtherwise");
         JsonNode syrup = json.at("/journeys/0");
         assertThat(syrup.fieldNames())
                 .toIterable()

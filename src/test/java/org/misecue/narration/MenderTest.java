@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MenderTest {
 
@@ -84,5 +86,51 @@ class MenderTest {
                 .containsExactly(
                         "narration/main.vtt: “flower” is no longer said at 0:02, so what was heard there, “flour”, was left out; listen again",
                         "narration/main.vtt: “eggs” is no longer said at 0:40, so what was heard there, “yolks”, was left out; listen again");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "and that's two hundred grams, and that's one seventy five grams, 2, two hundred, one seventy five",
+        "two hundred grams, one hundred grams, 0, two, one",
+        "plain flower, plain flour, 1, flower, flour",
+        "a pinch pinch of salt, a pinch of salt, 2, pinch, ''",
+        "half a of salt, half a teaspoon of salt, 1, a, a teaspoon",
+        "spoon of salt, a spoon of salt, 0, spoon, a spoon",
+        "um butter, butter, 0, um, ''",
+        "and two cups of flour, and two cups of, 4, flour, ''",
+        "one thirty one thirty, one thirty one fifty, 3, thirty, fifty",
+    })
+    void only_what_was_changed_in_a_stretch_is_corrected(
+            String written, String heard, int at, String was, String instead) {
+        List<Word> words = said(written).cues().get(0).words();
+        Mend mend = Mend.between(words, heard).orElseThrow();
+        assertThat(mend).isEqualTo(mend(at, was, instead));
+        assertThat(text(mended(written, mend))).isEqualTo(heard);
+    }
+
+    @Test
+    void capitals_and_punctuation_are_no_correction() {
+        List<Word> words = said("so, two hundred grams").cues().get(0).words();
+        assertThat(Mend.between(words, " So two hundred  grams. ")).isEmpty();
+        assertThat(Mend.between(List.of(), "something")).isEmpty();
+    }
+
+    @Test
+    void a_correction_within_another_becomes_one() {
+        Mend earlier = mend(1, "two hundred", "one fifty");
+        List<Word> words =
+                mended("that's two hundred grams", earlier).cues().get(0).words();
+        Mend later = Mend.between(words, "that's one seventy five grams").orElseThrow();
+        assertThat(later.was()).isEqualTo("fifty");
+        assertThat(later.over(earlier, words)).isEqualTo(mend(1, "one fifty", "one seventy five"));
+        assertThat(later.over(earlier, words).corrects(earlier)).isTrue();
+        Mend elsewhere = mend(0, "that's", "it's");
+        assertThat(elsewhere.over(earlier, words)).isEqualTo(elsewhere);
+    }
+
+    @Test
+    void dashes_are_no_words() {
+        assertThat(text(mended("- flower – and eggs", mend(1, "flower and", "flour and"))))
+                .isEqualTo("- flour and – eggs");
     }
 }

@@ -59,7 +59,7 @@ public record CheckSheet(
     public record Row(Finding finding, Optional<Matter> matter, List<Play> moments) {
 
         public String id() {
-            return finding.id();
+            return Labels.id(finding.about());
         }
 
         public String standing() {

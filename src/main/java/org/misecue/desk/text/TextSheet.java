@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.misecue.compare.Findings;
@@ -76,12 +77,16 @@ public record TextSheet(
                 description.notes().stream().map(Note::toString).toList(),
                 worktop.offers().stream()
                         .map(offer -> new Offered(
-                                offer, Play.film(worktop, offer.moment().source()), Worktop.words(offer)))
+                                offer, Play.film(worktop, offer.moment().source()), sentence(Worktop.words(offer))))
                         .toList(),
                 worktop.heardOtherwise(),
                 Findings.ALLERGENS + " " + PrepPlan.LAW,
                 List.copyOf(published),
                 published.isEmpty() ? Optional.empty() : Optional.of(release.erratum(today)));
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     public boolean isDraft() {

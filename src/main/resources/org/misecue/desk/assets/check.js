@@ -84,7 +84,7 @@
 
   document.body.addEventListener("htmx:beforeSwap", (event) => {
     const row = document.activeElement.closest("article.verdict");
-    if (row && event.detail.target.id === "sheet") {
+    if (row && event.detail.target.matches("#sheet, article.verdict")) {
       place = { id: row.id, at: rows().indexOf(row) };
     }
   });

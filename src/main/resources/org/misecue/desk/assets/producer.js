@@ -82,31 +82,48 @@
     says.textContent = sentence ?? "";
   }
 
-  // A page that follows the files is drawn anew under somebody's hands: what they typed and unfolded stays.
+  // A page that follows the files is drawn anew under somebody's hands: what they typed and unfolded stays, and so does
+  // their place. While the files are worked out there is nothing to put it into, so it waits.
   const kept = new Map();
+  let hand = null;
 
   document.body.addEventListener("htmx:beforeSwap", (event) => {
-    kept.clear();
-    const target = event.detail.target;
-    if (event.detail.requestConfig.verb === "get") {
-      for (const field of target.querySelectorAll("input[id], textarea[id], details[id]")) {
-        if (state(field) !== firstState(field)) {
-          kept.set(field.id, state(field));
-        }
+    const { target, requestConfig } = event.detail;
+    if (requestConfig.verb !== "get") {
+      return;
+    }
+    for (const field of target.querySelectorAll("input[id], textarea[id], details[id]")) {
+      if (state(field) !== firstState(field)) {
+        kept.set(key(field), state(field));
       }
+    }
+    const at = document.activeElement;
+    if (at.id && target.contains(at)) {
+      hand = { id: at.id, from: at.selectionStart, to: at.selectionEnd };
     }
   });
 
   document.body.addEventListener("htmx:afterSwap", () => {
-    for (const [id, value] of kept) {
-      const field = document.getElementById(id);
-      if (field) {
-        put(field, value);
+    for (const field of document.querySelectorAll("input[id], textarea[id], details[id]")) {
+      if (kept.has(key(field))) {
+        put(field, kept.get(key(field)));
+        kept.delete(key(field));
       }
     }
-    kept.clear();
+    const at = hand && document.getElementById(hand.id);
+    if (at) {
+      if (document.activeElement !== at) {
+        at.focus({ preventScroll: true });
+      }
+      if (hand.from != null) {
+        at.setSelectionRange(hand.from, hand.to);
+      }
+      hand = null;
+    }
   });
 
+  // Words are kept only for the very words that they were typed over.
+  const key = (field) => field.id + " " + (field.form?.elements.was?.value ?? "");
   const property = (field) => (field.type === "radio" || field.type === "checkbox" ? "checked" : field.localName === "details" ? "open" : "value");
   const state = (field) => field[property(field)];
   const firstState = (field) => ({ checked: field.defaultChecked, open: false, value: field.defaultValue })[property(field)];

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.misecue.desk.check.CheckClient.form;
 import static org.misecue.desk.check.CheckClient.row;
 
+import java.awt.Font;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -18,6 +20,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.misecue.bench.CardFilm;
+import org.misecue.bench.CardTruth;
 import org.misecue.desk.OpenDesk;
 import org.misecue.episode.Choice;
 import org.misecue.episode.Decision;
@@ -78,7 +82,7 @@ class DecidingTest {
         Element butter = row(page, BUTTER);
         assertThat(butter.select("mark").text()).isEqualTo("two hundred grams");
         assertThat(butter.select("button.play").attr("data-film")).isEqualTo("/e/sample-project/media/take-1.mp4");
-        assertThat(butter.select("button.play").text()).isEqualTo("▶ 3:20");
+        assertThat(butter.select("button.play").text()).isEqualTo("▶ 3:20 m");
     }
 
     @Test
@@ -260,13 +264,32 @@ class DecidingTest {
     }
 
     @Test
-    void what_a_film_shows_is_a_row_with_its_moment() {
-        try (OpenDesk reading = OpenDesk.reading(folder).enter()) {
-            Element sugar = row(new CheckClient(reading, folder).page("check"), "40 g icing sugar");
-            assertThat(sugar.text()).contains("Shown as 60 g; 40 g is written.");
+    void what_a_film_shows_is_a_row_with_its_moment() throws IOException {
+        Path buns = temp.resolve("buns");
+        Files.createDirectories(buns.resolve("narration"));
+        Files.createDirectories(buns.resolve("footage"));
+        Files.writeString(
+                buns.resolve("recipe.md"), "# Buns\n\n- 500 g plain flour\n- 80 g caster sugar\n\n1. Mix all.\n");
+        Files.writeString(buns.resolve("narration/main.txt"), "[0:01] eighty grams of caster sugar\n");
+        CardTruth card = new CardTruth(
+                List.of("90 g caster sugar"),
+                new Font("Dialog", Font.PLAIN, 20),
+                CardTruth.Look.LIGHT_ON_BOX,
+                0.075,
+                false,
+                0.1,
+                0.6,
+                Duration.ofSeconds(2),
+                Duration.ofSeconds(4));
+        new CardFilm("main", 640, 360, 25, 0.12, CardFilm.Picture.QUIET, 5, Duration.ofSeconds(5), List.of(card))
+                .write(buns.resolve("footage/main.mp4"));
+        try (OpenDesk reading = OpenDesk.reading(buns).enter()) {
+            Element sugar = row(new CheckClient(reading, buns).page("check"), "80 g caster sugar");
+            assertThat(sugar.text()).contains("Shown as 90 g; 80 g is written.");
             Element shown = sugar.select(".moment").last();
-            assertThat(shown.text()).contains("on screen").contains("“60 g icing sugar”");
-            assertThat(shown.select("button.play").attr("data-at")).startsWith("402");
+            assertThat(shown.text()).contains("on screen").contains("“90 g caster sugar”");
+            assertThat(Double.parseDouble(shown.select("button.play").attr("data-at")))
+                    .isBetween(1.5, 2.5);
             assertThat(shown.select("textarea")).isEmpty();
         }
     }
