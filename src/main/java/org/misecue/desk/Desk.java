@@ -24,9 +24,9 @@ import org.misecue.desk.door.Door;
 import org.misecue.desk.door.Keys;
 import org.misecue.desk.find.ArchivePage;
 import org.misecue.desk.find.FindPage;
-import org.misecue.desk.text.TextStation;
 import org.misecue.desk.media.CuttingBoard;
 import org.misecue.desk.media.Films;
+import org.misecue.desk.text.TextStation;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
