@@ -30,12 +30,26 @@ class MisecueTest {
         assertThat(run("--help").exit()).isZero();
         assertThat(run("--help").out())
                 .contains("  new ", "  read ", "  prep ", "  shots ", "  day ", "  index ", "  find ", "  compare ")
-                .contains("  describe ", "  make ")
-                .doesNotContain("  desk ");
+                .contains("  describe ", "  captions ", "  markers ", "  desk ", "  make ");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"new", "read", "prep", "shots", "day", "index", "find", "compare", "describe", "make"})
+    @ValueSource(
+            strings = {
+                "new",
+                "read",
+                "prep",
+                "shots",
+                "day",
+                "index",
+                "find",
+                "compare",
+                "describe",
+                "captions",
+                "markers",
+                "desk",
+                "make"
+            })
     void every_command_explains_itself(String command) {
         OnStage.Ran ran = run(command, "--help");
         assertThat(ran.exit()).isZero();
