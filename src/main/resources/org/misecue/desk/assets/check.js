@@ -79,23 +79,29 @@
     }
   });
 
-  // Whoever worked on a row that is drawn anew goes on there, or where it was.
+  // Whoever worked on a row that is drawn anew goes on there, or where it was; also when it is drawn twice in a row.
   let place = null;
 
-  document.body.addEventListener("htmx:beforeSwap", (event) => {
-    const row = document.activeElement.closest("article.verdict");
-    if (row && event.detail.target.matches("#sheet, article.verdict")) {
-      place = { id: row.id, at: rows().indexOf(row) };
+  function note(element) {
+    const row = element.closest("article.verdict");
+    place = row && { id: row.id, at: rows().indexOf(row) };
+  }
+
+  document.addEventListener("focusin", (event) => note(event.target));
+  document.addEventListener("pointerdown", () => {
+    place = null;
+  });
+
+  document.body.addEventListener("htmx:beforeSwap", () => {
+    if (document.activeElement !== document.body) {
+      note(document.activeElement);
     }
   });
 
   document.body.addEventListener("htmx:afterSettle", () => {
     const all = rows();
-    if (place && all.length) {
-      if (document.activeElement === document.body) {
-        (all.find((row) => row.id === place.id) ?? all[place.at] ?? all[0]).focus();
-      }
-      place = null;
+    if (place && all.length && document.activeElement === document.body) {
+      (all.find((row) => row.id === place.id) ?? all[place.at] ?? all[0]).focus();
     }
   });
 

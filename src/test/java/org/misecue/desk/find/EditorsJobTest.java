@@ -36,7 +36,7 @@ class EditorsJobTest {
     private Path episode;
     private OpenDesk desk;
     private Page page;
-    private StandInFilms films;
+    private Projector films;
 
     @BeforeEach
     void open() {
@@ -52,12 +52,10 @@ class EditorsJobTest {
 
     private void sit(Page at) {
         page = at;
-        films = StandInFilms.at(page, episode.resolve("footage/take-1.mp4"));
+        films = Projector.watching(page);
         page.navigate(desk.origin() + "/e/sample-project/find");
     }
 
-    @org.junit.jupiter.api.Disabled(
-            "skipped: finds 2 moments where 1 was expected since the archive search; to be looked into")
     @Test
     void all_of_it_by_keyboard() {
         sit(InBrowser.page(desk));
@@ -84,7 +82,8 @@ class EditorsJobTest {
         markAndTake(key -> page.keyboard().press(key));
         assertThat((String) page.evaluate("navigator.clipboard.readText()"))
                 .isEqualTo(page.locator("#code").innerText());
-        assertThat(page.locator("#counted")).hasText("1 moment");
+        // Said once, and written once in step 7, as the command finds too.
+        assertThat(page.locator("#counted")).hasText("2 moments");
         InBrowser.assertUsableByAll(page);
         InBrowser.picture(page, "find-laptop");
     }
@@ -126,9 +125,9 @@ class EditorsJobTest {
         doing.press("t");
         assertThat(page.locator("#marks")).containsText("2.2\u00a0s");
         doing.press("x");
-        assertThat(page.locator("#told")).hasText("Clip kept as out/clips/1.");
+        assertThat(page.locator("#told")).hasText(Pattern.compile("Clip kept as out/clips/take-1-.*\\.mp4\\."));
         doing.press("s");
-        assertThat(page.locator("#told")).hasText("Still kept as out/stills/1.");
+        assertThat(page.locator("#told")).hasText(Pattern.compile("Still kept as out/stills/take-1-.*\\.png\\."));
         doing.press("c");
         assertThat(films.taken).hasSize(2);
         double[] clip = numbers(films.taken.get(0));
@@ -214,7 +213,7 @@ class EditorsJobTest {
     @Test
     void for_a_film_that_cannot_be_played_a_copy_is_offered() {
         sit(InBrowser.page(desk));
-        films.unplayable = true;
+        films.cannotPlay();
         page.reload();
         assertThat(page.locator("#why")).hasText("No browser plays this kind.");
         page.locator("[data-key=proxy]").click();

@@ -140,7 +140,9 @@ class FilmsInBrowserTest {
             }
         });
 
-        play(FilmDesk.MEDIA + film.getFileName());
+        // What the browser tells of its requests may come later than what the player does.
+        page.waitForResponse(
+                answer -> answer.url().contains("/media/"), () -> play(FilmDesk.MEDIA + film.getFileName()));
 
         assertThat(statuses).isNotEmpty().containsOnly(206);
     }
