@@ -2,10 +2,12 @@ package org.misecue.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.misecue.compare.Evidence;
 import org.misecue.decide.Docket;
 import org.misecue.decide.Matter;
+import org.misecue.decide.State;
 import org.misecue.episode.Choice;
 import org.misecue.publish.Chapter;
 
@@ -34,17 +36,15 @@ public final class Markers {
     }
 
     /** Nothing is left to do at what is settled. */
-    private static java.util.Optional<Marker.Kind> kind(Matter matter) {
+    private static Optional<Marker.Kind> kind(Matter matter) {
         if (matter.state().isOpen()) {
-            return java.util.Optional.of(matter.kind().differs() ? Marker.Kind.DIFFERS : Marker.Kind.LISTEN);
+            return Optional.of(matter.kind().differs() ? Marker.Kind.DIFFERS : Marker.Kind.LISTEN);
         }
         return matter.decision()
-                .filter(any -> matter.state() == org.misecue.decide.State.TO_DO)
+                .filter(any -> matter.state() == State.TO_DO)
                 .flatMap(one -> one.choice() == Choice.PICKUP
-                        ? java.util.Optional.of(Marker.Kind.PICKUP)
-                        : one.choice() == Choice.COVER
-                                ? java.util.Optional.of(Marker.Kind.COVER)
-                                : java.util.Optional.empty());
+                        ? Optional.of(Marker.Kind.PICKUP)
+                        : one.choice() == Choice.COVER ? Optional.of(Marker.Kind.COVER) : Optional.empty());
     }
 
     private static String comment(Matter matter) {

@@ -2,20 +2,12 @@ package org.misecue.episode;
 
 import java.math.BigDecimal;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Mend;
 import org.misecue.notice.BadInput;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * Words that were heard otherwise than a recogniser wrote them, kept in {@code .misecue/corrections.yaml}: a list that people
@@ -30,8 +22,6 @@ public final class Corrections {
     private static final String EXAMPLE =
             "- {narration: narration/main.vtt, at: \"3:20.5\", was: \"two hundred grams\","
                     + " heard: \"one hundred grams\", by: Nell, when: 2026-05-04 10:00}";
-    private static final DateTimeFormatter MINUTE =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
 
     private final StateFile file;
 
@@ -45,19 +35,9 @@ public final class Corrections {
      * @throws BadInput with its line where the file is not such a list
      */
     public List<Correction> read() {
-        List<Correction> corrections = new ArrayList<>();
-        file.read(EXAMPLE).ifPresent(tree -> {
-            if (!(tree instanceof SequenceNode list)) {
-                throw wrong(tree);
-            }
-            for (Node node : list.getValue()) {
-                if (!(node instanceof MappingNode map)) {
-                    throw wrong(node);
-                }
-                corrections.add(correction(new StrictMap(file.name(), "", map, KEYS)));
-            }
-        });
-        return List.copyOf(corrections);
+        return file.entries("corrections such as", EXAMPLE, KEYS).stream()
+                .map(Corrections::correction)
+                .toList();
     }
 
     /** Puts one in the place of an earlier one about the same words, or of one whose words it corrects once more. */
@@ -101,17 +81,7 @@ public final class Corrections {
                 .orElseThrow(() -> map.wrong("at", "a time on the narration's clock", "at: \"3:20.5\""));
         Mend mend = new Mend(
                 at, was, map.text("heard", "heard: \"one hundred grams\"").orElse(""));
-        return new Correction(narration, mend, map.text("by", "by: Nell").orElse(""), when(map));
-    }
-
-    private static LocalDateTime when(StrictMap map) {
-        String example = "when: 2026-05-04 10:00";
-        Optional<String> text = map.text("when", example);
-        try {
-            return LocalDateTime.parse(text.orElseThrow(() -> map.wrong("when", "a day and a time", example)), MINUTE);
-        } catch (DateTimeParseException e) {
-            throw map.wrong("when", "a day and a time", example);
-        }
+        return new Correction(narration, mend, map.text("by", "by: Nell").orElse(""), Decisions.when(map));
     }
 
     private static String text(List<Correction> corrections) {
@@ -122,7 +92,7 @@ public final class Corrections {
             out.append("  was: ").append(YamlText.quoted(one.mend().was())).append('\n');
             out.append("  heard: ").append(YamlText.quoted(one.mend().heard())).append('\n');
             out.append("  by: ").append(YamlText.quoted(one.who())).append('\n');
-            out.append("  when: ").append(MINUTE.format(one.when())).append('\n');
+            out.append("  when: ").append(Decisions.minute(one.when())).append('\n');
         }
         return out.toString();
     }
@@ -132,11 +102,5 @@ public final class Corrections {
         String fraction =
                 BigDecimal.valueOf(at.toNanosPart(), 9).stripTrailingZeros().toPlainString();
         return Clock.hms(at) + (at.toNanosPart() == 0 ? "" : fraction.substring(1));
-    }
-
-    private BadInput wrong(Node node) {
-        return new BadInput(
-                file.at(node.getStartMark()),
-                "expected a list of corrections such as " + EXAMPLE + "; mend it or delete the file.");
     }
 }

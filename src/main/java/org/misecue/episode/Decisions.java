@@ -13,9 +13,6 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.misecue.notice.BadInput;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * The decisions on an episode, kept in {@code .misecue/decisions.yaml}: a list that people can read and mend. There is one
@@ -44,18 +41,10 @@ public final class Decisions {
      */
     public List<Decision> read() {
         Map<String, Decision> decisions = new LinkedHashMap<>();
-        file.read(EXAMPLE).ifPresent(tree -> {
-            if (!(tree instanceof SequenceNode list)) {
-                throw wrong(tree);
-            }
-            for (Node node : list.getValue()) {
-                if (!(node instanceof MappingNode map)) {
-                    throw wrong(node);
-                }
-                Decision one = decision(new StrictMap(file.name(), "", map, KEYS));
-                decisions.put(one.about(), one);
-            }
-        });
+        for (StrictMap map : file.entries("decisions such as", EXAMPLE, KEYS)) {
+            Decision one = decision(map);
+            decisions.put(one.about(), one);
+        }
         return List.copyOf(decisions.values());
     }
 
@@ -106,7 +95,8 @@ public final class Decisions {
                 map.texts("rests-on", "[\"175 g\"]"));
     }
 
-    private static LocalDateTime when(StrictMap map) {
+    /** The minute in which it was taken. */
+    static LocalDateTime when(StrictMap map) {
         String example = "when: 2026-05-04 10:00";
         try {
             return LocalDateTime.parse(
@@ -139,11 +129,5 @@ public final class Decisions {
                     .append('\n');
         }
         return out.toString();
-    }
-
-    private BadInput wrong(Node node) {
-        return new BadInput(
-                file.at(node.getStartMark()),
-                "expected a list of decisions such as " + EXAMPLE + "; mend it or delete the file.");
     }
 }

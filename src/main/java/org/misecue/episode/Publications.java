@@ -10,9 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.misecue.notice.BadInput;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** What went out and when, kept in {@code .misecue/published.yaml}, the latest last. */
 public final class Publications {
@@ -38,19 +35,9 @@ public final class Publications {
 
     /** @throws BadInput with its line where the file is not such a list */
     public List<Publication> read() {
-        List<Publication> all = new ArrayList<>();
-        file.read(EXAMPLE).ifPresent(tree -> {
-            if (!(tree instanceof SequenceNode list)) {
-                throw wrong(tree);
-            }
-            for (Node node : list.getValue()) {
-                if (!(node instanceof MappingNode map)) {
-                    throw wrong(node);
-                }
-                all.add(publication(new StrictMap(file.name(), "", map, KEYS)));
-            }
-        });
-        return List.copyOf(all);
+        return file.entries("what went out, such as", EXAMPLE, KEYS).stream()
+                .map(Publications::publication)
+                .toList();
     }
 
     public void add(Publication publication) {
@@ -117,11 +104,5 @@ public final class Publications {
             out.append("  contains: [").append(String.join(", ", contains)).append("]\n");
         }
         return out.toString();
-    }
-
-    private BadInput wrong(Node node) {
-        return new BadInput(
-                file.at(node.getStartMark()),
-                "expected a list of what went out, such as " + EXAMPLE + "; mend it or delete the file.");
     }
 }

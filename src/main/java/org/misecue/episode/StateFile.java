@@ -8,6 +8,8 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -16,7 +18,9 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.notice.StrictYaml;
 import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** One YAML file of {@code .misecue/} that people may read, changed by one run at a time and written whole or not at all. */
 final class StateFile {
@@ -51,6 +55,36 @@ final class StateFile {
         } catch (IOException e) {
             throw new BadInput(Place.of(name()), "this cannot be read; free it or delete it.", e);
         }
+    }
+
+    /**
+     * The file as a list of mappings; empty where there is none.
+     *
+     * @param what it is a list of: "decisions such as"
+     * @param example what lines of such a file look like
+     * @param keys that a mapping may have
+     * @throws BadInput with its line where it is anything else
+     */
+    List<StrictMap> entries(String what, String example, List<String> keys) {
+        List<StrictMap> entries = new ArrayList<>();
+        read(example).ifPresent(tree -> {
+            if (!(tree instanceof SequenceNode list)) {
+                throw noList(tree, what, example);
+            }
+            for (Node node : list.getValue()) {
+                if (!(node instanceof MappingNode map)) {
+                    throw noList(node, what, example);
+                }
+                entries.add(new StrictMap(name(), "", map, keys));
+            }
+        });
+        return entries;
+    }
+
+    private BadInput noList(Node node, String what, String example) {
+        return new BadInput(
+                at(node.getStartMark()),
+                "expected a list of " + what + " " + example + "; mend it or delete the file.");
     }
 
     Place at(Mark mark) {

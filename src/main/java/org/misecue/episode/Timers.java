@@ -10,9 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.misecue.notice.BadInput;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * The timers of an episode, kept in {@code .misecue/timers.yaml}, so that every device shows the same ones and none is lost
@@ -78,18 +75,10 @@ public final class Timers {
 
     private Map<String, Timer> byAbout() {
         Map<String, Timer> timers = new LinkedHashMap<>();
-        file.read(EXAMPLE).ifPresent(tree -> {
-            if (!(tree instanceof SequenceNode list)) {
-                throw wrong(tree);
-            }
-            for (Node node : list.getValue()) {
-                if (!(node instanceof MappingNode map)) {
-                    throw wrong(node);
-                }
-                Timer one = timer(new StrictMap(file.name(), "", map, KEYS));
-                timers.put(one.about(), one);
-            }
-        });
+        for (StrictMap map : file.entries("timers such as", EXAMPLE, KEYS)) {
+            Timer one = timer(map);
+            timers.put(one.about(), one);
+        }
         return timers;
     }
 
@@ -133,11 +122,5 @@ public final class Timers {
 
     private static String written(OffsetDateTime time) {
         return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time);
-    }
-
-    private BadInput wrong(Node node) {
-        return new BadInput(
-                file.at(node.getStartMark()),
-                "expected a list of timers such as " + EXAMPLE + "; mend it or delete the file.");
     }
 }

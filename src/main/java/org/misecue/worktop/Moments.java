@@ -77,8 +77,6 @@ public final class Moments {
     }
 
     private static String stem(Path film) {
-        String file = String.valueOf(film.getFileName());
-        int dot = file.lastIndexOf('.');
-        return dot < 0 ? file : file.substring(0, dot);
+        return Worktop.stem(String.valueOf(film.getFileName()));
     }
 }

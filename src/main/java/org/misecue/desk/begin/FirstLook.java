@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
@@ -73,7 +74,7 @@ public final class FirstLook implements Station {
     }
 
     private static String field(Context request, String name) {
-        String text = Optional.ofNullable(request.formParam(name)).orElse("").strip();
+        String text = Fields.raw(request, name).strip();
         if (text.length() > LONGEST) {
             throw new Refusal(422, "The " + name + " has more than " + LONGEST + " letters; go back and shorten it.");
         }

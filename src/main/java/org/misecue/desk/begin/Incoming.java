@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Optional;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.door.Refusal;
 import org.misecue.episode.FileKind;
 
@@ -37,7 +37,7 @@ record Incoming(String name, FileKind kind, long announced, InputStream body) {
 
     /** As it was sent, made safe. */
     static String name(Context request) {
-        return SafeName.of(Optional.ofNullable(request.queryParam("name")).orElse(""));
+        return SafeName.of(Fields.asked(request, "name"));
     }
 
     /** With its dot. */

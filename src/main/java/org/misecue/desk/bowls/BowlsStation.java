@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
@@ -52,7 +53,7 @@ public final class BowlsStation implements Station {
     private void tick(Context request, Counter counter) {
         OpenEpisode episode = counter.episode(request);
         PrepPlan plan = plan(episode);
-        String key = field(request, "key");
+        String key = Fields.raw(request, "key");
         if (TickList.standing(plan).contains(key)) {
             change(episode, plan, List.of(key), List.of());
             done(request, counter, Look.of(request).withLast(key));
@@ -64,7 +65,7 @@ public final class BowlsStation implements Station {
     private void untick(Context request, Counter counter) {
         OpenEpisode episode = counter.episode(request);
         PrepPlan plan = plan(episode);
-        String key = field(request, "key");
+        String key = Fields.raw(request, "key");
         if (TickList.standing(plan).contains(key)) {
             change(episode, plan, List.of(), List.of(key));
             done(request, counter, Look.of(request).withLast(""));
@@ -93,7 +94,7 @@ public final class BowlsStation implements Station {
     }
 
     private void refuse(Context request, Counter counter, PrepPlan plan, String outcome) {
-        String id = field(request, "id");
+        String id = Fields.raw(request, "id");
         String sentence = Line.all(plan).stream()
                 .filter(line -> line.id().equals(id))
                 .map(line -> "%s changed meanwhile and was %s; this is how it is now."
@@ -110,7 +111,7 @@ public final class BowlsStation implements Station {
         if (Answer.isPiece(request)) {
             answer(request, counter, tray(request, episode, look, Optional.empty()));
         } else {
-            String place = field(request, "id");
+            String place = Fields.raw(request, "id");
             String anchor = place.matches("[a-zA-Z]+-\\w+") ? "#" + place : "";
             request.redirect(path(episode) + look.query() + anchor, HttpStatus.SEE_OTHER);
         }
@@ -148,9 +149,5 @@ public final class BowlsStation implements Station {
 
     private static String path(OpenEpisode episode) {
         return episode.path(Tab.BOWLS.path());
-    }
-
-    private static String field(Context request, String name) {
-        return Optional.ofNullable(request.formParam(name)).orElse("");
     }
 }

@@ -3,9 +3,8 @@ package org.misecue.desk.bowls;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import java.net.URLEncoder;
-import java.util.Optional;
+import org.misecue.desk.counter.Fields;
 
 /**
  * What one device wants to see; it stands in the page's address.
@@ -16,14 +15,7 @@ import java.util.Optional;
 public record Look(boolean leftOnly, String last) {
 
     static Look of(Context request) {
-        return new Look("1".equals(param(request, "left")), param(request, "last"));
-    }
-
-    /** Of the form that was sent, or else of the address: whoever asks for a body where none is sent waits for nothing. */
-    private static String param(Context request, String name) {
-        boolean sent = request.method() == HandlerType.POST;
-        return Optional.ofNullable(sent ? request.formParam(name) : request.queryParam(name))
-                .orElse("");
+        return new Look("1".equals(Fields.sentOrAsked(request, "left")), Fields.sentOrAsked(request, "last"));
     }
 
     Look withLast(String key) {

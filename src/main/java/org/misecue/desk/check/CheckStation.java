@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
 import org.misecue.desk.counter.View;
-import org.misecue.desk.door.Refusal;
 import org.misecue.worktop.Worktop;
 
 /** Shows the verdicts, and follows the files. */
@@ -69,14 +69,5 @@ public final class CheckStation implements Station {
         }
         request.header("HX-Reswap", "none");
         Answer.piece(request, "desk/check/changed.jte", Map.of("episode", episode, "sheet", sheet, "rows", changed));
-    }
-
-    /** What somebody is about to change, as it is now. */
-    public static Worktop ready(OpenEpisode episode) {
-        return episode.filmRead()
-                .orElseThrow(
-                        () -> new Refusal(
-                                409,
-                                "A file has changed and is being worked out anew, so nothing was taken down; wait a moment and look again."));
     }
 }

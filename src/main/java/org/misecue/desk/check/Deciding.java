@@ -13,6 +13,7 @@ import org.misecue.decide.DocketText;
 import org.misecue.decide.Matter;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.door.Refusal;
@@ -38,7 +39,7 @@ final class Deciding implements Station {
     }
 
     private void decide(Context request, OpenEpisode episode) {
-        Worktop worktop = CheckStation.ready(episode);
+        Worktop worktop = episode.ready();
         Matter matter = matter(worktop, Fields.text(request, "about"));
         String choice = Fields.text(request, "choice");
         boolean undo = choice.equals(UNDO);

@@ -8,9 +8,9 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
-import java.util.Optional;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.door.Refusal;
@@ -38,9 +38,9 @@ final class Hearing implements Station {
 
     /** The words around any moment, to be corrected. */
     private void words(Context request, OpenEpisode episode) {
-        String source = Optional.ofNullable(request.queryParam("source")).orElse("");
-        String at = Optional.ofNullable(request.queryParam("at")).orElse("");
-        Stretch stretch = byEar(request, CheckStation.ready(episode)).around(source, time(at));
+        String source = Fields.asked(request, "source");
+        String at = Fields.asked(request, "at");
+        Stretch stretch = byEar(request, episode.ready()).around(source, time(at));
         if (stretch.words().isEmpty()) {
             throw new Refusal(404, "Nothing is said at " + at + " in " + source + "; try a moment before or after.");
         }
@@ -48,7 +48,7 @@ final class Hearing implements Station {
     }
 
     private void heard(Context request, OpenEpisode episode) {
-        Worktop worktop = CheckStation.ready(episode);
+        Worktop worktop = episode.ready();
         Stretch seen = Stretch.seen(
                 Fields.text(request, "source"), time(Fields.text(request, "at")), Fields.text(request, "was"));
         if (!byEar(request, worktop).correct(seen, Fields.text(request, "heard"))) {

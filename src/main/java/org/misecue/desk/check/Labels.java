@@ -2,7 +2,6 @@ package org.misecue.desk.check;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.net.URLEncoder;
 import java.util.UUID;
 import org.misecue.episode.Choice;
 
@@ -14,11 +13,6 @@ public final class Labels {
     /** Where the row on a matter stands: the same as long as it is about the same, whatever comes before it. */
     public static String id(String about) {
         return "on-" + UUID.nameUUIDFromBytes(about.getBytes(UTF_8)).toString().substring(0, 13);
-    }
-
-    /** A file's name as a part of an address. */
-    public static String part(String name) {
-        return URLEncoder.encode(name, UTF_8).replace("+", "%20");
     }
 
     /** What stands on a button. */

@@ -34,7 +34,7 @@ final class Lists implements Station {
     }
 
     private static Worktop ready(Counter counter, Context request) {
-        return CheckStation.ready(counter.episode(request));
+        return counter.episode(request).ready();
     }
 
     private byte[] sheet(Worktop worktop) {

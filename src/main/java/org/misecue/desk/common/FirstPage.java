@@ -23,21 +23,20 @@ public final class FirstPage implements Station {
     }
 
     private static void show(Context request, Counter counter) {
+        List<String> names = counter.names();
         if (!counter.isArchive()) {
-            first(request, counter.episode(counter.names().get(0)));
+            first(request, counter.episode(names.get(0)));
             return;
         }
-        if (counter.names().isEmpty() && Who.of(request) == Who.OWNER) {
+        if (names.isEmpty() && Who.of(request) == Who.OWNER) {
             request.redirect("/new", HttpStatus.SEE_OTHER);
             return;
         }
-        List<OpenEpisode> episodes =
-                counter.names().stream().map(counter::episode).toList();
         Answer.page(
                 request,
                 View.of(request, "Episodes"),
                 "desk/episodes.jte",
-                Map.of("episodes", episodes, "owner", Who.of(request) == Who.OWNER));
+                Map.of("episodes", names, "owner", Who.of(request) == Who.OWNER));
     }
 
     private static void first(Context request, OpenEpisode episode) {

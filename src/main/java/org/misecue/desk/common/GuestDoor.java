@@ -4,9 +4,9 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
-import java.util.Optional;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.View;
 import org.misecue.desk.door.Door;
@@ -38,7 +38,7 @@ public final class GuestDoor implements Station {
 
     private void answer(Context request) {
         checkOpen();
-        if (door.admit(request, Optional.ofNullable(request.formParam("code")).orElse(""))) {
+        if (door.admit(request, Fields.raw(request, "code"))) {
             request.redirect("/", HttpStatus.SEE_OTHER);
             return;
         }

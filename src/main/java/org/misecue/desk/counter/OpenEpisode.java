@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.misecue.desk.door.Refusal;
 import org.misecue.episode.Episode;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
@@ -56,7 +57,21 @@ public final class OpenEpisode {
 
     /** The same of one that need not be open. */
     public static String path(String name, String last) {
-        return "/e/" + URLEncoder.encode(name, UTF_8).replace("+", "%20") + "/" + last;
+        return "/e/" + part(name) + "/" + last;
+    }
+
+    /**
+     * Where one of its films is served.
+     *
+     * @param file its file name
+     */
+    public String film(String file) {
+        return path("media/" + part(file));
+    }
+
+    /** Any words as a part of an address. */
+    public static String part(String words) {
+        return URLEncoder.encode(words, UTF_8).replace("+", "%20");
     }
 
     /** The episode's or else the dish's; the folder's name while neither can be read. */
@@ -86,6 +101,19 @@ public final class OpenEpisode {
      */
     public Optional<Worktop> filmRead() {
         return laid().film.within(Duration.ofMillis(700));
+    }
+
+    /**
+     * The same for somebody who is about to change something.
+     *
+     * @throws Refusal while that is still being worked out
+     */
+    public Worktop ready() {
+        return filmRead()
+                .orElseThrow(
+                        () -> new Refusal(
+                                409,
+                                "A file has changed and is being worked out anew, so nothing was taken down; wait a moment and look again."));
     }
 
     private synchronized Laid laid() {

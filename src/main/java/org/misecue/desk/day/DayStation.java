@@ -17,6 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.misecue.day.DayPlan;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
@@ -152,9 +153,7 @@ public final class DayStation implements Station {
     }
 
     private static String last(Context request) {
-        boolean sent = request.method() == HandlerType.POST;
-        return Optional.ofNullable(sent ? request.formParam("last") : request.queryParam("last"))
-                .orElse("");
+        return Fields.sentOrAsked(request, "last");
     }
 
     private static String query(String last) {

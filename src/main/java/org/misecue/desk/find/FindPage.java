@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
@@ -28,8 +29,7 @@ public final class FindPage implements Station {
         OpenEpisode episode = counter.episode(request);
         Rolls rolls = finder.rolls(episode);
         finder.warmUp(episode);
-        Optional<Roll> roll = rolls.roll(
-                        Optional.ofNullable(request.queryParam("of")).orElse(""))
+        Optional<Roll> roll = rolls.roll(Fields.asked(request, "of"))
                 .or(() -> rolls.all().stream().findFirst());
         Map<String, Object> values = new HashMap<>();
         values.put("episode", episode);

@@ -1,7 +1,7 @@
 package org.misecue.desk.find;
 
 import io.javalin.http.Context;
-import java.util.Optional;
+import org.misecue.desk.counter.Fields;
 
 /** The words that somebody is looking for. */
 final class Words {
@@ -12,7 +12,7 @@ final class Words {
 
     /** Empty while there is nothing in the field that could be found. */
     static String of(Context request) {
-        String words = Optional.ofNullable(request.queryParam("q")).orElse("").strip();
+        String words = Fields.asked(request, "q").strip();
         String asked = words.length() > LONGEST ? words.substring(0, LONGEST) : words;
         return asked.codePoints().anyMatch(Words::isSaid) ? asked : "";
     }

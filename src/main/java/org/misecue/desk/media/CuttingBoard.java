@@ -1,17 +1,14 @@
 package org.misecue.desk.media;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
-import java.net.URLEncoder;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.door.Refusal;
@@ -69,7 +66,7 @@ public final class CuttingBoard implements Station {
 
     /** Seconds on the film's clock. */
     private static Duration moment(Context request, String name) {
-        String text = Optional.ofNullable(request.formParam(name)).orElse("").strip();
+        String text = Fields.raw(request, name).strip();
         if (!text.matches("\\d{1,6}(\\.\\d{1,30})?")) {
             throw new Refusal(
                     BAD_INPUT, "“" + name + "” is a moment in seconds, such as 12.48; set the mark in the film again.");
@@ -79,7 +76,7 @@ public final class CuttingBoard implements Station {
 
     private static void tell(Context request, OpenEpisode open, String name) {
         int slash = name.indexOf('/') + 1;
-        String file = URLEncoder.encode(name.substring(slash), UTF_8).replace("+", "%20");
+        String file = OpenEpisode.part(name.substring(slash));
         String address = open.path("made/" + name.substring(0, slash) + file);
         String made = JSON.createObjectNode()
                 .put("src", address)

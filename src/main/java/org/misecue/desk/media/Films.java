@@ -1,14 +1,11 @@
 package org.misecue.desk.media;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.net.URLEncoder;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.misecue.desk.counter.Counter;
@@ -86,7 +83,7 @@ public final class Films implements Station {
 
     private ObjectNode state(OpenEpisode open, Path film) {
         String name = String.valueOf(film.getFileName());
-        String address = open.path("media/" + URLEncoder.encode(name, UTF_8).replace("+", "%20"));
+        String address = open.film(name);
         ObjectNode state = JSON.createObjectNode().put("film", name);
         try {
             Inside.film(episode(open), name);

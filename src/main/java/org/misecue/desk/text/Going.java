@@ -3,7 +3,7 @@ package org.misecue.desk.text;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import org.misecue.desk.check.Fields;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.door.Refusal;
 
 /**

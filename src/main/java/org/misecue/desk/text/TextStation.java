@@ -9,10 +9,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.misecue.desk.check.CheckStation;
-import org.misecue.desk.check.Fields;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
@@ -84,11 +83,11 @@ public final class TextStation implements Station {
         }
         request.contentType("application/octet-stream")
                 .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-                .result(new PublishedFiles(CheckStation.ready(episode)).bytes(name));
+                .result(new PublishedFiles(episode.ready()).bytes(name));
     }
 
     private void make(Context request, OpenEpisode episode) {
-        Worktop worktop = CheckStation.ready(episode);
+        Worktop worktop = episode.ready();
         PublishedFiles files = new PublishedFiles(worktop);
         OutFolder out = worktop.episode().out();
         List<String> made = PublishedFiles.NAMES.stream()
@@ -101,7 +100,7 @@ public final class TextStation implements Station {
     /** First shown as it will be, then remembered. */
     private void publish(Context request, Counter counter) {
         OpenEpisode episode = counter.episode(request);
-        Worktop worktop = CheckStation.ready(episode);
+        Worktop worktop = episode.ready();
         TextSheet sheet = sheetOf(worktop);
         Going going = Going.of(request, sheet);
         if (!sheet.mark().equals(going.seen())) {

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.function.Function;
+import org.misecue.desk.counter.Fields;
 import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.door.Refusal;
 import org.misecue.episode.Timer;
@@ -35,9 +36,9 @@ public final class TimerTouch {
      */
     public static void on(Context request, OpenEpisode episode, Clock clock, Function<String, Optional<Job>> jobs) {
         Timers timers = new Timers(episode.worktop().episode());
-        String about = Optional.ofNullable(request.formParam("about")).orElse("");
+        String about = Fields.raw(request, "about");
         OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
-        switch (Optional.ofNullable(request.formParam("do")).orElse("")) {
+        switch (Fields.raw(request, "do")) {
             case "start" -> timers.start(started(jobs.apply(about), now));
             case "stop" -> timers.stop(about, now);
             case "go-on" -> timers.goOn(about);

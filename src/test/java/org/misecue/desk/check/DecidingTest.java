@@ -16,40 +16,27 @@ import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.misecue.bench.CardFilm;
 import org.misecue.bench.CardTruth;
 import org.misecue.desk.OpenDesk;
+import org.misecue.desk.OverSample;
 import org.misecue.episode.Choice;
 import org.misecue.episode.Decision;
 import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
 
 /** Decisions that come in as forms. */
-class DecidingTest {
+class DecidingTest extends OverSample {
 
     private static final String BUTTER = "175 g unsalted butter";
 
-    @TempDir
-    Path temp;
-
-    private Path folder;
-    private OpenDesk desk;
     private CheckClient client;
 
     @BeforeEach
-    void a_desk_is_open() {
-        folder = OpenDesk.sample(temp);
-        desk = OpenDesk.over(folder).enter();
+    void a_client_asks() {
         client = new CheckClient(desk, folder);
-    }
-
-    @AfterEach
-    void and_closed() {
-        desk.close();
     }
 
     private Element butter() {

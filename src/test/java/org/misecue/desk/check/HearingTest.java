@@ -12,34 +12,20 @@ import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.misecue.desk.OpenDesk;
+import org.misecue.desk.OverSample;
 
 /** Words that were misheard, corrected on the page. */
-class HearingTest {
+class HearingTest extends OverSample {
 
     private static final String BUTTER = "175 g unsalted butter";
 
-    @TempDir
-    Path temp;
-
-    private Path folder;
-    private OpenDesk desk;
     private CheckClient client;
 
     @BeforeEach
-    void a_desk_is_open() {
-        folder = OpenDesk.sample(temp);
-        desk = OpenDesk.over(folder).enter();
+    void a_client_asks() {
         client = new CheckClient(desk, folder);
-    }
-
-    @AfterEach
-    void and_closed() {
-        desk.close();
     }
 
     private HttpResponse<String> correct(Element words, String was, String heard) {

@@ -6,40 +6,19 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.misecue.desk.OpenDesk;
+import org.misecue.desk.OverSample;
 
-class FindPageTest {
+class FindPageTest extends OverSample {
 
     private static final String FIND = "/e/sample-project/find";
-
-    @TempDir
-    Path temp;
-
-    private Path episode;
-    private OpenDesk desk;
-
-    @BeforeEach
-    void open() {
-        episode = OpenDesk.sample(temp);
-        desk = OpenDesk.over(episode).enter();
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -99,7 +78,7 @@ class FindPageTest {
     void words_that_were_just_added_to_the_narration_are_found() throws IOException {
         assertThat(moments("marzipan").select("ol.moments a")).isEmpty();
         Files.writeString(
-                episode.resolve("narration/main.vtt"),
+                folder.resolve("narration/main.vtt"),
                 "\n00:08:01.000 --> 00:08:03.000\nand next week marzipan\n",
                 StandardOpenOption.APPEND);
         assertThat(moments("marzipan").select("ol.moments a b").eachText()).containsExactly("8:02");
@@ -108,7 +87,7 @@ class FindPageTest {
     @Test
     void what_is_in_the_files_is_text_on_the_page() throws IOException {
         Files.writeString(
-                episode.resolve("narration/main.vtt"),
+                folder.resolve("narration/main.vtt"),
                 "\n00:08:01.000 --> 00:08:03.000\nmarzipan &lt;img src=x onerror=alert(1)&gt; \"ok\"\n",
                 StandardOpenOption.APPEND);
         assertThat(moments("marzipan").select("img")).isEmpty();
@@ -117,7 +96,7 @@ class FindPageTest {
 
     @Test
     void a_narration_without_a_film_says_so_and_still_finds() throws IOException {
-        Files.delete(episode.resolve("footage/take-1.mp4"));
+        Files.delete(folder.resolve("footage/take-1.mp4"));
         assertThat(moments("hollows").selectFirst("ol.moments a").text()).contains("narration/main.vtt, no picture");
         Document page = page(FIND);
         assertThat(page.select("video")).isEmpty();
@@ -127,7 +106,7 @@ class FindPageTest {
 
     @Test
     void a_film_that_cannot_be_read_is_told_beside_the_others() throws IOException {
-        Files.writeString(episode.resolve("footage/broken.mp4"), "no film");
+        Files.writeString(folder.resolve("footage/broken.mp4"), "no film");
         Document page = page(FIND + "?of=narration/main.vtt");
         assertThat(page.selectFirst(".player .caution").text()).contains("broken.mp4");
         assertThat(page.select("#cues a")).isNotEmpty();
@@ -135,8 +114,8 @@ class FindPageTest {
 
     @Test
     void films_in_which_nobody_speaks_can_be_chosen_too() throws IOException {
-        Files.copy(episode.resolve("footage/take-1.mp4"), episode.resolve("footage/other camera.mp4"));
-        Files.move(episode.resolve("footage/take-1.mp4"), episode.resolve("footage/main.mp4"));
+        Files.copy(folder.resolve("footage/take-1.mp4"), folder.resolve("footage/other camera.mp4"));
+        Files.move(folder.resolve("footage/take-1.mp4"), folder.resolve("footage/main.mp4"));
         assertThat(page(FIND).select(".rolls a").eachText())
                 .containsExactly("footage/main.mp4", "footage/other camera.mp4");
         Document other = page(FIND + "?of=footage/other%20camera.mp4");
@@ -147,8 +126,8 @@ class FindPageTest {
 
     @Test
     void before_anything_is_filmed_the_page_says_what_it_waits_for() throws IOException {
-        Files.delete(episode.resolve("footage/take-1.mp4"));
-        Files.delete(episode.resolve("narration/main.vtt"));
+        Files.delete(folder.resolve("footage/take-1.mp4"));
+        Files.delete(folder.resolve("narration/main.vtt"));
         assertThat(page(FIND).selectFirst("main").text()).contains("Nothing was filmed yet.");
         assertThat(moments("plums").selectFirst(".tally").text()).isEqualTo("Nobody says that");
     }

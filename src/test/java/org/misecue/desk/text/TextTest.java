@@ -13,36 +13,22 @@ import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.misecue.desk.OpenDesk;
+import org.misecue.desk.OverSample;
 import org.misecue.desk.check.CheckClient;
 import org.misecue.episode.Episode;
 import org.misecue.episode.Publication;
 import org.misecue.episode.Publications;
 
 /** What goes out, and that it went. */
-class TextTest {
+class TextTest extends OverSample {
 
-    @TempDir
-    Path temp;
-
-    private Path folder;
-    private OpenDesk desk;
     private CheckClient client;
 
     @BeforeEach
-    void a_desk_is_open() {
-        folder = OpenDesk.sample(temp);
-        desk = OpenDesk.over(folder).enter();
+    void a_client_asks() {
         client = new CheckClient(desk, folder);
-    }
-
-    @AfterEach
-    void and_closed() {
-        desk.close();
     }
 
     private void decideAll() {
