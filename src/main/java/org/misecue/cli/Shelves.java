@@ -1,6 +1,8 @@
 package org.misecue.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.misecue.episode.Archive;
 import org.misecue.worktop.ArchiveShelf;
 import org.misecue.worktop.Shelving;
 
@@ -13,7 +15,12 @@ final class Shelves {
     private Shelves() {}
 
     static ArchiveShelf open(MisecueCommand command, Path archive) {
-        return ArchiveShelf.open(command.stage.resolve(archive), command.stage.home());
+        Path folder = command.stage.resolve(archive);
+        Archive named = Archive.open(folder);
+        if (!Files.isDirectory(named.state().folder())) {
+            named.someEpisodes(); // nothing is written into a folder that was named by mistake
+        }
+        return ArchiveShelf.open(folder, command.stage.home());
     }
 
     static Shelving freshen(MisecueCommand command, ArchiveShelf shelf) {

@@ -40,6 +40,21 @@ public record Archive(Path folder) {
         return within(folder, DEEPEST).toList();
     }
 
+    /**
+     * The same where there must be some.
+     *
+     * @throws BadInput if there are none
+     */
+    public List<Path> someEpisodes() {
+        List<Path> episodes = episodes();
+        if (episodes.isEmpty()) {
+            throw new BadInput(
+                    Place.of(folder.toString()),
+                    "there are no episodes in this folder; name the folder in which they lie.");
+        }
+        return episodes;
+    }
+
     /** What the program keeps for itself: the index. */
     public OutFolder state() {
         return new OutFolder(folder, ".misecue");

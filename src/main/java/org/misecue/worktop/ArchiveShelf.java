@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.misecue.episode.Archive;
 import org.misecue.notice.BadInput;
-import org.misecue.notice.Place;
 import org.misecue.search.ArchiveIndex;
 import org.misecue.search.ArchiveWriter;
 import org.misecue.search.FindResult;
@@ -78,12 +77,7 @@ public final class ArchiveShelf implements AutoCloseable {
      * @throws BadInput where there is no episode, another misecue is just doing so, or the person's own pantry is wrong
      */
     public synchronized Shelving freshen(Progress progress) {
-        List<Path> folders = archive.episodes();
-        if (folders.isEmpty()) {
-            throw new BadInput(
-                    Place.of(archive.folder().toString()),
-                    "there are no episodes in this folder; name the folder in which they lie.");
-        }
+        List<Path> folders = archive.someEpisodes();
         index.refresh();
         Map<String, Shelved> before = index.episodes();
         UsualPantry usual = UsualPantry.at(home);

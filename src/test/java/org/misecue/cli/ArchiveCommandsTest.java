@@ -101,5 +101,6 @@ class ArchiveCommandsTest {
         assertThat(stage.run("find", "--in", "none", "pistachios").err()).contains("there is no such folder");
         stage.write("empty/notes.csv", "");
         assertThat(stage.run("find", "--in", "empty", "pistachios").err()).contains("there are no episodes");
+        assertThat(stage.path("empty/.misecue")).doesNotExist();
     }
 }
