@@ -105,12 +105,14 @@
     }
   });
 
-  // A link to a row may be quicker than the row.
+  // A link to a row may be quicker than the rows; once they are there, it leads nowhere any more.
+  let awaited = rows().length === 0 && location.hash.slice(1);
   document.body.addEventListener("htmx:afterSettle", () => {
-    if (location.hash && !document.querySelector(":target")) {
-      const row = document.getElementById(location.hash.slice(1));
+    if (awaited && rows().length > 0) {
+      const row = document.getElementById(awaited);
+      awaited = "";
       if (row) {
-        location.replace(location.hash);
+        location.replace("#" + row.id);
         row.focus();
       }
     }

@@ -45,9 +45,9 @@
     document.getElementById("said").replaceChildren(line);
   }
 
-  // A sentence stays until the next thing succeeds.
-  body.addEventListener("htmx:afterRequest", (event) => {
-    if (event.detail.successful && event.detail.requestConfig.verb !== "get") {
+  // A sentence stays until the next thing succeeds, and gives way before what that has to say.
+  body.addEventListener("htmx:beforeOnLoad", (event) => {
+    if (event.detail.xhr.status < 400 && event.detail.requestConfig.verb !== "get") {
       document.getElementById("said").replaceChildren();
     }
   });
