@@ -81,7 +81,7 @@ final class Filter implements AutoCloseable {
     static String small(int turn, int width) {
         String side = turn % 180 == 0 ? "iw*sar" : "ih";
         String shrink = "min(1,%d/(%s))".formatted(width, side);
-        return "scale=w='2*max(1,round(iw*sar*%1$s/2))':h='2*max(1,round(ih*%1$s/2))':flags=area,setsar=1,format=yuv420p"
+        return "scale=w='2*max(1,round(iw*sar*%1$s/2))':h='2*max(1,round(ih*%1$s/2))':flags=bilinear,setsar=1,format=yuv420p"
                         .formatted(shrink)
                 + turning(turn);
     }

@@ -15,8 +15,8 @@
  * GET    /e/{episode}/made/clips/{file}
  *
  * STATE  {"film": "main.mov",          its name
- *         "src": "/e/…/proxy",         what a player plays; null where nothing can be played yet
- *         "why": "…",                  why it is not the camera's own file; empty where it is
+ *         "src": "/e/…/proxy",         what a player plays: the copy where there is one; null where nothing can be played
+ *         "why": "…",                  why browsers do not play the camera's own file; empty where they do
  *         "making": 40,                percent of the copy that is made; null while none is being made
  *         "wrong": "…",                why the film cannot be used or the last copy came to nothing; else empty
  *         "seconds": 72.36,            how long the film is

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -117,6 +119,21 @@ class FilmsTest {
         films = new FilmDesk(temp);
 
         assertThat(state(film).get("src").asText()).isEqualTo(film + "/proxy");
+    }
+
+    @Test
+    void what_a_killed_run_left_behind_is_thrown_away_and_what_is_being_written_stays() throws IOException {
+        String film = shoot(CameraFile.H264_AAC_MKV);
+        Path kept = Files.createDirectories(films.folder.resolve(".misecue/proxies"));
+        Path left = Files.writeString(kept.resolve(".part-1-1-old.mp4"), "half");
+        Files.setLastModifiedTime(left, FileTime.from(Instant.now().minusSeconds(4000)));
+        Path writing = Files.writeString(kept.resolve(".part-2-1-new.mp4"), "half");
+
+        films.send("POST", film + "/proxy");
+        whenMade(film);
+
+        assertThat(left).doesNotExist();
+        assertThat(writing).exists();
     }
 
     @Test
