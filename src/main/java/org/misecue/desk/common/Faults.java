@@ -3,8 +3,12 @@ package org.misecue.desk.common;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.channels.ClosedChannelException;
+import java.nio.file.Files;
+import org.eclipse.jetty.io.EofException;
 import org.misecue.desk.counter.Answer;
 import org.misecue.desk.counter.Counter;
 import org.misecue.desk.counter.Station;
@@ -36,6 +40,9 @@ public final class Faults implements Station {
     }
 
     private static void ours(Exception e, Context request, Counter counter) {
+        if (e instanceof EofException || e instanceof ClosedChannelException) {
+            return; // whoever asked hung up, or the desk is being closed
+        }
         Answer.sentence(
                 request,
                 500,
@@ -54,11 +61,15 @@ public final class Faults implements Station {
                         .write("fault.txt", details.toString())
                         .toString();
             } catch (BadInput | Refusal unwritable) {
-                // then they are told where they can be
+                // then they are kept elsewhere
             }
         }
-        System.getLogger("org.misecue.desk").log(System.Logger.Level.ERROR, "", e);
-        return "in the log of the desk.";
+        try {
+            return Files.writeString(Files.createTempFile("misecue-fault", ".txt"), details.toString())
+                    .toString();
+        } catch (IOException unwritable) {
+            return "cannot be kept, because no file can be written.";
+        }
     }
 
     private static String text(Exception e) {
