@@ -3,7 +3,6 @@ package org.misecue.desk;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -22,7 +21,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.misecue.cli.Misecue;
 import org.misecue.episode.Decision;
 import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
@@ -44,22 +42,10 @@ class KilledDeskTest {
     void loses_no_decision_that_the_page_confirmed() throws Exception {
         Path folder = OpenDesk.sample(temp);
         Files.delete(folder.resolve("footage/take-1.mp4")); // it need not be read for this
-        Process desk = new ProcessBuilder(
-                        ProcessHandle.current().info().command().orElse("java"),
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Misecue.class.getName(),
-                        "desk",
-                        folder.toString(),
-                        "--no-browser")
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
         Map<String, String> confirmed = new LinkedHashMap<>();
-        try (BufferedReader out = desk.inputReader(UTF_8)) {
-            String address = out.readLine();
-            String origin = address.substring(0, address.indexOf("/?"));
-            get(address);
+        try (DeskProcess desk = DeskProcess.over(folder)) {
+            String origin = desk.origin();
+            get(desk.address());
             Map<String, String> marks = marks(get(origin + "/e/sample-project/check/sheet"));
             while (marks.isEmpty()) { // the film's first reading
                 Thread.sleep(200);
@@ -80,14 +66,14 @@ class KilledDeskTest {
 
     /** One decision after the other, each with its number as its note; the kill comes in the middle of one. */
     private void decideUntilKilled(
-            Process desk, String origin, Map<String, String> marks, Map<String, String> confirmed)
+            DeskProcess desk, String origin, Map<String, String> marks, Map<String, String> confirmed)
             throws InterruptedException {
         Map<String, String> now = new LinkedHashMap<>(marks);
         List<String> abouts = List.copyOf(marks.keySet());
         for (int number = 0; ; number++) {
             String about = abouts.get(number % abouts.size());
             if (number == CONFIRMED) {
-                CompletableFuture.runAsync(desk::destroyForcibly);
+                CompletableFuture.runAsync(desk::kill);
             }
             try {
                 HttpResponse<String> answer = post(origin, about, now.getOrDefault(about, ""), String.valueOf(number));
@@ -95,7 +81,7 @@ class KilledDeskTest {
                 confirmed.put(about, String.valueOf(number));
                 now.putAll(marks(answer.body()));
             } catch (IOException killed) {
-                desk.waitFor();
+                desk.process().waitFor();
                 return;
             }
         }

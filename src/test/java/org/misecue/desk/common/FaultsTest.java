@@ -31,7 +31,9 @@ class FaultsTest {
     void a_fault_of_ours_is_one_sentence_that_says_where_the_rest_is_kept() throws Exception {
         String page = answer(new IllegalStateException("the whisk broke"));
 
-        assertThat(page).contains("this is a fault of misecue, not of your files").doesNotContain("the whisk broke");
+        assertThat(page)
+                .contains("this is a fault of misecue, not of your files")
+                .doesNotContain("the whisk broke");
         Matcher kept = KEPT.matcher(page);
         assertThat(kept.find()).isTrue();
         Path details = Path.of(kept.group(1));
