@@ -1,22 +1,34 @@
 package org.misecue.desk;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.misecue.desk.counter.Tab;
+import java.util.function.Consumer;
 
 /**
- * Draws the pages of the desk over a fresh copy of the sample, as the guides show them: one size, in the light. Run by hand;
- * the folder for the pictures may be named.
+ * Draws the pages of the desk at work over a fresh copy of the sample, as README and guides show them. Run by hand; the folder
+ * for the pictures may be named.
  */
 public final class DeskPictures {
 
-    private static final int PATIENCE = 60_000;
+    private static final int PATIENCE = 120_000;
+
+    /** @param act what somebody does on the page before it is drawn */
+    private record Picture(String name, String address, Consumer<Page> act) {}
+
+    private static final String SAMPLE = "e/sample-project/";
+
+    private static final List<Picture> OF_THE_SAMPLE = List.of(
+            new Picture("bowls", SAMPLE + "bowls", DeskPictures::weigh),
+            new Picture("day", SAMPLE + "day", page -> {}),
+            new Picture("find", SAMPLE + "find", DeskPictures::find),
+            new Picture("check", SAMPLE + "check", DeskPictures::listen),
+            new Picture("text", SAMPLE + "text", page -> {}));
 
     private DeskPictures() {}
 
@@ -24,38 +36,73 @@ public final class DeskPictures {
         Path to = Path.of(arguments.length > 0 ? arguments[0] : "src/docs/pictures");
         System.setProperty("user.name", "producer"); // a page asks who decides and begins with that
         Path temp = Files.createTempDirectory("desk-pictures");
-        try (OpenDesk desk = OpenDesk.over(Files.createDirectory(temp.resolve("empty")))) {
-            draw(desk, to, List.of("new"));
-        }
-        OpenDesk.sample(Files.createDirectory(temp.resolve("archive")));
-        try (OpenDesk desk = OpenDesk.over(temp.resolve("archive"))) {
-            draw(
-                    desk,
-                    to,
-                    Tab.of(org.misecue.desk.door.Who.OWNER).stream()
-                            .map(tab -> "e/sample-project/" + tab.path())
-                            .toList());
-        }
+        Path sample = OpenDesk.sample(Files.createDirectory(temp.resolve("laptop")));
+        draw(sample, OF_THE_SAMPLE, laptop(), to);
+        Path other = OpenDesk.sample(Files.createDirectory(temp.resolve("phone")));
+        draw(other, List.of(new Picture("bowls-phone", SAMPLE + "bowls", DeskPictures::weigh)), phone(), to);
         System.exit(0); // what still simmers need not be waited for
     }
 
-    private static void draw(OpenDesk desk, Path to, List<String> addresses) {
-        Page page = InBrowser.page(
-                desk, new Browser.NewContextOptions().setViewportSize(1280, 800).setColorScheme(ColorScheme.LIGHT));
-        for (String address : addresses) {
-            Response answer = page.navigate(desk.origin() + "/" + address);
-            if (!answer.ok()) {
-                System.err.println("not there yet: " + address);
-                continue;
+    private static Browser.NewContextOptions laptop() {
+        return new Browser.NewContextOptions().setViewportSize(1280, 800).setColorScheme(ColorScheme.LIGHT);
+    }
+
+    private static Browser.NewContextOptions phone() {
+        return new Browser.NewContextOptions()
+                .setViewportSize(390, 800)
+                .setHasTouch(true)
+                .setIsMobile(true)
+                .setColorScheme(ColorScheme.DARK);
+    }
+
+    private static void draw(Path folder, List<Picture> pictures, Browser.NewContextOptions options, Path to) {
+        try (OpenDesk desk = OpenDesk.over(folder)) {
+            Page page = InBrowser.page(desk, options);
+            for (Picture picture : pictures) {
+                page.navigate(desk.origin() + "/" + picture.address());
+                page.waitForFunction(
+                        "() => !document.querySelector('.waiting')",
+                        null,
+                        new Page.WaitForFunctionOptions().setTimeout(PATIENCE));
+                picture.act().accept(page);
+                Path file = to.resolve("desk-" + picture.name() + ".png");
+                page.screenshot(new Page.ScreenshotOptions().setPath(file));
+                System.out.println(file);
             }
-            page.waitForFunction(
-                    "() => !document.querySelector('.waiting')",
-                    null,
-                    new Page.WaitForFunctionOptions().setTimeout(PATIENCE));
-            Path file = to.resolve("desk-" + address.substring(address.lastIndexOf('/') + 1) + ".png");
-            page.screenshot(new Page.ScreenshotOptions().setPath(file));
-            System.out.println(file);
+            page.context().close();
         }
-        page.context().close();
+    }
+
+    private static void weigh(Page page) {
+        for (String bowl : List.of("bowl-1", "bowl-2")) {
+            page.locator("#" + bowl + " button.tick").click();
+            page.locator("#" + bowl).getByText("Untick").waitFor();
+        }
+        page.getByText("Timer, 2 h").first().click();
+        page.locator("[role=timer]").first().waitFor();
+        page.evaluate("() => scrollTo(0, 0)");
+    }
+
+    private static void find(Page page) {
+        page.locator("#q").pressSequentially("muscovado");
+        page.locator("#moments li").first().waitFor();
+        page.keyboard().press("ArrowDown");
+        page.keyboard().press("Enter");
+        page.waitForFunction("() => film.currentTime > 0 && !film.paused");
+        standStill(page);
+    }
+
+    private static void listen(Page page) {
+        Locator row = page.locator("article.verdict").first();
+        row.focus();
+        page.keyboard().press("m");
+        page.waitForFunction("() => film.currentTime > 198 && !film.paused");
+        standStill(page);
+    }
+
+    private static void standStill(Page page) {
+        page.evaluate("() => film.pause()");
+        page.waitForFunction("() => film.paused && !film.seeking && film.readyState >= 2");
+        page.evaluate("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");
     }
 }

@@ -37,7 +37,11 @@
     }
     until = at + AFTER;
     film.currentTime = Math.max(0, at - BEFORE);
-    film.play().catch(() => tell("This browser does not begin by itself; press play in the film."));
+    film.play().catch((not) => {
+      if (not.name === "NotAllowedError") {
+        tell("This browser does not begin by itself; press play in the film.");
+      }
+    });
   }
 
   film.addEventListener("timeupdate", () => {
