@@ -1,8 +1,9 @@
 package org.misecue.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.CountDownLatch;
+import java.util.Optional;
 import org.misecue.desk.Desk;
 import org.misecue.desk.DeskSettings;
 import org.misecue.notice.BadInput;
@@ -16,16 +17,23 @@ import picocli.CommandLine.Parameters;
         name = "desk",
         description = {
             "Open the desk: a page in the browser over an episode, or over a folder of episodes.",
-            "It serves this machine only, and stays open until it is stopped with Ctrl-C."
+            "It serves this machine only, and stays open until it is closed there or stopped with Ctrl-C."
         })
 final class DeskCommand extends MisecueCommand {
 
     @Parameters(
             arity = "0..1",
             paramLabel = "FOLDER",
-            defaultValue = ".",
             description = "An episode, or a folder of episodes; this folder where none is named.")
-    private Path folder = Path.of(".");
+    private Optional<Path> folder = Optional.empty();
+
+    @Option(
+            names = "--at-home",
+            description = {
+                "Where no folder is named: the folder misecue in your home, made if need be,",
+                "as it is wished where the desk is opened by a click."
+            })
+    private boolean atHome;
 
     @Option(
             names = "--port",
@@ -52,10 +60,7 @@ final class DeskCommand extends MisecueCommand {
 
     @Override
     public Integer call() {
-        Path over = stage.resolve(folder).toAbsolutePath().normalize();
-        if (!Files.isDirectory(over)) {
-            throw new BadInput(Place.of(folder.toString()), "there is no such folder; check the name.");
-        }
+        Path over = over();
         if (port < 0 || port > 65_535) {
             throw new BadInput(Place.of("--port"), "expected a number from 0 to 65535, not " + port + ".");
         }
@@ -67,23 +72,36 @@ final class DeskCommand extends MisecueCommand {
             if (!noBrowser) {
                 Browser.open(desk.address());
             }
-            untilStopped();
+            desk.untilFinished();
         }
         return ExitCode.OK;
+    }
+
+    private Path over() {
+        if (atHome && folder.isEmpty()) {
+            return atHome();
+        }
+        Path named = folder.orElse(Path.of("."));
+        Path over = stage.resolve(named).toAbsolutePath().normalize();
+        if (!Files.isDirectory(over)) {
+            throw new BadInput(Place.of(named.toString()), "there is no such folder; check the name.");
+        }
+        return over;
+    }
+
+    private Path atHome() {
+        Path over = stage.home()
+                .orElseThrow(() -> new BadInput(Place.of("--at-home"), "nobody is at home here; name a folder."))
+                .resolve("misecue");
+        try {
+            return Files.createDirectories(over);
+        } catch (IOException e) {
+            throw new BadInput(Place.of(over.toString()), "this folder cannot be made; name another.", e);
+        }
     }
 
     private void tellCode(String code) {
         stage.err().println("The code for one more device: " + code);
         stage.err().flush();
-    }
-
-    private static void untilStopped() {
-        CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(stopped::countDown));
-        try {
-            stopped.await();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
     }
 }

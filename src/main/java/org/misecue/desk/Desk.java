@@ -7,12 +7,14 @@ import java.net.InetAddress;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.misecue.desk.begin.Begin;
 import org.misecue.desk.bowls.BowlsStation;
 import org.misecue.desk.check.CheckStation;
 import org.misecue.desk.common.Assets;
+import org.misecue.desk.common.Closing;
 import org.misecue.desk.common.Faults;
 import org.misecue.desk.common.FirstPage;
 import org.misecue.desk.common.GuestDoor;
@@ -49,11 +51,13 @@ public final class Desk implements AutoCloseable {
     private final Javalin server;
     private final Keys keys;
     private final List<InetAddress> around;
+    private final CountDownLatch finished;
 
-    private Desk(Javalin server, Keys keys, List<InetAddress> around) {
+    private Desk(Javalin server, Keys keys, List<InetAddress> around, CountDownLatch finished) {
         this.server = server;
         this.keys = keys;
         this.around = around;
+        this.finished = finished;
     }
 
     /** @throws BadInput if the port is taken */
@@ -61,11 +65,12 @@ public final class Desk implements AutoCloseable {
         Keys keys = new Keys(settings.code());
         List<InetAddress> around = settings.lan() ? LocalNetwork.addresses() : List.of();
         Javalin server = Javalin.create(Desk::configure);
-        Desk desk = new Desk(server, keys, around);
+        CountDownLatch finished = new CountDownLatch(1);
+        Desk desk = new Desk(server, keys, around, finished);
         Door door = new Door(keys, desk::names);
         door.guard(server);
         Counter counter = new Counter(settings.folder(), settings.home(), settings.language());
-        stations(door, settings).forEach(station -> station.open(server, counter));
+        stations(door, settings, finished).forEach(station -> station.open(server, counter));
         try {
             server.start(settings.lan() ? "0.0.0.0" : HERE, settings.port());
         } catch (JavalinBindException e) {
@@ -80,12 +85,13 @@ public final class Desk implements AutoCloseable {
         return desk;
     }
 
-    private static List<Station> stations(Door door, DeskSettings settings) {
+    private static List<Station> stations(Door door, DeskSettings settings, CountDownLatch finished) {
         return List.of(
                 new Faults(),
                 new Assets(),
                 new GuestDoor(door, settings.lan()),
                 new FirstPage(),
+                new Closing(finished::countDown),
                 new Pulse(),
                 new BowlsStation(settings.clock()),
                 new DayStation(settings.clock()),
@@ -143,6 +149,16 @@ public final class Desk implements AutoCloseable {
         return around.stream()
                 .map(address -> "http://" + address.getHostAddress() + ":" + port() + "/join")
                 .toList();
+    }
+
+    /** Waits until somebody wants it closed: on a page, or by stopping the program. */
+    public void untilFinished() {
+        Runtime.getRuntime().addShutdownHook(new Thread(finished::countDown));
+        try {
+            finished.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Override

@@ -2,9 +2,10 @@ package org.misecue.desk;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.misecue.cli.Misecue;
 
 /**
@@ -16,19 +17,25 @@ public record DeskProcess(Process process, String address) implements AutoClosea
 
     /** Over this folder; it answers already. */
     public static DeskProcess over(Path folder) throws IOException {
-        Process process = new ProcessBuilder(
-                        ProcessHandle.current().info().command().orElse("java"),
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Misecue.class.getName(),
-                        "desk",
-                        folder.toString(),
-                        "--no-browser")
+        return start(List.of(), folder.toString());
+    }
+
+    /** As it is opened by a click, by somebody whose home this is. */
+    public static DeskProcess at(Path home) throws IOException {
+        return start(List.of("-Duser.home=" + home), "--at-home");
+    }
+
+    private static DeskProcess start(List<String> options, String what) throws IOException {
+        List<String> words = new ArrayList<>();
+        words.add(ProcessHandle.current().info().command().orElse("java"));
+        words.add("-XX:TieredStopAtLevel=1");
+        words.addAll(options);
+        words.addAll(List.of("-cp", System.getProperty("java.class.path"), Misecue.class.getName()));
+        words.addAll(List.of("desk", what, "--no-browser"));
+        Process process = new ProcessBuilder(words)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        BufferedReader out = process.inputReader(UTF_8);
-        return new DeskProcess(process, out.readLine());
+        return new DeskProcess(process, process.inputReader(UTF_8).readLine());
     }
 
     public String origin() {

@@ -25,22 +25,20 @@ import org.misecue.shown.LanguageData;
 /** A desk that a test opened, and a client that has its key. */
 public final class OpenDesk implements AutoCloseable {
 
-    private final Desk desk;
+    private final String address;
+    private final Optional<Desk> own;
     private final HttpClient client =
             HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
 
     /** The codes for guests that were told. */
     public final List<String> codes = new ArrayList<>();
 
-    private final boolean owns;
-
     private OpenDesk(Path folder, boolean lan, boolean reads) {
         this(folder, lan, reads, Clock.systemDefaultZone());
     }
 
     private OpenDesk(Path folder, boolean lan, boolean reads, Clock clock) {
-        this.owns = true;
-        this.desk = Desk.open(new DeskSettings(
+        Desk desk = Desk.open(new DeskSettings(
                 folder.toAbsolutePath(),
                 0,
                 lan,
@@ -48,16 +46,23 @@ public final class OpenDesk implements AutoCloseable {
                 Optional.empty(),
                 () -> reads ? LanguageData.find(System.getenv()) : Optional.empty(),
                 clock));
+        this.address = desk.address();
+        this.own = Optional.of(desk);
     }
 
-    private OpenDesk(Desk desk) {
-        this.desk = desk;
-        this.owns = false;
+    private OpenDesk(String address) {
+        this.address = address;
+        this.own = Optional.empty();
+    }
+
+    /** A client of a desk that somebody else opened, without a key yet. */
+    public static OpenDesk elsewhere(String address) {
+        return new OpenDesk(address);
     }
 
     /** Another client of the same desk, without a key. */
     public OpenDesk stranger() {
-        return new OpenDesk(desk);
+        return new OpenDesk(address);
     }
 
     /** Over this folder; pictures are not read. */
@@ -111,21 +116,21 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     public int port() {
-        return desk.port();
+        return URI.create(address).getPort();
     }
 
     /** With the key. */
     public String address() {
-        return desk.address();
+        return address;
     }
 
     public String origin() {
-        return "http://127.0.0.1:" + desk.port();
+        return "http://127.0.0.1:" + port();
     }
 
     /** This client has come in with the key. */
     public OpenDesk enter() {
-        get(desk.address().substring(origin().length()));
+        get(address.substring(origin().length()));
         return this;
     }
 
@@ -169,8 +174,6 @@ public final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
-        if (owns) {
-            desk.close();
-        }
+        own.ifPresent(Desk::close);
     }
 }
