@@ -10,6 +10,7 @@ import static org.bytedeco.ffmpeg.global.avfilter.avfilter_graph_get_filter;
 import static org.bytedeco.ffmpeg.global.avfilter.avfilter_graph_parse_ptr;
 import static org.bytedeco.ffmpeg.global.avutil.av_channel_layout_describe;
 import static org.bytedeco.ffmpeg.global.avutil.av_get_sample_fmt_name;
+import static org.bytedeco.ffmpeg.global.avutil.av_opt_get_double;
 
 import java.nio.charset.StandardCharsets;
 import org.bytedeco.ffmpeg.avfilter.AVFilterContext;
@@ -108,6 +109,15 @@ final class Filter implements AutoCloseable {
     /** The ticks in which finished frames count their times. */
     AVRational base() {
         return av_buffersink_get_time_base(out);
+    }
+
+    /** What one of the chain's filters, named {@code kind@name}, has found out until now. */
+    double value(String filter, String option) {
+        double[] value = new double[1];
+        Ffmpeg.done(
+                av_opt_get_double(avfilter_graph_get_filter(graph, filter).priv(), option, 0, value),
+                "reading " + option);
+        return value[0];
     }
 
     @Override

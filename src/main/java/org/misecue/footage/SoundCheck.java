@@ -1,0 +1,51 @@
+package org.misecue.footage;
+
+import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_AUDIO;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.misecue.notice.BadInput;
+
+/** The sound of a film heard once from beginning to end: how loud it is, and where it is silent. */
+public final class SoundCheck {
+
+    /** The loudness range of a shorter track would say little; common practice, no source. */
+    public static final Duration RANGED = Duration.ofSeconds(10);
+
+    private SoundCheck() {}
+
+    /**
+     * Listens to each sound track, every one decoded once.
+     *
+     * @return a result for each sound track in the file's order, none for a film without sound; empty where the lookout
+     *     stopped it
+     * @throws BadInput if the film cannot be used
+     */
+    public static Optional<List<TrackSound>> of(Path film, Hush hush, Lookout lookout) {
+        List<Integer> tracks;
+        try (Reel reel = Reel.open(film)) {
+            tracks = reel.streams().stream()
+                    .filter(stream -> stream.codecpar().codec_type() == AVMEDIA_TYPE_AUDIO)
+                    .map(AVStream::index)
+                    .toList();
+        }
+        List<TrackSound> heard = new ArrayList<>();
+        try {
+            for (int track : tracks) {
+                try (Listener listener = new Listener(film, track, hush)) {
+                    if (!listener.listen(lookout)) {
+                        return Optional.empty();
+                    }
+                    heard.add(listener.heard());
+                }
+            }
+        } catch (FilmFault e) {
+            throw e.of(film);
+        }
+        return Optional.of(List.copyOf(heard));
+    }
+}
