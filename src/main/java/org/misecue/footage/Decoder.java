@@ -13,8 +13,10 @@ import static org.bytedeco.ffmpeg.global.avcodec.avcodec_parameters_to_context;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_receive_frame;
 import static org.bytedeco.ffmpeg.global.avcodec.avcodec_send_packet;
 import static org.bytedeco.ffmpeg.global.avformat.AVSEEK_FLAG_BACKWARD;
+import static org.bytedeco.ffmpeg.global.avformat.av_index_search_timestamp;
 import static org.bytedeco.ffmpeg.global.avformat.av_read_frame;
 import static org.bytedeco.ffmpeg.global.avformat.av_seek_frame;
+import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
 
 import java.time.Duration;
@@ -37,6 +39,7 @@ final class Decoder implements AutoCloseable {
     private final AVCodecContext codec;
     private final AVPacket packet = av_packet_alloc();
     private boolean draining;
+    private long lastRead = Long.MIN_VALUE;
 
     Decoder(Reel reel, int index) {
         this.reel = reel;
@@ -78,6 +81,12 @@ final class Decoder implements AutoCloseable {
         draining = false;
     }
 
+    /** Whether the file's index knows a random-access frame at or before the time that was not read yet. */
+    boolean canLeapTo(Duration at) {
+        int entry = av_index_search_timestamp(stream, ticks(at), AVSEEK_FLAG_BACKWARD);
+        return entry >= 0 && avformat_index_get_entry(stream, entry).timestamp() > lastRead;
+    }
+
     /** The next frame with its time, or false at the end. Data that cannot be decoded is passed over, as players do. */
     boolean next(AVFrame frame) {
         while (avcodec_receive_frame(codec, frame) < 0) {
@@ -99,6 +108,7 @@ final class Decoder implements AutoCloseable {
             return;
         }
         if (packet.stream_index() == stream.index()) {
+            lastRead = Math.max(packet.dts(), packet.pts());
             avcodec_send_packet(codec, packet);
         }
         av_packet_unref(packet);

@@ -21,6 +21,9 @@ final class Playhead implements AutoCloseable {
     /** How far before the moment to begin where the file's index leads too far, as with reordered frames. */
     private static final List<Duration> RUN_UPS = List.of(Duration.ZERO, Duration.ofSeconds(10), Duration.ofDays(1));
 
+    /** Indexes name the time of decoding; a frame is shown later than that, by less than this. */
+    private static final Duration REORDERING = Duration.ofSeconds(1);
+
     private final Decoder decoder;
     private final AVFrame current = av_frame_alloc();
     private final AVFrame upcoming = av_frame_alloc();
@@ -61,6 +64,25 @@ final class Playhead implements AutoCloseable {
         playhead.close();
         throw new BadInput(
                 Place.of(film.toString()), "no picture can be read from the film; copy it again from the camera");
+    }
+
+    /**
+     * Goes on to the frame on screen at a later moment; at the end the last one stays. Where a random-access frame lies between
+     * what was read and the moment, what is before that frame is passed over.
+     */
+    void forward(Duration at) {
+        long target = decoder.ticks(at.plus(ROUNDING));
+        Duration safe = at.minus(REORDERING);
+        if (decoder.canLeapTo(safe)) {
+            decoder.seek(safe);
+            more = decoder.next(upcoming);
+            if (!more || upcoming.pts() > target) {
+                goTo(at); // the index led too far
+            }
+        }
+        while (more && upcoming.pts() <= target) {
+            advance();
+        }
     }
 
     Decoder decoder() {

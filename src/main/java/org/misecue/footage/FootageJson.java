@@ -1,0 +1,102 @@
+package org.misecue.footage;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Films for programs: {@code {"target"?, "films": [{"film", "length", "picture"?: {"codec", "width", "height", "rate",
+ * "variableRate"}, "timecode"?, "sounds": [{"codec", "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?,
+ * "aboveTargetLu"?, "silences": [{"from", "to"}]}]}]}}. Times are in seconds on the film's clock, a rate is a whole number or
+ * a fraction in a string; what could not be measured is left out.
+ */
+public final class FootageJson {
+
+    private FootageJson() {}
+
+    /** @param target the loudness in LUFS that somebody wants */
+    public static String of(List<FilmReport> films, Optional<BigDecimal> target) {
+        StringWriter out = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter());
+            json.writeStartObject();
+            if (target.isPresent()) {
+                json.writeNumberField("target", target.get());
+            }
+            json.writeArrayFieldStart("films");
+            for (FilmReport film : films) {
+                write(film, target, json);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // not into memory
+        }
+        return out.append('\n').toString();
+    }
+
+    private static void write(FilmReport film, Optional<BigDecimal> target, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("film", film.name());
+        json.writeNumberField("length", seconds(film.info().length()));
+        Optional<Track.Picture> picture = film.info().picture();
+        if (picture.isPresent()) {
+            json.writeObjectFieldStart("picture");
+            json.writeStringField("codec", picture.get().codec());
+            json.writeNumberField("width", picture.get().width());
+            json.writeNumberField("height", picture.get().height());
+            json.writeStringField("rate", picture.get().rate().toString());
+            json.writeBooleanField("variableRate", picture.get().variableRate());
+            json.writeEndObject();
+        }
+        if (film.info().starts().isPresent()) {
+            json.writeStringField("timecode", film.info().starts().get().toString());
+        }
+        json.writeArrayFieldStart("sounds");
+        for (int i = 0; i < film.sounds().size(); i++) {
+            write(film.soundTracks().get(i), film.sounds().get(i), target, json);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void write(Track.Sound track, TrackSound heard, Optional<BigDecimal> target, JsonGenerator json)
+            throws IOException {
+        Loudness loudness = heard.loudness();
+        json.writeStartObject();
+        json.writeStringField("codec", track.codec());
+        json.writeNumberField("sampleRate", track.sampleRate());
+        json.writeNumberField("channels", track.channels());
+        tenths("lufs", loudness.integrated(), json);
+        tenths("rangeLu", loudness.range(), json);
+        tenths("truePeakDbtp", loudness.truePeak(), json);
+        tenths("aboveTargetLu", target.flatMap(loudness::above), json);
+        json.writeArrayFieldStart("silences");
+        for (Silence silence : heard.silences()) {
+            json.writeStartObject();
+            json.writeNumberField("from", seconds(silence.from()));
+            json.writeNumberField("to", seconds(silence.to()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void tenths(String name, Optional<BigDecimal> value, JsonGenerator json) throws IOException {
+        if (value.isPresent()) {
+            json.writeNumberField(name, value.get().setScale(1, RoundingMode.HALF_UP));
+        }
+    }
+
+    private static BigDecimal seconds(Duration time) {
+        return BigDecimal.valueOf(time.toMillis(), 3);
+    }
+}

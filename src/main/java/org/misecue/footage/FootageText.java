@@ -1,0 +1,108 @@
+package org.misecue.footage;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Films for people to read: what each holds, how loud it is, and where it is silent. */
+public final class FootageText {
+
+    private final Optional<BigDecimal> target;
+    private final StringBuilder out = new StringBuilder();
+
+    private FootageText(Optional<BigDecimal> target) {
+        this.target = target;
+    }
+
+    /** @param target the loudness in LUFS that somebody wants; nothing is held against it where it is empty */
+    public static String of(List<FilmReport> films, Optional<BigDecimal> target) {
+        FootageText text = new FootageText(target);
+        String between = "";
+        for (FilmReport film : films) {
+            text.out.append(between);
+            text.append(film);
+            between = "\n";
+        }
+        return text.out.toString();
+    }
+
+    private void append(FilmReport film) {
+        out.append(film.name().replaceAll("\\p{Cntrl}", "\uFFFD")).append('\n');
+        row("length", Moments.text(film.info().length()));
+        row("picture", film.info().picture().map(FootageText::picture).orElse("none"));
+        row("time code", film.info().starts().map(Timecode::toString).orElse("none"));
+        List<Track.Sound> tracks = film.soundTracks();
+        if (tracks.isEmpty()) {
+            row("sound", "none");
+        }
+        for (int i = 0; i < tracks.size(); i++) {
+            row(tracks.size() == 1 ? "sound" : "sound " + (i + 1), sound(tracks.get(i)));
+            append(film.sounds().get(i));
+        }
+    }
+
+    private void append(TrackSound sound) {
+        Loudness loudness = sound.loudness();
+        row("", loudness(loudness));
+        target.flatMap(wanted -> loudness.above(wanted).map(above -> distance(above, wanted)))
+                .ifPresent(words -> row("", words));
+        for (Silence silence : sound.silences()) {
+            BigDecimal seconds = BigDecimal.valueOf(silence.length().toMillis(), 3);
+            row(
+                    "",
+                    "silent from %s to %s, %s s"
+                            .formatted(Moments.text(silence.from()), Moments.text(silence.to()), tenths(seconds)));
+        }
+    }
+
+    private void row(String what, String value) {
+        out.append("  %-10s ".formatted(what)).append(value).append('\n');
+    }
+
+    private static String picture(Track.Picture picture) {
+        String rate = BigDecimal.valueOf(picture.rate().frames())
+                .divide(BigDecimal.valueOf(picture.rate().seconds()), 3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+        return "%d × %d, %s, %s frames a second%s"
+                .formatted(
+                        picture.width(),
+                        picture.height(),
+                        picture.codec(),
+                        rate,
+                        picture.variableRate() ? " on average, because they last differently long" : "");
+    }
+
+    private static String sound(Track.Sound sound) {
+        String channels = sound.channels() == 1 ? "1 channel" : sound.channels() + " channels";
+        return "%s, %d Hz, %s".formatted(sound.codec(), sound.sampleRate(), channels);
+    }
+
+    private static String loudness(Loudness loudness) {
+        List<String> parts = new ArrayList<>();
+        parts.add(loudness.integrated()
+                .map(value -> tenths(value) + " LUFS")
+                .orElse("no loudness: nothing lasts 0.4 s above −70 LUFS"));
+        loudness.range().ifPresent(value -> parts.add("range " + tenths(value) + " LU"));
+        loudness.truePeak().ifPresent(value -> parts.add("true peak " + tenths(value) + " dBTP"));
+        return String.join(", ", parts);
+    }
+
+    private static String distance(BigDecimal above, BigDecimal wanted) {
+        BigDecimal rounded = above.setScale(1, RoundingMode.HALF_UP);
+        String where = rounded.signum() == 0
+                ? "at"
+                : tenths(rounded.abs()) + (rounded.signum() > 0 ? " LU above" : " LU below");
+        return "%s the target of %s LUFS".formatted(where, signed(wanted.stripTrailingZeros()));
+    }
+
+    private static String tenths(BigDecimal value) {
+        return signed(value.setScale(1, RoundingMode.HALF_UP));
+    }
+
+    private static String signed(BigDecimal value) {
+        return value.toPlainString().replace('-', '−');
+    }
+}
