@@ -54,13 +54,13 @@ final class Frames implements AutoCloseable {
         if (moments.isEmpty()) {
             return true;
         }
-        int track;
-        try (Reel reel = Reel.open(film)) {
-            track = reel.best(AVMEDIA_TYPE_VIDEO)
-                    .orElseThrow(() -> new BadInput(
-                            reel.place(), "the film has sound but no picture; name a film with a picture"));
+        Reel reel = Reel.open(film);
+        int track = reel.best(AVMEDIA_TYPE_VIDEO).orElse(-1);
+        if (track < 0) {
+            reel.close();
+            throw new BadInput(reel.place(), "the film has sound but no picture; name a film with a picture");
         }
-        try (Frames frames = new Frames(Playhead.open(film, track, moments.first()), side)) {
+        try (Frames frames = new Frames(Playhead.open(reel, track, moments.first()), side)) {
             for (Duration at : moments) {
                 frames.playhead.forward(at);
                 if (!taker.take(at, frames.picture())) {

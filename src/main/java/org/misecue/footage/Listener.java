@@ -7,7 +7,6 @@ import static org.bytedeco.ffmpeg.global.avutil.av_frame_unref;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,10 +34,11 @@ final class Listener implements AutoCloseable {
     private Duration begins = Duration.ZERO;
     private Duration end = Duration.ZERO;
 
-    Listener(Path film, int track, Hush hush) {
+    /** Takes the reel over. */
+    Listener(Reel reel, int track, Hush hush) {
         this.hush = hush;
-        this.decoder = new Decoder(Reel.open(film), track);
-        this.origin = decoder.reel().origin();
+        this.origin = reel.origin();
+        this.decoder = new Decoder(reel, track);
     }
 
     /** Hears the track to its end; false where the lookout stopped it. */

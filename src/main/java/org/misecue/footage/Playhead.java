@@ -57,13 +57,18 @@ final class Playhead implements AutoCloseable {
      * @throws BadInput if no frame can be decoded
      */
     static Playhead open(Path film, int track, Duration at) {
-        Playhead playhead = new Playhead(new Decoder(Reel.open(film), track));
+        return open(Reel.open(film), track, at);
+    }
+
+    /** The same of a film that is open already; the reel is taken over. */
+    static Playhead open(Reel reel, int track, Duration at) {
+        Place place = reel.place();
+        Playhead playhead = new Playhead(new Decoder(reel, track));
         if (playhead.goTo(at)) {
             return playhead;
         }
         playhead.close();
-        throw new BadInput(
-                Place.of(film.toString()), "no picture can be read from the film; copy it again from the camera");
+        throw new BadInput(place, "no picture can be read from the film; copy it again from the camera");
     }
 
     /**

@@ -26,17 +26,19 @@ public final class SoundCheck {
      * @throws BadInput if the film cannot be used
      */
     public static Optional<List<TrackSound>> of(Path film, Hush hush, Lookout lookout) {
-        List<Integer> tracks;
-        try (Reel reel = Reel.open(film)) {
-            tracks = reel.streams().stream()
-                    .filter(stream -> stream.codecpar().codec_type() == AVMEDIA_TYPE_AUDIO)
-                    .map(AVStream::index)
-                    .toList();
+        Reel reel = Reel.open(film);
+        List<Integer> tracks = reel.streams().stream()
+                .filter(stream -> stream.codecpar().codec_type() == AVMEDIA_TYPE_AUDIO)
+                .map(AVStream::index)
+                .toList();
+        if (tracks.isEmpty()) {
+            reel.close();
         }
         List<TrackSound> heard = new ArrayList<>();
         try {
             for (int track : tracks) {
-                try (Listener listener = new Listener(film, track, hush)) {
+                // A decoder takes its reel over; the first is open already.
+                try (Listener listener = new Listener(heard.isEmpty() ? reel : Reel.open(film), track, hush)) {
                     if (!listener.listen(lookout)) {
                         return Optional.empty();
                     }
