@@ -28,8 +28,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "footage",
         description = {
-            "Tell what each film holds: length, picture, frame rate, time code, and of every sound track its loudness",
-            "(EBU R 128), its true peak, and silences of two seconds and more below −50 dBFS."
+            "Tell what each film holds: length, picture, frame rate, time code, and how loud each sound track is.",
+            "Loudness and true peak are those of EBU R 128; a silence lasts two seconds or more below −50 dBFS."
         })
 final class FootageCommand extends EpisodeCommand {
 
@@ -96,7 +96,7 @@ final class FootageCommand extends EpisodeCommand {
     private Optional<FilmReport> report(Worktop worktop, Path film) {
         String name = worktop.episode().name(film);
         FilmInfo info = Footage.probe(film);
-        Optional<List<TrackSound>> sounds = SoundCheck.of(film, Hush.USUAL, now("Listening to " + name));
+        Optional<List<Optional<TrackSound>>> sounds = SoundCheck.of(film, Hush.USUAL, now("Listening to " + name));
         if (sheets && info.picture().isPresent()) {
             new Sheets(worktop).make(film, info, now("Taking pictures of " + name), this::tellMade);
         }

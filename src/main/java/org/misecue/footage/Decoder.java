@@ -61,6 +61,11 @@ final class Decoder implements AutoCloseable {
         }
     }
 
+    /** Whether this build knows the track's codec. */
+    static boolean canDecode(AVStream stream) {
+        return avcodec_find_decoder(stream.codecpar().codec_id()) != null;
+    }
+
     AVStream stream() {
         return stream;
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
 /**
  * Films for programs: {@code {"target"?, "films": [{"film", "length", "picture"?: {"codec", "width", "height", "rate",
  * "variableRate"}, "timecode"?, "sounds": [{"codec", "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?,
- * "aboveTargetLu"?, "silences": [{"from", "to"}]}]}]}}. Times are in seconds on the film's clock, a rate is a whole number or
+ * "aboveTargetLu"?, "silences"?: [{"from", "to"}]}]}]}}. Times are in seconds on the film's clock, a rate is a whole number or
  * a fraction in a string; what could not be measured is left out.
  */
 public final class FootageJson {
@@ -68,13 +68,21 @@ public final class FootageJson {
         json.writeEndObject();
     }
 
-    private static void write(Track.Sound track, TrackSound heard, Optional<BigDecimal> target, JsonGenerator json)
+    private static void write(
+            Track.Sound track, Optional<TrackSound> heard, Optional<BigDecimal> target, JsonGenerator json)
             throws IOException {
-        Loudness loudness = heard.loudness();
         json.writeStartObject();
         json.writeStringField("codec", track.codec());
         json.writeNumberField("sampleRate", track.sampleRate());
         json.writeNumberField("channels", track.channels());
+        if (heard.isPresent()) {
+            write(heard.get(), target, json);
+        }
+        json.writeEndObject();
+    }
+
+    private static void write(TrackSound heard, Optional<BigDecimal> target, JsonGenerator json) throws IOException {
+        Loudness loudness = heard.loudness();
         tenths("lufs", loudness.integrated(), json);
         tenths("rangeLu", loudness.range(), json);
         tenths("truePeakDbtp", loudness.truePeak(), json);
@@ -87,7 +95,6 @@ public final class FootageJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeEndObject();
     }
 
     private static void tenths(String name, Optional<BigDecimal> value, JsonGenerator json) throws IOException {

@@ -39,7 +39,9 @@ public final class FootageText {
         }
         for (int i = 0; i < tracks.size(); i++) {
             row(tracks.size() == 1 ? "sound" : "sound " + (i + 1), sound(tracks.get(i)));
-            append(film.sounds().get(i));
+            film.sounds()
+                    .get(i)
+                    .ifPresentOrElse(this::append, () -> row("", "not heard, because this build cannot decode it"));
         }
     }
 

@@ -21,28 +21,35 @@ public final class SoundCheck {
     /**
      * Listens to each sound track, every one decoded once.
      *
-     * @return a result for each sound track in the file's order, none for a film without sound; empty where the lookout
-     *     stopped it
+     * @return a result for each sound track in the file's order, itself empty where the track cannot be decoded; none for a film
+     *     without sound; empty where the lookout stopped it
      * @throws BadInput if the film cannot be used
      */
-    public static Optional<List<TrackSound>> of(Path film, Hush hush, Lookout lookout) {
+    public static Optional<List<Optional<TrackSound>>> of(Path film, Hush hush, Lookout lookout) {
         Reel reel = Reel.open(film);
-        List<Integer> tracks = reel.streams().stream()
+        List<AVStream> tracks = reel.streams().stream()
                 .filter(stream -> stream.codecpar().codec_type() == AVMEDIA_TYPE_AUDIO)
-                .map(AVStream::index)
                 .toList();
-        if (tracks.isEmpty()) {
+        List<Integer> numbers = tracks.stream().map(AVStream::index).toList();
+        List<Integer> decodable =
+                tracks.stream().filter(Decoder::canDecode).map(AVStream::index).toList();
+        if (decodable.isEmpty()) {
             reel.close();
         }
-        List<TrackSound> heard = new ArrayList<>();
+        List<Optional<TrackSound>> heard = new ArrayList<>();
         try {
-            for (int track : tracks) {
-                // A decoder takes its reel over; the first is open already.
-                try (Listener listener = new Listener(heard.isEmpty() ? reel : Reel.open(film), track, hush)) {
+            for (int track : numbers) {
+                if (!decodable.contains(track)) {
+                    heard.add(Optional.empty());
+                    continue;
+                }
+                // A decoder takes its reel over; the first one's is open already.
+                boolean first = decodable.indexOf(track) == 0;
+                try (Listener listener = new Listener(first ? reel : Reel.open(film), track, hush)) {
                     if (!listener.listen(lookout)) {
                         return Optional.empty();
                     }
-                    heard.add(listener.heard());
+                    heard.add(Optional.of(listener.heard()));
                 }
             }
         } catch (FilmFault e) {

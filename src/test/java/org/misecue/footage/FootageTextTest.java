@@ -24,14 +24,16 @@ class FootageTextTest {
                                     new Track.Picture("prores", 1920, 1080, NTSC, false),
                                     new Track.Sound("pcm_s24le", 48_000, 2),
                                     new Track.Other("none", "data"),
-                                    new Track.Sound("pcm_s24le", 48_000, 1)),
+                                    new Track.Sound("pcm_s24le", 48_000, 1),
+                                    new Track.Sound("none", 48_000, 4)),
                             Optional.of(Timecode.parse("10:00:00;00", NTSC))),
                     List.of(
-                            new TrackSound(
+                            Optional.of(new TrackSound(
                                     new Loudness(number("-16.449"), number("5.25"), number("0.04")),
-                                    List.of(new Silence(Duration.ZERO, Duration.ofMillis(2_040)))),
-                            new TrackSound(
-                                    new Loudness(Optional.empty(), Optional.empty(), Optional.empty()), List.of()))),
+                                    List.of(new Silence(Duration.ZERO, Duration.ofMillis(2_040))))),
+                            Optional.of(new TrackSound(
+                                    new Loudness(Optional.empty(), Optional.empty(), Optional.empty()), List.of())),
+                            Optional.empty())),
             new FilmReport(
                     "footage/phone.mp4",
                     new FilmInfo(
@@ -57,6 +59,8 @@ class FootageTextTest {
                                      silent from 0:00.000 to 0:02.040, 2.0 s
                           sound 2    pcm_s24le, 48000 Hz, 1 channel
                                      no loudness: nothing lasts 0.4 s above −70 LUFS
+                          sound 3    none, 48000 Hz, 4 channels
+                                     not heard, because this build cannot decode it
 
                         footage/phone.mp4
                           length     0:09.000
@@ -89,6 +93,8 @@ class FootageTextTest {
                         "{\"codec\":\"pcm_s24le\",\"sampleRate\":48000,\"channels\":2,\"lufs\":-16.4,\"rangeLu\":5.3,"
                                 + "\"truePeakDbtp\":0.0,\"aboveTargetLu\":6.6,\"silences\":[{\"from\":0.0,\"to\":2.04}]}");
         assertThat(film.at("/sounds/1").has("lufs")).isFalse();
+        assertThat(film.at("/sounds/2").toString())
+                .isEqualTo("{\"codec\":\"none\",\"sampleRate\":48000,\"channels\":4}");
         assertThat(json.at("/films/1/timecode").isMissingNode()).isTrue();
         assertThat(json.at("/films/1/sounds").isEmpty()).isTrue();
     }

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +33,9 @@ class SoundCheckTest {
     Path folder;
 
     private List<TrackSound> heard(Path film) {
-        return SoundCheck.of(film, Hush.USUAL, TO_THE_END).orElseThrow();
+        return SoundCheck.of(film, Hush.USUAL, TO_THE_END).orElseThrow().stream()
+                .map(Optional::orElseThrow)
+                .toList();
     }
 
     private TrackSound heard(TestSound sound) {
@@ -108,8 +112,8 @@ class SoundCheckTest {
         assertThat(sound.silences()).containsExactly(new Silence(Duration.ZERO, Duration.ofSeconds(12)));
     }
 
-    private static java.util.Optional<BigDecimal> none() {
-        return java.util.Optional.empty();
+    private static Optional<BigDecimal> none() {
+        return Optional.empty();
     }
 
     @Test
@@ -138,8 +142,11 @@ class SoundCheckTest {
     void what_counts_as_silence_can_be_said() {
         Path film = new TestSound(1).sine(1, 440, -20).sine(1, 440, -36).wav(folder.resolve("film.wav"));
         Hush hush = new Hush(new BigDecimal("-30.5"), Duration.ofMillis(700));
-        List<Silence> silences =
-                SoundCheck.of(film, hush, TO_THE_END).orElseThrow().get(0).silences();
+        List<Silence> silences = SoundCheck.of(film, hush, TO_THE_END)
+                .orElseThrow()
+                .get(0)
+                .orElseThrow()
+                .silences();
         assertThat(silences).hasSize(1);
         assertThat(silences.get(0).length().toMillis()).isBetween(999L, 1001L);
     }
@@ -154,6 +161,31 @@ class SoundCheckTest {
         assertThat(both.get(0).silences()).isEmpty();
         assertThat(both.get(1).loudness().integrated()).isEmpty();
         assertThat(both.get(1).silences()).hasSize(1);
+    }
+
+    @Test
+    void a_track_that_cannot_be_decoded_keeps_nobody_from_hearing_the_others() throws IOException {
+        Path one = new TestSound(2).sine(2, 1000, -23, -23).wav(folder.resolve("one.wav"));
+        Path both = TestSound.together(folder.resolve("both.mov"), one, one);
+        String bytes = Files.readString(both, StandardCharsets.ISO_8859_1);
+        assertThat(bytes).contains("sowt");
+        Files.writeString(both, bytes.replaceFirst("sowt", "qzqz"), StandardCharsets.ISO_8859_1);
+
+        List<Optional<TrackSound>> heard =
+                SoundCheck.of(both, Hush.USUAL, TO_THE_END).orElseThrow();
+
+        assertThat(heard.get(0)).isEmpty();
+        isLoud(heard.get(1).orElseThrow(), "-23");
+    }
+
+    /** Recorders often say how many channels there are and not which. */
+    @Test
+    void channels_without_names_are_heard() throws IOException {
+        Path film = new TestSound(2).sine(2, 1000, -23, -23).wav(folder.resolve("sound.wav"));
+        byte[] bytes = Files.readAllBytes(film);
+        bytes[40] = 0; // the mask of loudspeakers
+        Files.write(film, bytes);
+        isLoud(heard(film).get(0), "-23");
     }
 
     @Test
