@@ -31,6 +31,7 @@ final class CommandTable implements Runnable {
             "describe",
             "captions",
             "markers",
+            "log",
             "desk",
             "make");
 
@@ -80,6 +81,7 @@ final class CommandTable implements Runnable {
             case "describe" -> new DescribeCommand(stage);
             case "captions" -> new CaptionsCommand(stage);
             case "markers" -> new MarkersCommand(stage);
+            case "log" -> new LogCommand(stage);
             case "desk" -> new DeskCommand(stage);
             case "make" -> new MakeCommand(stage);
             default -> throw new IllegalArgumentException("there is no command " + name);
