@@ -28,9 +28,18 @@ final class ShotListener {
     record Found(Duration from, Duration to, double share) {}
 
     private final WordStream words;
+    private final List<String> stems;
 
     ShotListener(WordStream words) {
         this.words = words;
+        // "The oven's at 350" is of the oven.
+        this.stems = words.tokens().stream()
+                .map(word -> Stem.of(word.text().replaceFirst("'s$", "")))
+                .toList();
+    }
+
+    boolean hearsNothing() {
+        return stems.isEmpty();
     }
 
     /** @param spans in which the shot's step is on */
@@ -50,7 +59,7 @@ final class ShotListener {
         List<Heard> heard = new ArrayList<>();
         for (int at = 0; at < words.size(); at++) {
             Token word = words.at(at);
-            String stem = Stem.of(word.text().replaceFirst("'s$", "")); // "the oven's at 350"
+            String stem = stems.get(at);
             if (wanted.weight(stem) > 0 && spans.stream().anyMatch(span -> span.holds(word))) {
                 heard.add(new Heard(stem, word, at));
             }

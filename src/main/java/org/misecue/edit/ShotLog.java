@@ -75,7 +75,7 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
     /** A film as it is listened to. Where slates are called, they alone count. */
     private record Reel(
             FilmedTalk film,
-            WordStream words,
+            ShotListener ear,
             List<StepSpan> spans,
             List<Slates.Call> calls,
             Optional<Slates.Call> name) {
@@ -86,7 +86,7 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
             WordStream words = WordStream.of(film.narrations());
             return new Reel(
                     film,
-                    words,
+                    new ShotListener(words),
                     alignment.spans().stream()
                             .filter(span -> sources.contains(span.source()))
                             .toList(),
@@ -103,7 +103,7 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
         }
 
         boolean tellsNothing() {
-            return words.size() == 0 && name.isEmpty();
+            return ear.hearsNothing() && name.isEmpty();
         }
 
         Stream<LoggedShot.Place> slated(int number) {
@@ -129,9 +129,7 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
             }
             List<StepSpan> there =
                     spans.stream().filter(span -> steps.contains(span.step())).toList();
-            return new ShotListener(words)
-                    .find(wanted, there)
-                    .map(found -> new LoggedShot.Place(file(), found.from(), found.to(), 0));
+            return ear.find(wanted, there).map(found -> new LoggedShot.Place(file(), found.from(), found.to(), 0));
         }
 
         Stream<LoggedShot.Place> on(List<Integer> steps) {

@@ -60,9 +60,12 @@ final class FractionReader {
         List<String> one = common.fractions().stream().map(Token::text).toList();
         List<String> other = middle.fractions().stream().map(Token::text).toList();
         Seen more = one.size() >= other.size() ? common : middle;
-        boolean holes = !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
-        boolean clear = holes || one.stream().noneMatch(ALIKE::contains);
+        boolean clear = keepsHoles(body, setOff) || one.stream().noneMatch(ALIKE::contains);
         return new Seen(more.fractions(), clear && one.equals(other) && common.sure() && middle.sure());
+    }
+
+    private static boolean keepsHoles(Box body, SetOff setOff) {
+        return !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
     }
 
     private Seen read(Plates plates, Grey whole, Box body, SetOff setOff) {
@@ -74,12 +77,14 @@ final class FractionReader {
         line = setOff.filled() ? Outlines.filled(line, scale) : Tone.scaled(line, scale);
         List<Token> read = new ArrayList<>();
         List<Box> unread = new ArrayList<>();
+        boolean clear = true;
         for (int threshold : THRESHOLDS) {
             for (Fractions.Found found : Fractions.find(Tone.blackAndWhite(line, threshold), capital * scale)) {
                 Box box = found.box().times(1 / scale).movedBy(crop.left(), crop.top());
                 if (read.stream().noneMatch(token -> token.box().meets(box))) {
                     Optional<String> sign = sign(found);
                     sign.ifPresent(text -> read.add(new Token(box, text, 95)));
+                    clear &= sign.isEmpty() || keepsHoles(body, setOff) || !isOpenFour(sign.get(), found.below());
                     if (sign.isEmpty() && !isPercent(found)) {
                         unread.add(box);
                     }
@@ -88,7 +93,12 @@ final class FractionReader {
         }
         unread.removeIf(box -> read.stream().anyMatch(token -> token.box().meets(box)));
         read.sort(Comparator.comparingInt(token -> token.box().left()));
-        return new Seen(read, unread.isEmpty());
+        return new Seen(read, clear && unread.isEmpty());
+    }
+
+    /** Only some write a 4 without a hole, and a blurred 2 or 3 looks like that. */
+    private static boolean isOpenFour(String sign, Piece below) {
+        return "¼¾".contains(sign) && Fractions.holes(below) == 0;
     }
 
     private static boolean isPercent(Fractions.Found found) {
