@@ -18,9 +18,7 @@ final class FractionReader {
 
     private static final int[] FIGURES = {48, 32, 72};
     private static final int SURE = 50;
-    /** With a 3 or an 8, which differ by holes that are soon lost within outlines and in small letters. */
-    private static final String ALIKE = "⅓⅔⅛⅜⅝⅞";
-    /** How high capitals are, in the film's own pixels, so that holes are kept. */
+    /** How high capitals are, in the film's own pixels, so that 2, 3, 4 and 8 half as high can be told apart. */
     private static final double LARGE = 20;
 
     private static final int ROOM = 16;
@@ -31,8 +29,16 @@ final class FractionReader {
         this.recogniser = recogniser;
     }
 
-    /** @param sure whether both preparations showed the same, and all of it could be read */
-    record Seen(List<Token> fractions, boolean sure) {}
+    /**
+     * @param agreed whether both preparations showed the same, and all of it could be read
+     * @param clear whether its figures are large enough to be told apart
+     */
+    record Seen(List<Token> fractions, boolean agreed, boolean clear) {
+
+        boolean sure() {
+            return agreed && (clear || fractions.isEmpty());
+        }
+    }
 
     /**
      * Looks for fractions in the line whose body is in a box.
@@ -42,14 +48,14 @@ final class FractionReader {
      */
     Seen read(Plates plates, Box body, boolean light, SetOff setOff, boolean suspect) {
         Seen first = twice(plates, body, light, setOff);
-        if (first.sure() && !first.fractions().isEmpty()) {
+        if (first.agreed() && !first.fractions().isEmpty()) {
             return first;
         }
-        List<SetOff> others = suspect || !first.sure() ? Preparation.WAYS : List.of(SetOff.PLAIN);
+        List<SetOff> others = suspect || !first.agreed() ? Preparation.WAYS : List.of(SetOff.PLAIN);
         return others.stream()
                 .filter(other -> !other.equals(setOff))
                 .map(other -> twice(plates, body, light, other))
-                .filter(seen -> seen.sure() && !seen.fractions().isEmpty())
+                .filter(seen -> seen.agreed() && !seen.fractions().isEmpty())
                 .findFirst()
                 .orElse(first);
     }
@@ -60,11 +66,11 @@ final class FractionReader {
         List<String> one = common.fractions().stream().map(Token::text).toList();
         List<String> other = middle.fractions().stream().map(Token::text).toList();
         Seen more = one.size() >= other.size() ? common : middle;
-        boolean clear = keepsHoles(body, setOff) || one.stream().noneMatch(ALIKE::contains);
-        return new Seen(more.fractions(), clear && one.equals(other) && common.sure() && middle.sure());
+        return new Seen(more.fractions(), one.equals(other) && common.agreed() && middle.agreed(), more.clear());
     }
 
-    private static boolean keepsHoles(Box body, SetOff setOff) {
+    /** Outlines that were filled have no holes left. */
+    private static boolean isClear(Box body, SetOff setOff) {
         return !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
     }
 
@@ -77,14 +83,12 @@ final class FractionReader {
         line = setOff.filled() ? Outlines.filled(line, scale) : Tone.scaled(line, scale);
         List<Token> read = new ArrayList<>();
         List<Box> unread = new ArrayList<>();
-        boolean clear = true;
         for (int threshold : THRESHOLDS) {
             for (Fractions.Found found : Fractions.find(Tone.blackAndWhite(line, threshold), capital * scale)) {
                 Box box = found.box().times(1 / scale).movedBy(crop.left(), crop.top());
                 if (read.stream().noneMatch(token -> token.box().meets(box))) {
                     Optional<String> sign = sign(found);
                     sign.ifPresent(text -> read.add(new Token(box, text, 95)));
-                    clear &= sign.isEmpty() || keepsHoles(body, setOff) || !isOpenFour(sign.get(), found.below());
                     if (sign.isEmpty() && !isPercent(found)) {
                         unread.add(box);
                     }
@@ -93,12 +97,7 @@ final class FractionReader {
         }
         unread.removeIf(box -> read.stream().anyMatch(token -> token.box().meets(box)));
         read.sort(Comparator.comparingInt(token -> token.box().left()));
-        return new Seen(read, clear && unread.isEmpty());
-    }
-
-    /** Only some write a 4 without a hole, and a blurred 2 or 3 looks like that. */
-    private static boolean isOpenFour(String sign, Piece below) {
-        return "¼¾".contains(sign) && Fractions.holes(below) == 0;
+        return new Seen(read, unread.isEmpty(), isClear(body, setOff));
     }
 
     private static boolean isPercent(Fractions.Found found) {
