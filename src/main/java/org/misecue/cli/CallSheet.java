@@ -80,7 +80,7 @@ final class CallSheet {
         List<String> what = new ArrayList<>();
         Episode episode = worktop.episode();
         if (episode.narration().isEmpty()) {
-            what.add("No narration yet: put .vtt, .srt, .json or .txt files into narration/.");
+            what.add("No narration yet: put .vtt, .srt, .ttml, .json or .txt files into narration/.");
         }
         worktop.narrations().forEach(narration -> what.add(covered(narration)));
         if (films.isEmpty()) {

@@ -36,7 +36,7 @@ final class CaptionsCommand extends EpisodeCommand {
         if (worktop.narrations().isEmpty()) {
             throw new BadInput(
                     Place.of("narration"),
-                    "there is no narration to make captions of; put a .vtt, .srt, .json or .txt file there.");
+                    "there is no narration to make captions of; put a .vtt, .srt, .ttml, .json or .txt file there.");
         }
         Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
         OutFolder out = worktop.episode().out();

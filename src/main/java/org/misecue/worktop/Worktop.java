@@ -294,7 +294,7 @@ public final class Worktop {
         if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
-                    "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
+                    "there is no narration to compare with; put a .vtt, .srt, .ttml, .json or .txt file there.");
         }
         return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
