@@ -9,7 +9,6 @@ import org.misecue.edit.ShotLogCsv;
 import org.misecue.edit.ShotLogJson;
 import org.misecue.edit.ShotLogText;
 import org.misecue.footage.FilmInfo;
-import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.worktop.Worktop;
@@ -54,9 +53,6 @@ final class LogCommand extends EpisodeCommand {
     }
 
     private static FilmedTalk talk(Worktop worktop, Path path, FilmInfo film) {
-        List<Narration> narrations = worktop.narrations().stream()
-                .filter(one -> worktop.filmOf(one.source()).filter(path::equals).isPresent())
-                .toList();
-        return new FilmedTalk(worktop.episode().name(path), film.length(), narrations);
+        return new FilmedTalk(worktop.episode().name(path), film.length(), worktop.narrationsOf(path));
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.misecue.narration.Clock;
+import org.misecue.page.CsvCell;
 
 /** Markers as a table (RFC 4180) for spreadsheets and for whoever reads nothing else. */
 public final class CsvFile {

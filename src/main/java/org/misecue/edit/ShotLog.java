@@ -45,14 +45,15 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
             return new LoggedShot(shot, Standing.SLATED, slated);
         }
         ShotWords words = ShotWords.of(shot, shots);
+        List<Integer> steps = steps(shot, shots);
         List<LoggedShot.Place> spoken = reels.stream()
-                .flatMap(reel -> reel.spoken(words, steps(shot, shots)).stream())
+                .flatMap(reel -> reel.spoken(words, steps).stream())
                 .toList();
         if (!spoken.isEmpty()) {
             return new LoggedShot(shot, Standing.SPOKEN, spoken);
         }
         List<LoggedShot.Place> on =
-                reels.stream().flatMap(reel -> reel.on(steps(shot, shots))).toList();
+                reels.stream().flatMap(reel -> reel.on(steps)).toList();
         return new LoggedShot(shot, on.isEmpty() ? Standing.MISSING : Standing.LOOK, on);
     }
 
@@ -127,17 +128,18 @@ public record ShotLog(String title, List<LoggedShot> shots, List<String> silent)
             if (isSlated() || wanted.weights().isEmpty()) {
                 return Optional.empty();
             }
-            List<StepSpan> there =
-                    spans.stream().filter(span -> steps.contains(span.step())).toList();
-            return ear.find(wanted, there).map(found -> new LoggedShot.Place(file(), found.from(), found.to(), 0));
+            return ear.find(wanted, during(steps).toList())
+                    .map(found -> new LoggedShot.Place(file(), found.from(), found.to(), 0));
         }
 
         Stream<LoggedShot.Place> on(List<Integer> steps) {
             return isSlated()
                     ? Stream.empty()
-                    : spans.stream()
-                            .filter(span -> steps.contains(span.step()))
-                            .map(span -> new LoggedShot.Place(file(), span.start(), span.end(), 0));
+                    : during(steps).map(span -> new LoggedShot.Place(file(), span.start(), span.end(), 0));
+        }
+
+        private Stream<StepSpan> during(List<Integer> steps) {
+            return spans.stream().filter(span -> steps.contains(span.step()));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.misecue.narration.Clock;
+import org.misecue.page.CsvCell;
 import org.misecue.shots.Shot;
 
 /** The log as a table (RFC 4180): a row for each place of a shot, and one for each shot that is nowhere. */

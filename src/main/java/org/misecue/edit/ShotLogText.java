@@ -41,17 +41,8 @@ public final class ShotLogText {
     private static String counts(ShotLog log) {
         return log.shots().size() + " shots: "
                 + Stream.of(Standing.values())
-                        .map(standing -> log.standing(standing).size() + " " + word(standing))
+                        .map(standing -> log.standing(standing).size() + " " + standing.words())
                         .collect(Collectors.joining(", "));
-    }
-
-    private static String word(Standing standing) {
-        return switch (standing) {
-            case SLATED -> "slated";
-            case SPOKEN -> "probably filmed";
-            case LOOK -> "to look for";
-            case MISSING -> "in no film";
-        };
     }
 
     private static void add(LoggedShot logged, List<String> lines) {

@@ -28,13 +28,14 @@ record ShotWords(Map<String, Double> weights) {
         if (silent) {
             return new ShotWords(Map.of());
         }
-        List<Shot> beside = all.stream()
+        List<Map<String, Double>> beside = all.stream()
                 .filter(one -> one.step() == shot.step() && one.kind() != ShotKind.PICKUP)
+                .map(ShotWords::words)
                 .toList();
         Map<String, Double> weights = new HashMap<>();
         words(shot).forEach((stem, weight) -> {
             long having =
-                    beside.stream().filter(one -> words(one).containsKey(stem)).count();
+                    beside.stream().filter(words -> words.containsKey(stem)).count();
             weights.put(stem, weight / Math.max(1, having));
         });
         return new ShotWords(Map.copyOf(weights));

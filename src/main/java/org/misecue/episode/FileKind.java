@@ -10,6 +10,9 @@ public enum FileKind {
     NARRATION("narration", List.of("vtt", "srt", "ttml", "dfxp", "json", "txt")),
     FILM("footage", List.of("mp4", "mov", "mkv", "m4v", "avi", "webm", "mxf", "mts", "m2ts"));
 
+    /** The narrations that messages name; rarer endings are read too. */
+    public static final String NARRATIONS = ".vtt, .srt, .ttml, .json or .txt";
+
     private final String folder;
     private final List<String> endings;
 

@@ -2,6 +2,7 @@ package org.misecue.narration;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -93,7 +94,7 @@ record TtmlClock(BigDecimal rate, int counted, int subFrames, BigDecimal ticks, 
         BigDecimal most = BigDecimal.valueOf(Clock.LONGEST.toSeconds() + 1);
         return Duration.ofNanos(seconds.min(most)
                 .multiply(NANOS)
-                .setScale(0, java.math.RoundingMode.HALF_EVEN)
+                .setScale(0, RoundingMode.HALF_EVEN)
                 .longValueExact());
     }
 }

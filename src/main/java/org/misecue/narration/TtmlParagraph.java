@@ -2,6 +2,7 @@ package org.misecue.narration;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,9 +14,8 @@ final class TtmlParagraph {
     private final List<SpokenWord> words = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
     private final List<String> voices = new ArrayList<>();
+    private final List<TtmlTime> spans = new ArrayList<>();
     private Optional<Duration> at = Optional.empty();
-    private Optional<Duration> first = Optional.empty();
-    private Optional<Duration> last = Optional.empty();
     private boolean untimed;
 
     TtmlParagraph(int line, TtmlTime time) {
@@ -36,23 +36,21 @@ final class TtmlParagraph {
         words.addAll(SpokenWord.startingAt(at, text.toString()));
         text.setLength(0);
         at = span.map(TtmlTime::begin);
-        span.ifPresent(one -> {
-            first = first.filter(known -> known.compareTo(one.begin()) <= 0).or(() -> Optional.of(one.begin()));
-            last = one.end()
-                    .filter(end -> last.isEmpty() || last.get().compareTo(end) < 0)
-                    .or(() -> last);
-        });
+        span.ifPresent(spans::add);
     }
 
     /** Where nothing tells when it is said it cannot be a cue. */
     boolean isTimed() {
-        return time.told() || first.isPresent();
+        return time.told() || !spans.isEmpty();
     }
 
     CueSheet.Draft draft() {
         turn(Optional.empty());
-        Duration start = untimed ? time.begin() : first.orElse(time.begin());
         List<String> different = voices.stream().distinct().toList();
+        Optional<Duration> first = spans.stream().map(TtmlTime::begin).min(Comparator.naturalOrder());
+        Optional<Duration> last =
+                spans.stream().flatMap(span -> span.end().stream()).max(Comparator.naturalOrder());
+        Duration start = untimed ? time.begin() : first.orElse(time.begin());
         Optional<Duration> end = untimed ? time.end() : last.or(time::end);
         return new CueSheet.Draft(
                 line,

@@ -1,12 +1,12 @@
-package org.misecue.edit;
+package org.misecue.page;
 
 /** A cell of a table that somebody opens in a spreadsheet. */
-final class CsvCell {
+public final class CsvCell {
 
     private CsvCell() {}
 
     /** Spreadsheets take a cell that begins with one of these for a formula. */
-    static String harmless(String cell) {
+    public static String harmless(String cell) {
         return cell.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + cell : cell;
     }
 }
