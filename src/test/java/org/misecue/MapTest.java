@@ -44,7 +44,9 @@ class MapTest {
         MAY_USE.put(
                 "publish", "notice page quantity pantry recipe scale narration spoken align compare offers episode");
         MAY_USE.put("episode", "notice quantity recipe scale narration");
-        MAY_USE.put("edit", "notice quantity recipe narration footage align compare publish decide episode");
+        MAY_USE.put(
+                "edit",
+                "notice page quantity recipe shots narration footage spoken align compare publish decide episode");
         MAY_USE.put("worktop", String.join(" ", MAY_USE.keySet()));
         MAY_USE.put("desk", String.join(" ", MAY_USE.keySet()));
     }

@@ -30,7 +30,7 @@ final class StepWords {
         for (Step step : recipe.steps()) {
             Set<String> content = new HashSet<>();
             for (String word : Words.content(step.text())) {
-                content.add(stem(word));
+                content.add(Stem.of(word));
             }
             wordsOfStep.add(content);
             content.forEach(word -> stepsWithWord.merge(word, 1, Integer::sum));
@@ -55,7 +55,7 @@ final class StepWords {
         double[] support = new double[steps + 1];
         Set<String> seen = new HashSet<>();
         for (int at = start; at < end; at++) {
-            String word = stem(Words.singular(words.text(at)));
+            String word = Stem.of(words.text(at));
             Integer having = stepsWithWord.get(word);
             if (having != null && seen.add(word)) {
                 addWord(support, word, 1.0 / having);
@@ -83,15 +83,5 @@ final class StepWords {
         for (int step : using) {
             support[step + 1] += INGREDIENT_WEIGHT / using.size();
         }
-    }
-
-    /** "baked", "baking" and "bake" are one word here; the form need be no English. */
-    private static String stem(String word) {
-        for (String ending : List.of("ing", "ed", "es", "e")) {
-            if (word.length() - ending.length() >= 3 && word.endsWith(ending)) {
-                return word.substring(0, word.length() - ending.length());
-            }
-        }
-        return word;
     }
 }

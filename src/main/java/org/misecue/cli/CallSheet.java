@@ -19,6 +19,7 @@ import org.misecue.decide.Docket;
 import org.misecue.decide.DocketText;
 import org.misecue.decide.Matter;
 import org.misecue.episode.Episode;
+import org.misecue.episode.FileKind;
 import org.misecue.footage.FilmInfo;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Cue;
@@ -80,7 +81,7 @@ final class CallSheet {
         List<String> what = new ArrayList<>();
         Episode episode = worktop.episode();
         if (episode.narration().isEmpty()) {
-            what.add("No narration yet: put .vtt, .srt, .json or .txt files into narration/.");
+            what.add("No narration yet: put " + FileKind.NARRATIONS + " files into narration/.");
         }
         worktop.narrations().forEach(narration -> what.add(covered(narration)));
         if (films.isEmpty()) {

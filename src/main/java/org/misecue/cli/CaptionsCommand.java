@@ -4,6 +4,7 @@ import org.misecue.edit.CaptionFile;
 import org.misecue.edit.CaptionRules;
 import org.misecue.edit.Captioner;
 import org.misecue.edit.Figures;
+import org.misecue.episode.FileKind;
 import org.misecue.episode.OutFolder;
 import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
@@ -36,7 +37,7 @@ final class CaptionsCommand extends EpisodeCommand {
         if (worktop.narrations().isEmpty()) {
             throw new BadInput(
                     Place.of("narration"),
-                    "there is no narration to make captions of; put a .vtt, .srt, .json or .txt file there.");
+                    "there is no narration to make captions of; put a " + FileKind.NARRATIONS + " file there.");
         }
         Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
         OutFolder out = worktop.episode().out();

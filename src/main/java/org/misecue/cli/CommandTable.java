@@ -31,6 +31,7 @@ final class CommandTable implements Runnable {
             "describe",
             "captions",
             "markers",
+            "log",
             "footage",
             "desk",
             "make");
@@ -81,6 +82,7 @@ final class CommandTable implements Runnable {
             case "describe" -> new DescribeCommand(stage);
             case "captions" -> new CaptionsCommand(stage);
             case "markers" -> new MarkersCommand(stage);
+            case "log" -> new LogCommand(stage);
             case "footage" -> new FootageCommand(stage);
             case "desk" -> new DeskCommand(stage);
             case "make" -> new MakeCommand(stage);

@@ -60,10 +60,10 @@ final class DeskCommand extends MisecueCommand {
 
     @Override
     public Integer call() {
-        Path over = over();
         if (port < 0 || port > 65_535) {
             throw new BadInput(Place.of("--port"), "expected a number from 0 to 65535, not " + port + ".");
         }
+        Path over = over(); // which may be made, so only when all else is right
         DeskSettings settings = new DeskSettings(over, port, lan, this::tellCode, stage.home(), stage.language());
         try (Desk desk = Desk.open(settings)) {
             stage.out().println(desk.address());

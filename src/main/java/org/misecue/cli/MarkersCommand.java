@@ -65,9 +65,8 @@ final class MarkersCommand extends EpisodeCommand {
         }
         Predicate<String> isHere = source -> source.equals(name)
                 || worktop.filmOf(source).filter(path::equals).isPresent();
-        List<Chapter> steps = worktop.narrations().stream()
+        List<Chapter> steps = worktop.narrationsOf(path).stream()
                 .map(Narration::source)
-                .filter(isHere)
                 .flatMap(source -> Chapters.steps(worktop.recipe(), worktop.alignment(), source).stream())
                 .toList();
         List<Marker> markers = Markers.of(worktop.docket(), steps, isHere);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.misecue.narration.Clock;
+import org.misecue.page.CsvCell;
 
 /** Markers as a table (RFC 4180) for spreadsheets and for whoever reads nothing else. */
 public final class CsvFile {
@@ -32,14 +33,14 @@ public final class CsvFile {
         for (MarkedFilm film : films) {
             for (Marker marker : film.markers()) {
                 rows.add(Map.of(
-                        "film", film.file(),
+                        "film", CsvCell.harmless(film.file()),
                         "at", Clock.hms(marker.at()),
                         "seconds", "%.3f".formatted(marker.at().toMillis() / 1000.0),
                         "time code", film.timecode(marker).toString(),
                         "frame", String.valueOf(film.rate().frameAt(marker.at())),
                         "kind", marker.kind().word(),
-                        "name", harmless(marker.name()),
-                        "comment", harmless(marker.comment())));
+                        "name", CsvCell.harmless(marker.name()),
+                        "comment", CsvCell.harmless(marker.comment())));
             }
         }
         try {
@@ -47,10 +48,5 @@ public final class CsvFile {
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** Spreadsheets take a cell that begins with one of these for a formula. */
-    private static String harmless(String cell) {
-        return cell.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + cell : cell;
     }
 }

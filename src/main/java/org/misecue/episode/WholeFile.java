@@ -33,8 +33,8 @@ public final class WholeFile {
      * @throws BadInput if the place cannot be written; what stood there before stays
      */
     public static void make(Path target, String name, Filler filler) {
-        Path beside = target.resolveSibling(
-                ".part-" + ProcessHandle.current().pid() + "-" + COUNT.incrementAndGet() + "-" + target.getFileName());
+        Path beside = target.resolveSibling(Parts.MARK + ProcessHandle.current().pid() + "-" + COUNT.incrementAndGet()
+                + "-" + target.getFileName());
         try {
             if (Files.isDirectory(target)) {
                 throw new BadInput(Place.of(name), "a folder stands where this file goes; move it away.");
@@ -44,7 +44,7 @@ public final class WholeFile {
         } catch (IOException e) {
             throw unwritable(name, e);
         } finally {
-            discard(beside);
+            Parts.discard(beside);
         }
     }
 
@@ -61,13 +61,5 @@ public final class WholeFile {
             return fault.getReason().toLowerCase(java.util.Locale.ROOT);
         }
         return e instanceof java.nio.file.NoSuchFileException ? "no such folder" : "the disk refused it";
-    }
-
-    private static void discard(Path beside) {
-        try {
-            Files.deleteIfExists(beside);
-        } catch (IOException e) {
-            // a left-over part file harms nobody and starts with a dot
-        }
     }
 }

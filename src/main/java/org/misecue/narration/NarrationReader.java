@@ -8,7 +8,7 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
 /**
- * Reads a narration file of any of these formats: WebVTT, SubRip, recogniser JSON (see {@link RecogniserJson} for its
+ * Reads a narration file of any of these formats: WebVTT, SubRip, TTML, recogniser JSON (see {@link RecogniserJson} for its
  * shape) and text with times in brackets ({@link StampedText}). What the file holds decides, not its name; the name is
  * asked only where the content shows nothing.
  *
@@ -18,7 +18,7 @@ public final class NarrationReader {
 
     /** In the order in which they are asked whether a text is theirs. */
     private static final List<CueFormat> FORMATS =
-            List.of(new WebVttReader(), new RecogniserJson(), new StampedText(), new SubRipReader());
+            List.of(new WebVttReader(), new TtmlReader(), new RecogniserJson(), new StampedText(), new SubRipReader());
 
     private NarrationReader() {}
 
@@ -49,7 +49,7 @@ public final class NarrationReader {
         CueFormat format = formatOf(text.text(), source)
                 .orElseThrow(() -> new BadInput(
                         Place.of(source),
-                        "expected WebVTT, SubRip, recogniser JSON or lines that begin with a time such as [1:05], but"
+                        "expected WebVTT, SubRip, TTML, recogniser JSON or lines that begin with a time such as [1:05], but"
                                 + " there is none of these; put the time in brackets before each line of text"));
         CueSheet sheet = new CueSheet(source);
         text.notes().forEach(sheet::note);

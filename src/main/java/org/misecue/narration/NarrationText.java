@@ -22,7 +22,7 @@ record NarrationText(String text, List<Note> notes) {
     private static final int CONTROLS_ONE_IN = 100;
 
     private static final String WHAT_WE_READ =
-            "expected text: WebVTT, SubRip, recogniser JSON or lines that begin with a time such as [1:05]";
+            "expected text: WebVTT, SubRip, TTML, recogniser JSON or lines that begin with a time such as [1:05]";
 
     static NarrationText of(Path file, String source) {
         try {

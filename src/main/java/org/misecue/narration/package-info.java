@@ -1,5 +1,5 @@
 /**
- * What was said and when. {@link org.misecue.narration.NarrationReader} is the way in; it reads WebVTT, SubRip, recogniser
+ * What was said and when. {@link org.misecue.narration.NarrationReader} is the way in; it reads WebVTT, SubRip, TTML, recogniser
  * JSON and {@code [m:ss]} text into a {@link org.misecue.narration.Narration}. A damaged cue is left out with a note that
  * names its line. {@link org.misecue.narration.Clock} shows times to people.
  *

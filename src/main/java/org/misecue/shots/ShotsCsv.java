@@ -8,11 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.misecue.page.CsvCell;
 
 /** The list for a spreadsheet: one shot a row, with a head line, in UTF-8. No cell is taken for a formula. */
 public final class ShotsCsv {
-
-    private static final String FORMULA_STARTS = "=+-@\t\r";
 
     private ShotsCsv() {}
 
@@ -34,25 +33,22 @@ public final class ShotsCsv {
         row.put("step", shot.step() == 0 ? "" : ShotWords.stepNumbers(shot));
         row.put("kind", shot.kind().code());
         row.put("technique", shot.technique());
-        row.put("setup", text(shot.setup()));
-        row.put("camera", text(shot.camera()));
-        row.put("see", text(shot.see()));
-        row.put("hands", text(shot.hands()));
+        row.put("setup", CsvCell.harmless(shot.setup()));
+        row.put("camera", CsvCell.harmless(shot.camera()));
+        row.put("see", CsvCell.harmless(shot.see()));
+        row.put("hands", CsvCell.harmless(shot.hands()));
         row.put("bowls", shot.bowls().stream().map(String::valueOf).collect(Collectors.joining(" ")));
-        row.put("sound", text(shot.sound()));
-        row.put("say", text(shot.say()));
-        row.put("lower third", text(shot.lowerThird()));
+        row.put("sound", CsvCell.harmless(shot.sound()));
+        row.put("say", CsvCell.harmless(shot.say()));
+        row.put("lower third", CsvCell.harmless(shot.lowerThird()));
         row.put("takes", String.valueOf(shot.takes()));
         row.put("one chance", shot.oneChance() ? "yes" : "");
-        row.put("hazards", text(shot.hazards().stream().map(Hazard::toString).collect(Collectors.joining(" "))));
+        row.put(
+                "hazards",
+                CsvCell.harmless(shot.hazards().stream().map(Hazard::toString).collect(Collectors.joining(" "))));
         row.put("slates", String.join(", ", shot.slates()));
         row.put("after", shot.after().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         row.put("done", "");
         return row;
-    }
-
-    /** A spreadsheet takes a cell that begins with one of these for a formula; an apostrophe keeps it text. */
-    private static String text(String cell) {
-        return !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
     }
 }

@@ -18,9 +18,7 @@ final class FractionReader {
 
     private static final int[] FIGURES = {48, 32, 72};
     private static final int SURE = 50;
-    /** With a 3 or an 8, which differ by holes that are soon lost within outlines and in small letters. */
-    private static final String ALIKE = "⅓⅔⅛⅜⅝⅞";
-    /** How high capitals are, in the film's own pixels, so that holes are kept. */
+    /** How high capitals are, in the film's own pixels, so that 2, 3, 4 and 8 half as high can be told apart. */
     private static final double LARGE = 20;
 
     private static final int ROOM = 16;
@@ -31,8 +29,16 @@ final class FractionReader {
         this.recogniser = recogniser;
     }
 
-    /** @param sure whether both preparations showed the same, and all of it could be read */
-    record Seen(List<Token> fractions, boolean sure) {}
+    /**
+     * @param agreed whether both preparations showed the same, and all of it could be read
+     * @param clear whether its figures are large enough to be told apart
+     */
+    record Seen(List<Token> fractions, boolean agreed, boolean clear) {
+
+        boolean sure() {
+            return agreed && (clear || fractions.isEmpty());
+        }
+    }
 
     /**
      * Looks for fractions in the line whose body is in a box.
@@ -42,14 +48,14 @@ final class FractionReader {
      */
     Seen read(Plates plates, Box body, boolean light, SetOff setOff, boolean suspect) {
         Seen first = twice(plates, body, light, setOff);
-        if (first.sure() && !first.fractions().isEmpty()) {
+        if (first.agreed() && !first.fractions().isEmpty()) {
             return first;
         }
-        List<SetOff> others = suspect || !first.sure() ? Preparation.WAYS : List.of(SetOff.PLAIN);
+        List<SetOff> others = suspect || !first.agreed() ? Preparation.WAYS : List.of(SetOff.PLAIN);
         return others.stream()
                 .filter(other -> !other.equals(setOff))
                 .map(other -> twice(plates, body, light, other))
-                .filter(seen -> seen.sure() && !seen.fractions().isEmpty())
+                .filter(seen -> seen.agreed() && !seen.fractions().isEmpty())
                 .findFirst()
                 .orElse(first);
     }
@@ -60,9 +66,12 @@ final class FractionReader {
         List<String> one = common.fractions().stream().map(Token::text).toList();
         List<String> other = middle.fractions().stream().map(Token::text).toList();
         Seen more = one.size() >= other.size() ? common : middle;
-        boolean holes = !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
-        boolean clear = holes || one.stream().noneMatch(ALIKE::contains);
-        return new Seen(more.fractions(), clear && one.equals(other) && common.sure() && middle.sure());
+        return new Seen(more.fractions(), one.equals(other) && common.agreed() && middle.agreed(), more.clear());
+    }
+
+    /** Outlines that were filled have no holes left. */
+    private static boolean isClear(Box body, SetOff setOff) {
+        return !setOff.filled() && LineLooker.CAPITAL * body.height() >= LARGE;
     }
 
     private Seen read(Plates plates, Grey whole, Box body, SetOff setOff) {
@@ -88,7 +97,7 @@ final class FractionReader {
         }
         unread.removeIf(box -> read.stream().anyMatch(token -> token.box().meets(box)));
         read.sort(Comparator.comparingInt(token -> token.box().left()));
-        return new Seen(read, unread.isEmpty());
+        return new Seen(read, unread.isEmpty(), isClear(body, setOff));
     }
 
     private static boolean isPercent(Fractions.Found found) {

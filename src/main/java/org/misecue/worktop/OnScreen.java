@@ -40,10 +40,8 @@ public final class OnScreen {
         Map<String, String> clocks = new LinkedHashMap<>();
         for (Path film : worktop.episode().footage()) {
             String name = worktop.episode().name(film);
-            worktop.narrations().stream()
+            worktop.narrationsOf(film).stream()
                     .map(Narration::source)
-                    .filter(narration ->
-                            worktop.filmOf(narration).filter(film::equals).isPresent())
                     .findFirst()
                     .ifPresent(narration -> clocks.put(name, narration));
             Optional<ShownText> text = read(film, name);

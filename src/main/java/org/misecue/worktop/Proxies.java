@@ -1,17 +1,14 @@
 package org.misecue.worktop;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.misecue.episode.Episode;
+import org.misecue.episode.Parts;
 import org.misecue.footage.Lookout;
 import org.misecue.footage.Proxy;
 import org.misecue.shown.ShownJson;
@@ -23,7 +20,6 @@ public final class Proxies {
     private static final String MAKING = "1-";
 
     private static final String FOLDER = "proxies";
-    private static final Duration STALE = Duration.ofHours(1);
 
     /** Whether a copy is of its film is asked often and costs a look into both files. */
     private final Map<Path, Known> known = new ConcurrentHashMap<>();
@@ -66,7 +62,7 @@ public final class Proxies {
      */
     public boolean make(Episode episode, Path film, Lookout lookout) {
         String mark = mark(film);
-        sweep(episode.state().path(FOLDER));
+        Parts.sweep(episode.state().path(FOLDER));
         try {
             episode.state().make(file(film), place -> {
                 if (!Proxy.make(film, place, mark, lookout)) {
@@ -85,24 +81,6 @@ public final class Proxies {
 
     private static String file(Path film) {
         return FOLDER + "/" + film.getFileName() + ".mp4";
-    }
-
-    /** Throws away what a run that was killed left behind; what is being written changes all the time. */
-    private static void sweep(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return;
-        }
-        Instant old = Instant.now().minus(STALE);
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : (Iterable<Path>) files::iterator) {
-                boolean hidden = String.valueOf(file.getFileName()).startsWith(".");
-                if (hidden && Files.getLastModifiedTime(file).toInstant().isBefore(old)) {
-                    Files.deleteIfExists(file);
-                }
-            }
-        } catch (IOException | UncheckedIOException e) {
-            // left-overs only take room
-        }
     }
 
     /** Nothing is put in the file's place. */

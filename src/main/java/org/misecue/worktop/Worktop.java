@@ -27,6 +27,7 @@ import org.misecue.episode.Corrections;
 import org.misecue.episode.Decisions;
 import org.misecue.episode.Episode;
 import org.misecue.episode.EpisodeSettings;
+import org.misecue.episode.FileKind;
 import org.misecue.episode.Ticks;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
@@ -294,7 +295,7 @@ public final class Worktop {
         if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
-                    "there is no narration to compare with; put a .vtt, .srt, .json or .txt file there.");
+                    "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there.");
         }
         return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
@@ -396,6 +397,13 @@ public final class Worktop {
                         .filter(film -> episode.footage().size() == 1
                                 && episode.narration().size() == 1)
                         .findFirst());
+    }
+
+    /** The narrations that run on a film's clock. */
+    public List<Narration> narrationsOf(Path film) {
+        return narrations().stream()
+                .filter(one -> filmOf(one.source()).filter(film::equals).isPresent())
+                .toList();
     }
 
     /** A file's name without folder and ending. */

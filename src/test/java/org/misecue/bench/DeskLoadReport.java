@@ -4,10 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.net.CookieManager;
-import java.net.URI;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
@@ -26,9 +23,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.jsoup.Jsoup;
 import org.misecue.desk.DeskProcess;
 import org.misecue.desk.OpenDesk;
+import org.misecue.desk.check.CheckClient;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,6 +40,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "DeskLoadReport", mixinStandardHelpOptions = true)
 public final class DeskLoadReport implements Callable<Integer> {
 
+    private static final String[] PIECE = {"HX-Request", "true"};
     private static final String BASE = "/e/sample-project/";
     private static final List<String> WORDS =
             List.of("butter", "fold", "oven", "one seventy", "honey", "hazelnut", "tin");
@@ -150,8 +148,7 @@ public final class DeskLoadReport implements Callable<Integer> {
         Collections.sort(sorted);
         out.printf(Locale.ROOT, "  %-10s %7d", name, sorted.size());
         for (int share : new int[] {50, 95, 99, 100}) {
-            int at = Math.max(0, (int) Math.ceil(sorted.size() * share / 100.0) - 1);
-            out.printf(Locale.ROOT, " %7.1f", sorted.get(at) / 1000.0);
+            out.printf(Locale.ROOT, " %7.1f", Percentile.of(sorted, share) / 1000.0);
         }
         out.printf(
                 Locale.ROOT,
@@ -162,35 +159,24 @@ public final class DeskLoadReport implements Callable<Integer> {
     /** Somebody with a page open. */
     private static final class Client {
 
-        private final HttpClient client =
-                HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
-        private final String origin;
+        private final OpenDesk desk;
+        private final CheckClient producer;
         private final long filmBytes;
         private final Random random;
         private final List<String> keys;
 
-        Client(DeskProcess desk, Path folder, int number) throws IOException, InterruptedException {
-            origin = desk.origin();
+        Client(DeskProcess process, Path folder, int number) throws IOException {
+            desk = OpenDesk.elsewhere(process.address()).enter();
+            producer = new CheckClient(desk, folder);
             filmBytes = Files.size(folder.resolve("footage/take-1.mp4"));
             random = new Random(number);
-            client.send(HttpRequest.newBuilder(URI.create(desk.address())).build(), BodyHandlers.discarding());
-            String page =
-                    client.send(ask("bowls").build(), BodyHandlers.ofString()).body();
-            keys = Jsoup.parse(page)
-                    .select("form[action$=/tick] input[name=key]")
-                    .eachAttr("value");
+            keys = desk.tickable(BASE + "bowls");
         }
 
         /** The film is read once, and an index made. */
-        void untilReady() throws IOException, InterruptedException {
-            for (String path : List.of("check/sheet", "find/moments?q=butter")) {
-                String piece;
-                do {
-                    Thread.sleep(200);
-                    piece = client.send(ask(path).build(), BodyHandlers.ofString())
-                            .body();
-                } while (piece.contains("class=\"waiting") || piece.contains("id=\"indexing\""));
-            }
+        void untilReady() {
+            producer.page("check/sheet");
+            desk.get(BASE + "find/moments?q=butter", PIECE);
         }
 
         List<Answered> work(int pause, long end) throws IOException, InterruptedException {
@@ -199,7 +185,7 @@ public final class DeskLoadReport implements Callable<Integer> {
                 Act act = Act.any(random);
                 HttpRequest request = request(act);
                 long start = System.nanoTime();
-                HttpResponse<byte[]> answer = client.send(request, BodyHandlers.ofByteArray());
+                HttpResponse<byte[]> answer = desk.client().send(request, BodyHandlers.ofByteArray());
                 answers.add(new Answered(act, (System.nanoTime() - start) / 1000, answer.statusCode()));
                 if (pause > 0) {
                     Thread.sleep(pause / 2 + random.nextInt(pause));
@@ -210,38 +196,31 @@ public final class DeskLoadReport implements Callable<Integer> {
 
         private HttpRequest request(Act act) {
             return switch (act) {
-                case PULSE -> ask("pulse").build();
-                case BOWLS -> ask("bowls").build();
+                case PULSE -> piece("pulse");
+                case BOWLS -> piece("bowls");
                 case TICK -> tick();
-                case FIND ->
-                    ask("find/moments?q=" + encoded(WORDS.get(random.nextInt(WORDS.size()))))
-                            .build();
+                case FIND -> piece("find/moments?q=" + encoded(WORDS.get(random.nextInt(WORDS.size()))));
                 case FILM -> part();
-                case VERDICTS -> ask("check/sheet").build();
-                case TEXT -> ask("text").build();
+                case VERDICTS -> piece("check/sheet");
+                case TEXT -> piece("text");
             };
+        }
+
+        private HttpRequest piece(String path) {
+            return desk.request(BASE + path, PIECE).build();
         }
 
         private HttpRequest tick() {
             String what = random.nextBoolean() ? "tick" : "untick";
             String key = keys.get(random.nextInt(keys.size()));
-            return ask("bowls/" + what)
-                    .header("Origin", origin)
-                    .header("Content-Type", "application/x-www-form-urlencoded")
-                    .POST(HttpRequest.BodyPublishers.ofString("key=" + encoded(key)))
-                    .build();
+            return desk.form(BASE + "bowls/" + what, Map.of("key", key), PIECE).build();
         }
 
         /** As a player asks for the next second or two. */
         private HttpRequest part() {
             long from = random.nextLong(filmBytes / 2);
-            return ask("media/take-1.mp4")
-                    .header("Range", "bytes=" + from + "-" + (from + 250_000))
+            return desk.request(BASE + "media/take-1.mp4", "Range", "bytes=" + from + "-" + (from + 250_000))
                     .build();
-        }
-
-        private HttpRequest.Builder ask(String path) {
-            return HttpRequest.newBuilder(URI.create(origin + BASE + path)).header("HX-Request", "true");
         }
 
         private static String encoded(String text) {

@@ -117,8 +117,7 @@ public final class DeskSearchReport implements Callable<Integer> {
         Collections.sort(sorted);
         out.printf(Locale.ROOT, "%d queries, milliseconds from key to picture%n", sorted.size());
         for (int share : new int[] {50, 95, 99, 100}) {
-            int at = Math.max(0, (int) Math.ceil(sorted.size() * share / 100.0) - 1);
-            out.printf(Locale.ROOT, "p%-3d %6.1f%n", share, sorted.get(at));
+            out.printf(Locale.ROOT, "p%-3d %6.1f%n", share, Percentile.of(sorted, share));
         }
     }
 

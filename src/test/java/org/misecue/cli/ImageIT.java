@@ -32,6 +32,7 @@ class ImageIT {
             "describe ep",
             "captions ep",
             "markers ep",
+            "log ep",
             "footage ep --sheets",
             "make ep",
             "read nowhere");

@@ -30,7 +30,7 @@ class MisecueTest {
         assertThat(run("--help").exit()).isZero();
         assertThat(run("--help").out())
                 .contains("  new ", "  read ", "  prep ", "  shots ", "  day ", "  index ", "  find ", "  compare ")
-                .contains("  describe ", "  captions ", "  markers ", "  footage ", "  desk ", "  make ");
+                .contains("  describe ", "  captions ", "  markers ", "  log ", "  footage ", "  desk ", "  make ");
     }
 
     @ParameterizedTest
@@ -47,6 +47,7 @@ class MisecueTest {
                 "describe",
                 "captions",
                 "markers",
+                "log",
                 "footage",
                 "desk",
                 "make"

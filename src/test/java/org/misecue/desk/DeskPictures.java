@@ -88,7 +88,6 @@ public final class DeskPictures {
         page.locator("#moments li").first().waitFor();
         page.keyboard().press("ArrowDown");
         page.keyboard().press("Enter");
-        page.waitForFunction("() => film.currentTime > 0 && !film.paused");
         standStill(page);
     }
 
@@ -96,11 +95,13 @@ public final class DeskPictures {
         Locator row = page.locator("article.verdict").first();
         row.focus();
         page.keyboard().press("m");
-        page.waitForFunction("() => film.currentTime > 198 && !film.paused");
         standStill(page);
     }
 
+    /** Once it has played for a moment: only then is the picture that of the time. */
     private static void standStill(Page page) {
+        page.waitForFunction("() => [...Array(film.played.length).keys()]"
+                + ".some(one => film.played.end(one) - film.played.start(one) > 0.5)");
         page.evaluate("() => film.pause()");
         page.waitForFunction("() => film.paused && !film.seeking && film.readyState >= 2");
         page.evaluate("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))");

@@ -19,7 +19,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.misecue.desk.check.CheckClient;
 import org.misecue.episode.Decisions;
@@ -63,9 +62,7 @@ class FiftyClientsTest extends OverSample {
 
     @Test
     void every_tick_is_kept() throws Exception {
-        List<String> keys = Jsoup.parse(desk.get(BOWLS).body())
-                .select("form[action$=/tick] input[name=key]")
-                .eachAttr("value");
+        List<String> keys = desk.tickable(BOWLS);
         assertThat(keys).hasSizeGreaterThan(20);
 
         List<Integer> answers = atOnce(number -> {

@@ -97,10 +97,7 @@ class KilledDeskTest {
         try (DeskProcess desk = DeskProcess.over(folder)) {
             OpenDesk client = OpenDesk.elsewhere(desk.address()).enter();
             String page = "/e/sample-project/bowls";
-            List<String> keys = Jsoup.parse(client.get(page).body())
-                    .select("form[action$=/tick] input[name=key]")
-                    .eachAttr("value")
-                    .subList(0, 9); // so that some are taken back again
+            List<String> keys = client.tickable(page).subList(0, 9); // so that some are taken back again
             untilKilled(desk, millis, number -> {
                 last[0] = keys.get(number * 7 % keys.size());
                 boolean on = !confirmed.contains(last[0]);

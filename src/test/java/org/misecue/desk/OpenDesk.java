@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Assumptions;
 import org.misecue.shown.LanguageData;
 
@@ -140,13 +141,25 @@ public final class OpenDesk implements AutoCloseable {
 
     /** As a form of one of the desk's own pages. */
     public HttpResponse<String> post(String path, Map<String, String> form, String... headers) {
+        return send(form(path, form, headers));
+    }
+
+    /** The same, to be sent as it is. */
+    public HttpRequest.Builder form(String path, Map<String, String> form, String... headers) {
         String body = form.entrySet().stream()
                 .map(one -> URLEncoder.encode(one.getKey(), UTF_8) + "=" + URLEncoder.encode(one.getValue(), UTF_8))
                 .collect(Collectors.joining("&"));
-        return send(request(path, headers)
+        return request(path, headers)
                 .header("Origin", origin())
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(body)));
+                .POST(HttpRequest.BodyPublishers.ofString(body));
+    }
+
+    /** Under what everything on a page of bowls can be ticked. */
+    public List<String> tickable(String page) {
+        return Jsoup.parse(get(page).body())
+                .select("form[action$=/tick] input[name=key]")
+                .eachAttr("value");
     }
 
     /** To be sent as it is. */

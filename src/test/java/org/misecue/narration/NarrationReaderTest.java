@@ -126,7 +126,7 @@ class NarrationReaderTest {
         byte[] text = "weigh the flour".getBytes(StandardCharsets.UTF_8);
         assertThatThrownBy(() -> NarrationReader.read(text, "narration/main.md"))
                 .isInstanceOf(BadInput.class)
-                .hasMessageContaining("expected WebVTT, SubRip, recogniser JSON or lines that begin with a time");
+                .hasMessageContaining("expected WebVTT, SubRip, TTML, recogniser JSON or lines that begin with a time");
     }
 
     private static Narration read(String text) {

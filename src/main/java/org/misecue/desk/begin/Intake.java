@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.misecue.desk.door.Refusal;
 import org.misecue.episode.FileKind;
+import org.misecue.episode.Parts;
 
 /**
  * Takes files in as they come: straight onto the disk where they are to lie, under a name that nobody counts until they are

@@ -14,6 +14,7 @@ import org.misecue.desk.counter.View;
 import org.misecue.desk.door.Refusal;
 import org.misecue.episode.FileKind;
 import org.misecue.episode.NewEpisode;
+import org.misecue.episode.Parts;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.worktop.OwnPantry;

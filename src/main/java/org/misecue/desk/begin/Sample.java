@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import org.misecue.desk.door.Refusal;
+import org.misecue.episode.Parts;
 
 /** The invented episode that comes with the program. */
 final class Sample {

@@ -5,8 +5,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.misecue.align.StepSpan;
+import org.misecue.edit.FilmedTalk;
+import org.misecue.edit.LoggedShot;
+import org.misecue.edit.ShotLog;
+import org.misecue.edit.Standing;
 import org.misecue.narration.Clock;
 import org.misecue.notice.BadInput;
 import org.misecue.recipe.Step;
@@ -24,10 +29,18 @@ public record Strip(List<Stretch> stretches) {
      * @param shots that the step was to be filmed in; named once, where it first is on
      */
     public record Stretch(
-            int step, String text, Duration at, String time, String from, String wide, List<Shot> shots) {}
+            int step, String text, Duration at, String time, String from, String wide, List<Placed> shots) {}
+
+    /**
+     * A shot of the step.
+     *
+     * @param at where it is by the shot log, or else where its step begins
+     * @param time where the log tells it; else empty
+     */
+    public record Placed(Shot shot, Duration at, Optional<String> time) {}
 
     static Strip of(Worktop worktop, Roll roll) {
-        List<Shot> shots = shots(worktop);
+        List<LoggedShot> shots = shots(worktop, roll);
         Set<Integer> seen = new HashSet<>();
         List<Stretch> stretches = new ArrayList<>();
         for (StepSpan span : roll.steps()) {
@@ -39,19 +52,33 @@ public record Strip(List<Stretch> stretches) {
                     Clock.hms(span.start()),
                     percent(span.start(), roll.length()),
                     percent(span.end().minus(span.start()), roll.length()),
-                    first ? of(span.step(), shots) : List.of()));
+                    first ? of(span, shots) : List.of()));
         }
         return new Strip(stretches);
     }
 
-    private static List<Shot> of(int step, List<Shot> shots) {
-        return shots.stream().filter(shot -> shot.step() == step).toList();
+    private static List<Placed> of(StepSpan span, List<LoggedShot> shots) {
+        return shots.stream()
+                .filter(one -> one.shot().step() == span.step())
+                .map(one -> placed(one, span))
+                .toList();
+    }
+
+    private static Placed placed(LoggedShot logged, StepSpan span) {
+        return Optional.of(logged)
+                .filter(one -> one.standing() == Standing.SLATED || one.standing() == Standing.SPOKEN)
+                .map(one -> one.places().get(0).from())
+                .map(from -> new Placed(logged.shot(), from, Optional.of(Clock.hms(from))))
+                .orElseGet(() -> new Placed(logged.shot(), span.start(), Optional.empty()));
     }
 
     /** What is wrong with a shot template keeps nobody from finding. */
-    private static List<Shot> shots(Worktop worktop) {
+    private static List<LoggedShot> shots(Worktop worktop, Roll roll) {
         try {
-            return worktop.shots().shots();
+            FilmedTalk talk = new FilmedTalk(
+                    roll.title(), roll.length(), roll.said().stream().toList());
+            return ShotLog.of(worktop.shots(), worktop.alignment(), List.of(talk))
+                    .shots();
         } catch (BadInput e) {
             return List.of();
         }

@@ -137,7 +137,8 @@ class FindPageTest extends OverSample {
         Document page = page(FIND);
         assertThat(page.select(".steps > li > a b").eachText()).contains("Step 1", "Step 9");
         assertThat(page.select(".steps ul a")).isNotEmpty().allMatch(shot -> shot.text()
-                .matches("Shot .* at \\d+:\\d\\d"));
+                .matches("Shot .* (somewhere from )?\\d+:\\d\\d"));
+        assertThat(page.select(".steps ul a").eachText()).contains("Shot 7, worktop overhead 0:37");
         assertThat(page.select(".strip svg")).hasSameSizeAs(page.select(".steps > li"));
     }
 

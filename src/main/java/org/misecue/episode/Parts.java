@@ -1,4 +1,4 @@
-package org.misecue.desk.begin;
+package org.misecue.episode;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,9 +13,9 @@ import java.util.UUID;
 import java.util.stream.Stream;
 
 /** What is not whole yet: names beside the place where it will lie, that start with a dot, so that nobody counts them. */
-final class Parts {
+public final class Parts {
 
-    private static final String MARK = ".part-";
+    static final String MARK = ".part-";
 
     /** A client that is silent for half a minute is hung up on: after an hour nobody writes there any more. */
     private static final Duration LEFT_OVER = Duration.ofHours(1);
@@ -23,12 +23,12 @@ final class Parts {
     private Parts() {}
 
     /** @param ending with its dot */
-    static Path in(Path folder, String ending) {
+    public static Path in(Path folder, String ending) {
         return folder.resolve(MARK + ProcessHandle.current().pid() + "-" + UUID.randomUUID() + ending);
     }
 
-    /** Takes away what a desk left that was ended in the middle. */
-    static void sweep(Path folder) {
+    /** Takes away what a run left in a folder that was ended in the middle; what is being written changes all the time. */
+    public static void sweep(Path folder) {
         Instant before = Instant.now().minus(LEFT_OVER);
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : (Iterable<Path>) files::iterator) {
@@ -45,7 +45,7 @@ final class Parts {
     }
 
     /** A file, or a folder with all that is in it; nothing that a link leads to. */
-    static void discard(Path part) {
+    public static void discard(Path part) {
         try (Stream<Path> tree = Files.walk(part)) {
             List<Path> deepest = tree.sorted(Comparator.reverseOrder()).toList();
             for (Path file : deepest) {
