@@ -33,7 +33,7 @@ class MapTest {
         MAY_USE.put("day", "notice page quantity recipe prep shots");
         MAY_USE.put("narration", "notice");
         MAY_USE.put("footage", "notice narration");
-        MAY_USE.put("search", "notice narration");
+        MAY_USE.put("search", "notice quantity narration");
         MAY_USE.put("spoken", "notice quantity pantry recipe narration");
         MAY_USE.put("align", "notice quantity pantry recipe narration spoken");
         MAY_USE.put("shown", "notice narration footage");

@@ -27,7 +27,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "Find the moments at which something is said.",
             "Words are found in all their forms and by words that sound alike; \"words in this order\" and step:3 narrow"
-                    + " it down."
+                    + " it down.",
+            "Amounts are found by their value, however they were said: 125 g sugar, ½ tsp, 200 °C, 20 minutes."
         })
 final class FindCommand extends MisecueCommand {
 

@@ -10,8 +10,8 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
 /**
- * What is looked for: words, {@code "words in this order"} and {@code step:3}. All other signs only separate words, so no
- * query is ill-formed.
+ * What is looked for: words, {@code "words in this order"}, amounts such as {@code 125 g}, and {@code step:3}. All other
+ * signs only separate words, so no query is ill-formed.
  *
  * @param parts all should be found
  * @param step only passages of this step
@@ -22,20 +22,38 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
     private static final Pattern PIECE = Pattern.compile(
             "(?i)\\bstep:\\s*(\\d{1,6})\\b|[\"\u201C\u201D]([^\"\u201C\u201D]*)[\"\u201C\u201D]?|[^\\s\"\u201C\u201D]+");
 
-    /** Words that belong together: one, or a quoted phrase. */
-    record Part(List<Token> tokens, boolean quoted) {}
+    private static final Pattern QUOTE = Pattern.compile("[\"\u201C\u201D]");
+
+    /**
+     * Words that belong together: one, a quoted phrase, or an amount.
+     *
+     * @param amount its value, where it is one
+     */
+    record Part(List<Token> tokens, boolean quoted, Optional<String> amount) {
+        Part(List<Token> tokens, boolean quoted) {
+            this(tokens, quoted, Optional.empty());
+        }
+    }
 
     static Ask of(String query) {
         List<Part> parts = new ArrayList<>();
         OptionalInt step = OptionalInt.empty();
         Optional<Part> unfinished = Optional.empty();
         Matcher piece = PIECE.matcher(query);
-        while (piece.find()) {
+        int next = 0;
+        while (piece.find(next)) {
+            next = piece.end();
             if (piece.group(1) != null) {
                 step = OptionalInt.of(Integer.parseInt(piece.group(1)));
             } else if (piece.group(2) != null) {
-                addPhrase(Token.of(piece.group(2)), parts);
+                addPhrase(piece.group(2), parts);
             } else {
+                Optional<AskedAmount> amount = AskedAmount.at(unquoted(query, piece.start()));
+                if (amount.isPresent()) {
+                    next = piece.start() + amount.get().length();
+                    parts.add(part(query.substring(piece.start(), next), amount.get()));
+                    continue;
+                }
                 Token.of(piece.group()).forEach(token -> parts.add(new Part(List.of(token), false)));
                 if (piece.end() == query.length() && Character.isLetterOrDigit(query.charAt(query.length() - 1))) {
                     unfinished = last(parts);
@@ -68,15 +86,31 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.get(parts.size() - 1));
     }
 
-    private static void addPhrase(List<Token> tokens, List<Part> parts) {
-        if (!tokens.isEmpty()) {
-            parts.add(new Part(tokens, true));
+    private static void addPhrase(String phrase, List<Part> parts) {
+        Optional<AskedAmount> amount = AskedAmount.at(phrase.strip())
+                .filter(asked -> asked.length() == phrase.strip().length());
+        if (amount.isPresent()) {
+            parts.add(part(phrase, amount.get()));
+        } else if (!Token.of(phrase).isEmpty()) {
+            parts.add(new Part(Token.of(phrase), true));
         }
+    }
+
+    private static Part part(String words, AskedAmount amount) {
+        return new Part(Token.of(words), false, Optional.of(amount.key()));
+    }
+
+    /** The query from here to the next mark of quotation. */
+    private static String unquoted(String query, int from) {
+        Matcher quote = QUOTE.matcher(query);
+        return query.substring(from, quote.find(from) ? quote.start() : query.length());
     }
 
     private static List<Part> withoutCommonWords(List<Part> parts) {
         List<Part> telling = parts.stream()
-                .filter(part -> part.quoted() || !part.tokens().get(0).isCommon())
+                .filter(part -> part.quoted()
+                        || part.amount().isPresent()
+                        || !part.tokens().get(0).isCommon())
                 .toList();
         return telling.isEmpty() ? List.copyOf(parts) : telling;
     }

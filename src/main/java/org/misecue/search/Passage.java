@@ -13,6 +13,7 @@ import org.misecue.narration.Word;
  * @param start on the source's clock; where a step or shot has no time, zero
  * @param step the step that is on, from 1; 0 where none is known
  * @param words with times where they are known, otherwise empty
+ * @param amounts that are said in it
  */
 public record Passage(
         Kind kind,
@@ -22,7 +23,8 @@ public record Passage(
         String text,
         int step,
         Optional<String> speaker,
-        List<Word> words) {
+        List<Word> words,
+        List<SaidAmount> amounts) {
 
     public enum Kind {
         NARRATION,
@@ -31,17 +33,21 @@ public record Passage(
     }
 
     public static Passage of(String source, Cue cue, int step) {
+        return of(source, cue, step, List.of());
+    }
+
+    public static Passage of(String source, Cue cue, int step, List<SaidAmount> amounts) {
         return new Passage(
-                Kind.NARRATION, source, cue.start(), cue.end(), cue.text(), step, cue.speaker(), cue.words());
+                Kind.NARRATION, source, cue.start(), cue.end(), cue.text(), step, cue.speaker(), cue.words(), amounts);
     }
 
     /** A step, shown at the time when it is on. */
     public static Passage step(int number, String text, String source, Duration start, Duration end) {
-        return new Passage(Kind.STEP, source, start, end, text, number, Optional.empty(), List.of());
+        return new Passage(Kind.STEP, source, start, end, text, number, Optional.empty(), List.of(), List.of());
     }
 
     /** A shot, shown at the time when its step is on. */
     public static Passage shot(int step, String text, String source, Duration start, Duration end) {
-        return new Passage(Kind.SHOT, source, start, end, text, step, Optional.empty(), List.of());
+        return new Passage(Kind.SHOT, source, start, end, text, step, Optional.empty(), List.of(), List.of());
     }
 }

@@ -18,6 +18,10 @@ final class Plan {
         List<Wanted> plan = new ArrayList<>();
         int next = 0;
         while (next < ask.parts().size()) {
+            if (ask.parts().get(next).amount().isPresent()) {
+                plan.add(amount(ask.parts().get(next++)));
+                continue;
+            }
             int words = addLongestName(ask.parts(), next, searcher, plan);
             next += words;
         }
@@ -43,6 +47,10 @@ final class Plan {
     static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling) throws IOException {
         List<Wanted> plan = new ArrayList<>();
         for (Ask.Part part : ask.parts()) {
+            if (part.amount().isPresent()) {
+                plan.add(amount(part));
+                continue;
+            }
             for (Token token : part.tokens()) {
                 List<Wording> wordings = new ArrayList<>();
                 wordings.add(new Wording(List.of(token), Wanted.AS_ASKED));
@@ -94,10 +102,18 @@ final class Plan {
 
     private static int plainParts(List<Ask.Part> parts, int from) {
         int end = from;
-        while (end < parts.size() && !parts.get(end).quoted()) {
+        while (end < parts.size() && isPlain(parts.get(end))) {
             end++;
         }
         return end - from;
+    }
+
+    private static boolean isPlain(Ask.Part part) {
+        return !part.quoted() && part.amount().isEmpty();
+    }
+
+    private static Wanted amount(Ask.Part part) {
+        return new Wanted(List.of(new Wording(part.tokens(), Wanted.AS_ASKED)), part.amount());
     }
 
     private static Wanted wanted(List<Token> asked, List<List<Token>> others) {

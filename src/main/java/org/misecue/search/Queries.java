@@ -21,6 +21,9 @@ final class Queries {
     /** What another form of the word is worth, beside the very word. */
     private static final float BY_STEM = 0.9f;
 
+    /** What an amount that was said is worth beside its words, which stand in a step as well. */
+    private static final float BY_VALUE = 3f;
+
     /** What it adds that all that is wanted was said together. */
     private static final float TOGETHER = 0.5f;
 
@@ -63,6 +66,9 @@ final class Queries {
                 addPhrase(wording, alternatives);
             }
         }
+        wanted.amount()
+                .ifPresent(key -> alternatives.add(
+                        new BoostQuery(new TermQuery(new Term(WindowDocument.AMOUNT, key)), BY_VALUE)));
         return new DisjunctionMaxQuery(alternatives, 0);
     }
 

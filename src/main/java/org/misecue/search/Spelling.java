@@ -50,7 +50,7 @@ final class Spelling {
     Optional<String> corrected(String query, Ask ask) throws IOException {
         String corrected = query;
         for (Ask.Part part : ask.parts()) {
-            for (Token token : part.tokens()) {
+            for (Token token : part.amount().isPresent() ? List.<Token>of() : part.tokens()) {
                 List<String> near = near(token);
                 if (!near.isEmpty()) {
                     corrected = replaced(corrected, token.word(), near.get(0));

@@ -28,8 +28,9 @@ final class Spotter {
             return Optional.of(hit(episode, window, score, window.passage().start(), Quote.whole(window)));
         }
         List<Token> tokens = Token.of(window.text());
-        List<List<Place>> places =
-                plan.stream().map(wanted -> wanted.places(tokens)).toList();
+        List<List<Place>> places = plan.stream()
+                .map(wanted -> wanted.places(tokens, window.amounts()))
+                .toList();
         OptionalInt first = first(places, tokens, window.ownLength());
         if (first.isEmpty()) {
             return Optional.empty();

@@ -2,9 +2,18 @@ package org.misecue.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** One thing that should be found, in any of several wordings. */
-record Wanted(List<Wording> wordings) {
+/**
+ * One thing that should be found, in any of several wordings.
+ *
+ * @param amount the value of an amount, found however it is said
+ */
+record Wanted(List<Wording> wordings, Optional<String> amount) {
+
+    Wanted(List<Wording> wordings) {
+        this(wordings, Optional.empty());
+    }
 
     /** What a match by sound alone is worth. */
     static final float BY_SOUND = 0.25f;
@@ -33,8 +42,24 @@ record Wanted(List<Wording> wordings) {
     static final float BY_NEAR_SPELLING = 0.5f;
     static final float BY_BEGINNING = 0.5f;
 
-    /** All places in a text where the best of the wordings is found. */
-    List<Place> places(List<Token> text) {
+    /** All places in a window where it is said: an amount by its value, and otherwise the best of the wordings. */
+    List<Place> places(List<Token> text, List<Window.Amount> amounts) {
+        List<Place> said = amounts.stream()
+                .filter(one -> amount.equals(Optional.of(one.key())))
+                .map(one -> place(one, text))
+                .filter(place -> place.from() < place.to())
+                .toList();
+        return said.isEmpty() ? places(text) : said;
+    }
+
+    private static Place place(Window.Amount amount, List<Token> text) {
+        int from =
+                (int) text.stream().filter(token -> token.to() <= amount.from()).count();
+        int to = (int) text.stream().filter(token -> token.from() < amount.to()).count();
+        return new Place(from, to, AS_ASKED);
+    }
+
+    private List<Place> places(List<Token> text) {
         List<Place> best = new ArrayList<>();
         for (int i = 0; i < text.size(); i++) {
             Place place = placeAt(text, i);

@@ -14,8 +14,16 @@ import org.misecue.narration.Word;
  * @param ownLength characters of the text that are the passage's own
  * @param textEnd when the cue ends whose words come last
  * @param times when each word of the text begins, in milliseconds; empty where that is not known
+ * @param amounts those of both cues
  */
-record Window(Passage passage, String text, int ownLength, Duration textEnd, List<Long> times) {
+record Window(Passage passage, String text, int ownLength, Duration textEnd, List<Long> times, List<Amount> amounts) {
+
+    /**
+     * An amount that is said in the text.
+     *
+     * @param from its characters are {@code [from, to)} of the text
+     */
+    record Amount(String key, int from, int to) {}
 
     /** How many words of the next cue are looked at. */
     private static final int WORDS_OVER_THE_BORDER = 8;
@@ -51,35 +59,60 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
 
     private static Window alone(Passage passage) {
         Pieces own = new Pieces();
-        own.addAll(passage.words());
+        own.addAll(passage.words(), passage.amounts());
         String text = passage.words().isEmpty()
                 ? String.join(" ", passage.text().strip().split("\\s+"))
                 : own.text.toString();
-        return new Window(passage, text, text.length(), passage.end(), own.times);
+        return new Window(passage, text, text.length(), passage.end(), own.times, own.amounts);
     }
 
     private static Window reachingInto(Passage passage, Passage next) {
         Pieces all = new Pieces();
-        all.addAll(passage.words());
+        all.addAll(passage.words(), List.of());
         int ownLength = all.text.length();
-        all.addAll(next.words()
-                .subList(0, Math.min(WORDS_OVER_THE_BORDER, next.words().size())));
-        return new Window(passage, all.text.toString(), ownLength, next.end(), all.times);
+        List<Word> following = next.words()
+                .subList(0, Math.min(WORDS_OVER_THE_BORDER, next.words().size()));
+        all.addAll(following, next.amounts());
+        all.place(passage.amounts(), 0);
+        return new Window(passage, all.text.toString(), ownLength, next.end(), all.times, all.amounts);
     }
 
     private static final class Pieces {
         final StringBuilder text = new StringBuilder();
         final List<Long> times = new ArrayList<>();
 
-        void addAll(List<Word> spoken) {
+        final List<Amount> amounts = new ArrayList<>();
+        private final List<Integer> starts = new ArrayList<>();
+        private final List<Integer> ends = new ArrayList<>();
+
+        void addAll(List<Word> spoken, List<SaidAmount> said) {
+            int before = starts.size();
             for (Word word : spoken) {
-                String said = word.text().strip();
-                if (said.chars().noneMatch(Character::isWhitespace)) {
-                    add(said, word.at().toMillis());
-                } else {
-                    for (String piece : said.split("\\s+")) {
-                        add(piece, word.at().toMillis());
-                    }
+                starts.add(times.isEmpty() ? 0 : text.length() + 1);
+                add(word);
+                ends.add(text.length());
+            }
+            place(said, before);
+        }
+
+        /** @param first the word at which the passage begins in which they are said */
+        void place(List<SaidAmount> said, int first) {
+            for (SaidAmount amount : said) {
+                int from = first + amount.from();
+                int to = Math.min(first + amount.to(), starts.size());
+                if (from < to) {
+                    amounts.add(new Amount(amount.key(), starts.get(from), ends.get(to - 1)));
+                }
+            }
+        }
+
+        private void add(Word word) {
+            String said = word.text().strip();
+            if (said.chars().noneMatch(Character::isWhitespace)) {
+                add(said, word.at().toMillis());
+            } else {
+                for (String piece : said.split("\\s+")) {
+                    add(piece, word.at().toMillis());
                 }
             }
         }

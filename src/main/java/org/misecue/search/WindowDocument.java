@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
@@ -21,6 +22,9 @@ final class WindowDocument {
 
     static final String STEP = "step";
 
+    /** What an amount is found by. */
+    static final String AMOUNT = "amount";
+
     private static final String KIND = "kind";
     private static final String SOURCE = "source";
     private static final String START = "start";
@@ -30,6 +34,7 @@ final class WindowDocument {
     private static final String OWN_LENGTH = "own";
     private static final String TEXT_END = "textEnd";
     private static final String TIMES = "times";
+    private static final String AMOUNTS = "amounts";
     private static final FieldType INDEXED = indexed();
 
     private WindowDocument() {}
@@ -48,6 +53,13 @@ final class WindowDocument {
         document.add(new StoredField(OWN_LENGTH, window.ownLength()));
         document.add(new StoredField(TEXT_END, window.textEnd().toMillis()));
         document.add(new StoredField(TIMES, packed(window.times())));
+        window.amounts().stream()
+                .map(Window.Amount::key)
+                .distinct()
+                .forEach(key -> document.add(new StringField(AMOUNT, key, Field.Store.NO)));
+        for (Window.Amount amount : window.amounts()) {
+            document.add(new StoredField(AMOUNTS, amount.from() + "," + amount.to() + "," + amount.key()));
+        }
         return document;
     }
 
@@ -62,8 +74,22 @@ final class WindowDocument {
                 text.substring(0, ownLength),
                 Integer.parseInt(document.get(STEP)),
                 Optional.ofNullable(document.get(SPEAKER)),
+                List.of(),
                 List.of());
-        return new Window(passage, text, ownLength, time(document, TEXT_END), unpacked(document.getBinaryValue(TIMES)));
+        return new Window(
+                passage,
+                text,
+                ownLength,
+                time(document, TEXT_END),
+                unpacked(document.getBinaryValue(TIMES)),
+                Stream.of(document.getValues(AMOUNTS))
+                        .map(WindowDocument::amount)
+                        .toList());
+    }
+
+    private static Window.Amount amount(String kept) {
+        String[] parts = kept.split(",", 3);
+        return new Window.Amount(parts[2], Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
     }
 
     private static Duration time(Document document, String field) {

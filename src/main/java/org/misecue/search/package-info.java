@@ -8,7 +8,7 @@
  * Beginnings} has what an unfinished word may become, {@code Queries} asks Lucene for passages, {@code Scope} puts the
  * answers in order, {@code Spotter} finds the words in each and so the moment, {@code Folding} makes one of near repeats.
  * The journey of a passage: {@code Window} looks over the cue's border, {@code Token} and {@code Forms} give each word its
- * stem and sound, {@code Terms} and {@code WindowDocument} say how Lucene keeps it.
+ * stem and sound, {@code AmountKeys} each amount its value, {@code Terms} and {@code WindowDocument} say how Lucene keeps it.
  */
 @NullMarked
 package org.misecue.search;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import org.misecue.align.Alignment;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
@@ -22,9 +23,7 @@ final class Findable {
     static List<Passage> passages(Recipe recipe, List<Narration> narrations, Alignment alignment) {
         List<Passage> passages = new ArrayList<>();
         for (Narration narration : narrations) {
-            for (Cue cue : narration.cues()) {
-                passages.add(Passage.of(narration.source(), cue, alignment.stepAt(narration.source(), cue.start())));
-            }
+            passages.addAll(passages(narration, cue -> alignment.stepAt(narration.source(), cue.start())));
         }
         for (Step step : recipe.steps()) {
             alignment.spans().stream()
@@ -39,8 +38,18 @@ final class Findable {
     /** What was said, where there is no recipe to tell the steps. */
     static List<Passage> passages(List<Narration> narrations) {
         return narrations.stream()
-                .flatMap(narration -> narration.cues().stream().map(cue -> Passage.of(narration.source(), cue, 0)))
+                .flatMap(narration -> passages(narration, cue -> 0).stream())
                 .toList();
+    }
+
+    private static List<Passage> passages(Narration narration, ToIntFunction<Cue> step) {
+        SaidAmounts amounts = SaidAmounts.in(narration);
+        List<Passage> passages = new ArrayList<>();
+        for (int i = 0; i < narration.cues().size(); i++) {
+            Cue cue = narration.cues().get(i);
+            passages.add(Passage.of(narration.source(), cue, step.applyAsInt(cue), amounts.ofCue(i)));
+        }
+        return passages;
     }
 
     /** What is called by several names. */

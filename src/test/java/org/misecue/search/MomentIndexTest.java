@@ -93,9 +93,25 @@ class MomentIndexTest {
     @Test
     void the_step_narrows_the_search() {
         Passage first = new Passage(
-                Passage.Kind.NARRATION, "a.vtt", seconds(0), seconds(5), "butter", 1, Optional.of("Ada"), List.of());
+                Passage.Kind.NARRATION,
+                "a.vtt",
+                seconds(0),
+                seconds(5),
+                "butter",
+                1,
+                Optional.of("Ada"),
+                List.of(),
+                List.of());
         Passage second = new Passage(
-                Passage.Kind.NARRATION, "a.vtt", seconds(50), seconds(55), "butter", 2, Optional.of("Bo"), List.of());
+                Passage.Kind.NARRATION,
+                "a.vtt",
+                seconds(50),
+                seconds(55),
+                "butter",
+                2,
+                Optional.of("Bo"),
+                List.of(),
+                List.of());
         build(first, second);
         assertThat(only("butter step:2").speaker()).contains("Bo");
         assertThat(only("step:1").quote()).isEqualTo("butter");
@@ -270,7 +286,8 @@ class MomentIndexTest {
                 text,
                 0,
                 Optional.empty(),
-                List.of(words));
+                List.of(words),
+                List.of());
     }
 
     private static Word word(String text, long millis) {

@@ -27,6 +27,7 @@ final class Talk {
                 text,
                 0,
                 Optional.empty(),
-                words);
+                words,
+                List.of());
     }
 }
