@@ -21,6 +21,9 @@ final class Figures {
     /** The "11/2" of a mixed number whose space was not seen. */
     private static final Pattern IMPROPER = Pattern.compile("(\\d{1,2})([1-7])/([2348])");
 
+    /** A comma after it belongs to nothing where a unit follows. */
+    private static final Pattern SLASHED = Pattern.compile("(?:\\d+ )?\\d+/\\d+[,.]");
+
     private static final Pattern FIGURE = Pattern.compile("(\\d+(?:[.,]\\d+)?)");
     private static final Pattern WELL_FORMED =
             Pattern.compile("[(~]?(?:\\d+(?:[.,]\\d+)?|\\d+/\\d+|\\d*[" + FRACTION + "])"
@@ -123,6 +126,7 @@ final class Figures {
         if (degrees.matches() && (degrees.group(1) != null || afterFigure)) {
             mended = (degrees.group(1) == null ? "" : degrees.group(1)) + "°C" + degrees.group(2);
         }
+        mended = mended.replaceFirst("^(\\d+[–-]\\d+)[–-](mins?|minutes|hours)$", "$1 $2");
         if (afterFigure && mended.matches("[xX×]+")) {
             mended = "x";
         }
@@ -136,11 +140,43 @@ final class Figures {
     static List<Token> mended(List<Token> tokens) {
         List<Token> mended = new ArrayList<>();
         String before = "";
-        for (Token token : tokens) {
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
             before = mend(token.text(), before);
+            if (SLASHED.matcher(before).matches() && UNITS.contains(next(tokens, i))) {
+                before = before.substring(0, before.length() - 1);
+            }
             mended.add(new Token(token.box(), before, token.sure()));
         }
         return mended;
+    }
+
+    /**
+     * A line as it is likeliest meant, which does not take its doubt away: some letter between "t" and "sp" can only be a
+     * "b", a sign that looks like "in" or "rn" before "l" an "m", a "q" after figures a "g", and so is a 9 with which an
+     * amount in grams ends that would be none without it. A sign between figures and their unit is dirt, except after one
+     * figure, where it may be what is left of a fraction.
+     */
+    static List<Token> likeliest(List<Token> tokens) {
+        List<Token> likeliest = new ArrayList<>();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            boolean afterFigure = i > 0 && tokens.get(i - 1).text().matches(".*\\d");
+            boolean hasUnit = UNITS.contains(next(tokens, i));
+            String text = token.text()
+                    .replaceFirst("^(?:t[^\\W\\d_s]|[LlI1]b)(?=sps?$)", "tb")
+                    .replaceFirst("(?<![\\p{L}])(?:in|rn)l$", "ml")
+                    .replaceFirst(afterFigure ? "^q$" : "(?<=\\d)q$", "g");
+            text = hasUnit ? text.replaceFirst(AFTER_FIGURE, "") : text.replaceFirst("^(\\d{3})9$", "$1g");
+            likeliest.add(new Token(token.box(), text, token.sure()));
+        }
+        return likeliest;
+    }
+
+    private static final String AFTER_FIGURE = "(?<=\\d\\d|\\d[–-]\\d)[^\\p{L}\\p{N}%°]$|(?<=\\d)[:)]$";
+
+    private static String next(List<Token> tokens, int i) {
+        return i + 1 < tokens.size() ? bare(tokens.get(i + 1).text()) : "";
     }
 
     /** A figure and the unit after it, which may be empty. */
@@ -153,7 +189,7 @@ final class Figures {
         List<Measured> figures = new ArrayList<>();
         for (int i = 0; i < tokens.size(); i++) {
             if (tokens.get(i).hasFigure()) {
-                String next = i + 1 < tokens.size() ? bare(tokens.get(i + 1).text()) : "";
+                String next = next(tokens, i);
                 String plain = plain(tokens.get(i).text());
                 Matcher glued = GLUED.matcher(plain);
                 boolean hasUnit = glued.matches() && glued.group(2) != null;
@@ -180,6 +216,15 @@ final class Figures {
         return false;
     }
 
+    /** Whether two readings have the same number of figures and not the same ones. */
+    static boolean differ(List<Measured> one, List<Measured> other) {
+        return one.size() == other.size()
+                && !one.stream()
+                        .map(Measured::figure)
+                        .toList()
+                        .equals(other.stream().map(Measured::figure).toList());
+    }
+
     private static String plain(String text) {
         return text.replaceAll("[–—]", "-")
                 .replaceAll("[,.;:)]+$", "")
@@ -196,13 +241,15 @@ final class Figures {
         boolean doubtful = false;
         for (int i = 0; i < tokens.size(); i++) {
             String text = tokens.get(i).text();
-            String next = i + 1 < tokens.size() ? bare(tokens.get(i + 1).text()) : "";
+            String next = next(tokens, i);
             String before = i > 0 ? tokens.get(i - 1).text() : "";
             if (tokens.get(i).hasFigure()) {
                 doubtful |= isBareFraction(text, next);
                 // The dash of "1–2" or the sign of "2 × 400" was not seen.
                 doubtful |= text.matches("\\d+") && i + 1 < tokens.size() && startsWhole(tokens.get(i + 1));
                 doubtful |= next.matches("[" + FRACTION + "].*") && !text.matches("\\d+");
+                // Nobody writes a comma before a unit: it is part of a sign that was not known, or dirt.
+                doubtful |= text.matches(".*[^\\p{L}\\p{N}%°]") && UNITS.contains(next);
                 doubtful |= !isWellFormed(text) || isUnlikely(text, next) || isOddUnit(text, next);
             } else {
                 doubtful |= mayBeFraction(text, before, next);

@@ -17,8 +17,6 @@ final class LineLooker {
     private static final double BELOW = 0.6;
     private static final int BORDER = 10;
     private static final int LEAST_CONTRAST = 20;
-    /** Black is what is darker; 0 to 255 between letters and their ground. */
-    private static final int BLACK = 140;
     /** So sure, of 100, must words be to be kept at a line's end. */
     private static final int WORD = 45;
     /** In heights of small letters, how near a fraction stands to the figure that it belongs to. */
@@ -64,7 +62,7 @@ final class LineLooker {
         double scale = Math.max(0.3, Math.min(6, how.capital() / (CAPITAL * body.height())));
         line = how.setOff().filled() ? Outlines.filled(line, scale) : Tone.scaled(line, scale);
         if (how.hard()) {
-            line = Tone.withoutEdge(Tone.blackAndWhite(line, BLACK));
+            line = Tone.withoutEdge(Tone.blackAndWhite(line, how.black()));
         }
         List<Token> tokens = new ArrayList<>();
         for (Word word : recogniser.words(Tone.framed(line, BORDER), Recogniser.Layout.ONE_LINE)) {

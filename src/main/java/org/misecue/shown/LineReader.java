@@ -20,6 +20,8 @@ final class LineReader {
     private static final int FIGURE = 70;
 
     private static final int DISSENT = 55;
+    /** So sure must a witness be to be heard: the darkest of letters alone is often torn. */
+    private static final int WITNESS = 80;
     /** A reading that makes less than this share of the best out of the line does not count. */
     private static final double WORTHY = 0.6;
     /** So much more must a fainter preparation make out of a line to be taken. */
@@ -115,9 +117,20 @@ final class LineReader {
         boolean doubtful = !seen.sure()
                 || !isBelieved(looks, best)
                 || Figures.doubtful(best.tokens())
-                || hasUnread(plates, body, best.tokens());
+                || hasUnread(plates, body, best.tokens())
+                || isDenied(plates, body, best, seen.fractions());
         Box box = best.tokens().stream().map(Token::box).reduce(Box::with).orElse(body);
-        return new ReadLine(box, Token.text(best.tokens()), doubtful, best.sure());
+        return new ReadLine(box, Token.text(Figures.likeliest(best.tokens())), doubtful, best.sure());
+    }
+
+    /** Whether the darkest of the letters shows other figures. */
+    private boolean isDenied(Plates plates, Box body, Look best, List<Token> fractions) {
+        return !best.figures().isEmpty()
+                && Preparation.witnesses(best.how().setOff()).stream()
+                        .map(how -> looker.look(plates, body, best.light(), how, fractions)
+                                .mended())
+                        .anyMatch(look ->
+                                look.figuresSure() >= WITNESS && Figures.differ(look.figures(), best.figures()));
     }
 
     /** Surely words only. */

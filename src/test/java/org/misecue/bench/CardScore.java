@@ -3,7 +3,9 @@ package org.misecue.bench;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -39,18 +41,12 @@ final class CardScore {
             cards++;
             List<Card> over =
                     read.stream().filter(card -> overlaps(card, truth)).toList();
-            boolean found = false;
-            for (String line : truth.lines()) {
-                Optional<CardLine> best = over.stream()
-                        .flatMap(card -> card.lines().stream())
-                        .filter(other -> likeness(line, other.text()) >= ALIKE)
-                        // A card may say the same twice; each of its lines is read for itself.
-                        .max(Comparator.comparingDouble((CardLine other) -> likeness(line, other.text()))
-                                .thenComparing(other -> matched.stream().noneMatch(taken -> taken == other)));
-                best.ifPresent(matched::add);
-                found |= best.isPresent();
-                judge(film, truth, line, best);
+            Map<Integer, CardLine> pairs = paired(truth.lines(), over);
+            matched.addAll(pairs.values());
+            for (int i = 0; i < truth.lines().size(); i++) {
+                judge(film, truth, truth.lines().get(i), Optional.ofNullable(pairs.get(i)));
             }
+            boolean found = !pairs.isEmpty();
             cardsFound += found ? 1 : 0;
             times(film, truth, over, matched);
         }
@@ -65,6 +61,30 @@ final class CardScore {
                 }
             }
         }
+    }
+
+    private record Pair(int truth, CardLine read, double likeness) {}
+
+    /** Each line of a card with one of those read, the most alike first: none stands for two. */
+    private static Map<Integer, CardLine> paired(List<String> truth, List<Card> over) {
+        List<Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < truth.size(); i++) {
+            for (Card card : over) {
+                for (CardLine line : card.lines()) {
+                    pairs.add(new Pair(i, line, likeness(truth.get(i), line.text())));
+                }
+            }
+        }
+        pairs.removeIf(pair -> pair.likeness() < ALIKE);
+        pairs.sort(Comparator.comparingDouble(Pair::likeness).reversed());
+        Map<Integer, CardLine> paired = new LinkedHashMap<>();
+        for (Pair pair : pairs) {
+            boolean used = paired.values().stream().anyMatch(line -> line == pair.read());
+            if (!used) {
+                paired.putIfAbsent(pair.truth(), pair.read());
+            }
+        }
+        return paired;
     }
 
     /** For longer than between two pictures that are looked at: times cannot be read more finely. */

@@ -31,13 +31,16 @@ class FiguresTest {
         "Oven 180*C, Oven 180°C",
         "11/2 tsp salt, 1 1/2 tsp salt",
         "31/4 tsp salt, 3 1/4 tsp salt",
+        "'1 1/2, tsp salt', 1 1/2 tsp salt",
+        "'1 1/2, then', '1 1/2, then'",
         "1l milk, 1l milk",
         "¼ cup_plain flour, ¼ cup plain flour",
         "Bake 30 min_, Bake 30 min",
         "Oil, Oil",
         "1/2 tsp, 1/2 tsp",
         "So long, So long",
-        "Bake 20 min, Bake 20 min"
+        "Bake 20 min, Bake 20 min",
+        "Bake 8-10-min, Bake 8-10 min"
     })
     void what_can_only_be_one_thing_is_mended(String read, String meant) {
         assertThat(Token.text(tokens(read))).isEqualTo(meant);
@@ -68,6 +71,7 @@ class FiguresTest {
                 "Bake 2530 min",
                 "05 kg flour",
                 "2 thsp butter",
+                "4, tsp salt",
                 "1 isp salt",
                 "25 y honey",
                 "17.5.2 g",
@@ -127,5 +131,39 @@ class FiguresTest {
     void a_unit_that_was_not_seen_is_no_contradiction(String one, String other, boolean contradict) {
         assertThat(Figures.contradict(Figures.of(tokens(one)), Figures.of(tokens(other))))
                 .isEqualTo(contradict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2 thsp butter, 2 tbsp butter",
+        "1-2 thsps oil, 1-2 tbsps oil",
+        "4 tosp oil, 4 tbsp oil",
+        "250 inl milk, 250 ml milk",
+        "45q honey, 45g honey",
+        "45 q honey, 45 g honey",
+        "4259 flour, 425g flour",
+        "8-10) min, 8-10 min",
+        "'30, minutes', 30 minutes",
+        "2: hours, 2 hours",
+        "'4, cup', '4, cup'",
+        "3 Lbsp oil, 3 tbsp oil",
+        "2 isp butter, 2 isp butter"
+    })
+    void what_stays_doubtful_is_shown_as_it_is_likeliest_meant(String read, String likeliest) {
+        assertThat(Figures.doubtful(tokens(read))).isTrue();
+        assertThat(Token.text(Figures.likeliest(tokens(read)))).isEqualTo(likeliest);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "750g cream, 730 cream, true",
+        "750g cream, 750 g cream, false",
+        "750g cream, cream, false",
+        "2 400 g tins, 2 × 400 g tins, false",
+        "2 × 400 g tins, 2 × 100 g tins, true"
+    })
+    void figures_differ_where_as_many_are_read_and_not_the_same(String one, String other, boolean differ) {
+        assertThat(Figures.differ(Figures.of(tokens(one)), Figures.of(tokens(other))))
+                .isEqualTo(differ);
     }
 }
