@@ -2,8 +2,10 @@ package org.misecue.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.notice.BadInput;
@@ -22,16 +24,24 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
     private static final Pattern PIECE = Pattern.compile(
             "(?i)\\bstep:\\s*(\\d{1,6})\\b|[\"\u201C\u201D]([^\"\u201C\u201D]*)[\"\u201C\u201D]?|[^\\s\"\u201C\u201D]+");
 
+    /** After these comes what is done: "when does she fold". */
+    private static final Set<String> DOERS = Set.of("i", "we", "you", "she", "he", "they", "to");
+
     private static final Pattern QUOTE = Pattern.compile("[\"\u201C\u201D]");
 
     /**
      * Words that belong together: one, a quoted phrase, or an amount.
      *
      * @param amount its value, where it is one
+     * @param doing whether it is a word for what is done, as far as its form and its place show
      */
-    record Part(List<Token> tokens, boolean quoted, Optional<String> amount) {
+    record Part(List<Token> tokens, boolean quoted, Optional<String> amount, boolean doing) {
         Part(List<Token> tokens, boolean quoted) {
-            this(tokens, quoted, Optional.empty());
+            this(tokens, quoted, Optional.empty(), false);
+        }
+
+        static Part word(Token word, boolean afterDoer) {
+            return new Part(List.of(word), false, Optional.empty(), afterDoer || word.isDoing());
         }
     }
 
@@ -41,6 +51,7 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
         Optional<Part> unfinished = Optional.empty();
         Matcher piece = PIECE.matcher(query);
         int next = 0;
+        String before = "";
         while (piece.find(next)) {
             next = piece.end();
             if (piece.group(1) != null) {
@@ -54,7 +65,9 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
                     parts.add(part(query.substring(piece.start(), next), amount.get()));
                     continue;
                 }
-                Token.of(piece.group()).forEach(token -> parts.add(new Part(List.of(token), false)));
+                boolean afterDoer = DOERS.contains(before);
+                Token.of(piece.group()).forEach(token -> parts.add(Part.word(token, afterDoer)));
+                before = piece.group().toLowerCase(Locale.ROOT);
                 if (piece.end() == query.length() && Character.isLetterOrDigit(query.charAt(query.length() - 1))) {
                     unfinished = last(parts);
                 }
@@ -97,7 +110,7 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
     }
 
     private static Part part(String words, AskedAmount amount) {
-        return new Part(Token.of(words), false, Optional.of(amount.key()));
+        return new Part(Token.of(words), false, Optional.of(amount.key()), false);
     }
 
     /** The query from here to the next mark of quotation. */

@@ -29,6 +29,10 @@ public record Hit(
         Optional<String> speaker,
         double score) {
 
+    Hit scoring(double other) {
+        return new Hit(episode, kind, source, at, end, quote, marks, step, speaker, other);
+    }
+
     /** Its folder with {@code /} between the parts. */
     public String episodeName() {
         return episode.toString().replace('\\', '/');

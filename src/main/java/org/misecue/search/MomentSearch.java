@@ -1,18 +1,32 @@
 package org.misecue.search;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 
-/** One search: first for all that is asked, then for words that begin as the last one does, then for any of it. */
+/**
+ * One search: for all that is asked as it was said; then during the steps that have all of it; then as it sounds; then for
+ * words that begin as the last one does; and where nothing of that was said, for any of it, the more near together the
+ * better. The steps themselves come last.
+ */
 final class MomentSearch {
 
     /** More passages are looked at than are shown, since near repeats become one. */
     private static final int LOOKED_AT_PER_HIT = 5;
 
     private static final int LOOKED_AT_MOST = 10_000;
+
+    /** What is said while the step is on that has it too is likelier it than what announces it. */
+    private static final double IN_ITS_STEP = 1.5;
+    /** What is said before the first step and after the last is mostly of what will be or was done. */
+    private static final double OUTSIDE_ALL = 0.8;
+
+    private static final int DURING_A_STEP = 3;
 
     private final IndexSearcher searcher;
     private final Scope scope;
@@ -22,32 +36,45 @@ final class MomentSearch {
         this.scope = scope;
     }
 
+    /** What the recipe or the shot list has. */
+    private record Step(Scope.Found found, Window window) {
+
+        boolean isOn(Hit hit) {
+            return hit.step() == window.passage().step() && hit.episode().equals(found.episode());
+        }
+    }
+
     FindResult find(String query, Ask ask, int limit) throws IOException {
         Folding hits = new Folding(limit);
+        List<Hit> written = new ArrayList<>();
         List<Wanted> strict = Plan.strict(ask, searcher);
-        add(strict, ask, true, hits);
+        boolean said = addAll(strict, ask, hits, written);
         if (hits.isFull() || strict.isEmpty()) {
-            return result(query, hits, Optional.empty());
+            return result(query, hits, written, Optional.empty());
         }
         Spelling spelling = new Spelling(searcher.getIndexReader());
-        List<String> longer = longer(ask, hits, spelling);
+        List<String> longer = longer(ask, !hits.isEmpty() || !written.isEmpty(), spelling);
         if (!longer.isEmpty()) {
-            add(Plan.begun(ask, longer, searcher), ask, true, hits); // after those with the word itself
+            addAll(Plan.begun(ask, longer, searcher), ask, hits, written); // after those with the word itself
         }
-        if (!hits.isEmpty()) {
-            return result(query, hits, Optional.empty());
+        boolean none = hits.isEmpty() && written.isEmpty();
+        if (!said) {
+            double most = hits.leastScore();
+            nearby(Plan.loose(ask, longer, spelling, searcher), within(ask, Passage.Kind.NARRATION), lookedAt(hits))
+                    .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), most))));
         }
-        add(Plan.loose(ask, longer, spelling), ask, false, hits);
-        return result(query, hits, spelling.corrected(query, ask));
+        if (!hits.isFull()) {
+            addSaid(strict, BySound.ALL, List.of(), ask, hits);
+        }
+        return result(query, hits, written, none ? spelling.corrected(query, ask) : Optional.empty());
     }
 
     /**
      * What the last word may become when it is written to its end. Over an archive somebody looks while typing; who asks
      * one episode has asked, and only a word that nobody said is taken for the beginning of others.
      */
-    private List<String> longer(Ask ask, Folding hits, Spelling spelling) throws IOException {
-        boolean goesOn =
-                ask.goingOn() && (scope instanceof Scope.Archive || hits.isEmpty() && !spelling.isWord(ask.begun()));
+    private List<String> longer(Ask ask, boolean found, Spelling spelling) throws IOException {
+        boolean goesOn = ask.goingOn() && (scope instanceof Scope.Archive || !found && !spelling.isWord(ask.begun()));
         List<String> longer = goesOn ? Beginnings.of(ask.begun(), searcher.getIndexReader()) : List.of();
         if (!longer.isEmpty()) {
             spelling.accept(ask.begun());
@@ -55,21 +82,103 @@ final class MomentSearch {
         return longer;
     }
 
-    private void add(List<Wanted> plan, Ask ask, boolean all, Folding hits) throws IOException {
-        Spotter spotter = new Spotter(plan);
-        double most = hits.leastScore();
-        int lookedAt = (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
-        Query query = new Queries(searcher.getIndexReader()).of(plan, ask.step(), all);
-        for (Scope.Found found : scope.best(searcher, query, lookedAt)) {
-            if (hits.isFull()) {
-                return;
+    /**
+     * @param written gets the steps and shots
+     * @return whether somebody said it all in one passage
+     */
+    private boolean addAll(List<Wanted> plan, Ask ask, Folding hits, List<Hit> written) throws IOException {
+        List<Step> steps = steps(plan, ask, lookedAt(hits));
+        boolean said = addSaid(plan, BySound.NONE, steps, ask, hits);
+        for (Step step : steps) {
+            if (!hits.isFull()) {
+                double score = Math.min(step.found().score(), hits.leastScore());
+                nearby(plan, during(step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
-            Window window = WindowDocument.window(searcher.storedFields().document(found.document()));
-            spotter.hit(found.episode(), window, Math.min(found.score(), most)).ifPresent(hits::add);
+            new Spotter(plan)
+                    .hit(step.found().episode(), step.window(), step.found().score())
+                    .ifPresent(written::add);
         }
+        return hits.isFull() || addSaid(plan, BySound.UNSAID, steps, ask, hits) || said;
     }
 
-    private FindResult result(String query, Folding hits, Optional<String> suggestion) {
+    private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
+        List<Step> steps = new ArrayList<>();
+        for (Passage.Kind kind : List.of(Passage.Kind.STEP, Passage.Kind.SHOT)) {
+            for (Scope.Found found : best(plan, BySound.ALL, within(ask, kind), most)) {
+                steps.add(new Step(found, window(found)));
+            }
+        }
+        return steps;
+    }
+
+    /**
+     * What has all of it in one passage.
+     *
+     * @return whether there is any
+     */
+    private boolean addSaid(List<Wanted> plan, BySound bySound, List<Step> steps, Ask ask, Folding hits)
+            throws IOException {
+        Spotter spotter = new Spotter(plan);
+        double most = hits.leastScore();
+        List<Hit> said = new ArrayList<>();
+        for (Scope.Found found : best(plan, bySound, within(ask, Passage.Kind.NARRATION), lookedAt(hits))) {
+            spotter.hit(found.episode(), window(found), found.score()).ifPresent(hit -> {
+                said.add(hit.scoring(Math.min(most, likelihood(hit, steps) * hit.score())));
+            });
+        }
+        said.sort(Comparator.comparingDouble(Hit::score).reversed());
+        said.forEach(hits::add);
+        return !said.isEmpty();
+    }
+
+    private static double likelihood(Hit hit, List<Step> steps) {
+        boolean inItsStep = steps.stream().anyMatch(step -> step.isOn(hit));
+        return inItsStep ? IN_ITS_STEP : hit.step() == 0 ? OUTSIDE_ALL : 1;
+    }
+
+    private List<Hit> nearby(List<Wanted> plan, List<Term> within, int most) throws IOException {
+        Spotter spotter = new Spotter(plan);
+        List<Hit> hits = new ArrayList<>();
+        for (Nearby.Ranked said : new Nearby(searcher, scope).best(plan, within, LOOKED_AT_MOST)) {
+            if (hits.size() < most) {
+                spotter.hit(said.found().episode(), said.window(), said.found().score())
+                        .ifPresent(hits::add);
+            }
+        }
+        return hits;
+    }
+
+    private List<Scope.Found> best(List<Wanted> plan, BySound bySound, List<Term> within, int most) throws IOException {
+        Query query = new Queries(searcher.getIndexReader(), bySound).of(plan, within);
+        return scope.best(searcher, query, most);
+    }
+
+    private static int lookedAt(Folding hits) {
+        return (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
+    }
+
+    private static List<Term> within(Ask ask, Passage.Kind kind) {
+        List<Term> within = new ArrayList<>();
+        within.add(WindowDocument.kind(kind));
+        ask.step().ifPresent(step -> within.add(WindowDocument.step(step)));
+        return within;
+    }
+
+    private List<Term> during(Step step) {
+        List<Term> within = new ArrayList<>(scope.of(step.found().episode()));
+        within.add(WindowDocument.kind(Passage.Kind.NARRATION));
+        within.add(WindowDocument.step(step.window().passage().step()));
+        return within;
+    }
+
+    private Window window(Scope.Found found) throws IOException {
+        return WindowDocument.window(searcher.storedFields().document(found.document()));
+    }
+
+    /** What is written comes after what was said. */
+    private FindResult result(String query, Folding hits, List<Hit> written, Optional<String> suggestion) {
+        double least = hits.leastScore();
+        written.forEach(step -> hits.add(step.scoring(Math.min(step.score(), least))));
         return new FindResult(query, hits.hits(), suggestion, scope instanceof Scope.Archive);
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.StoredField;
@@ -67,13 +68,28 @@ final class OtherNames {
             return List.of();
         }
         for (ScoreDoc found : searcher.search(new TermQuery(key), 10).scoreDocs) {
-            String names = searcher.storedFields().document(found.doc).get(GROUP);
-            names.lines()
+            List<List<Token>> names = searcher.storedFields()
+                    .document(found.doc)
+                    .get(GROUP)
+                    .lines()
                     .map(Token::of)
+                    .toList();
+            if (names.stream().noneMatch(one -> isName(name, one))) {
+                continue; // mashing bananas is no name for mashed banana
+            }
+            names.stream()
                     .filter(other -> !other.isEmpty() && !key(other).equals(key.text()))
                     .forEach(others::add);
         }
         return List.copyOf(others);
+    }
+
+    /** In any form, but what is done only where the name has just that. */
+    private static boolean isName(List<Token> asked, List<Token> name) {
+        return key(asked).equals(key(name))
+                && IntStream.range(0, asked.size())
+                        .filter(i -> asked.get(i).isDoing())
+                        .allMatch(i -> asked.get(i).word().equals(name.get(i).word()));
     }
 
     /** Whether the word is part of a name, and so is not misspelt. */

@@ -3,6 +3,7 @@ package org.misecue.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
@@ -40,24 +41,31 @@ final class Plan {
     }
 
     /**
-     * Each word by itself, and words that nobody said by those of nearest spelling.
+     * Each word by itself or by another name for it, and words that nobody said by those of nearest spelling.
      *
      * @param longer words that the last may be the beginning of
      */
-    static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling) throws IOException {
+    static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling, IndexSearcher searcher)
+            throws IOException {
         List<Wanted> plan = new ArrayList<>();
-        for (Ask.Part part : ask.parts()) {
-            if (part.amount().isPresent()) {
-                plan.add(amount(part));
+        for (Wanted wanted : strict(ask, searcher)) {
+            if (wanted.amount().isPresent()) {
+                plan.add(wanted);
                 continue;
             }
-            for (Token token : part.tokens()) {
+            List<Wording> others =
+                    wanted.wordings().subList(1, wanted.wordings().size());
+            for (Token token : wanted.wordings().get(0).tokens()) {
                 List<Wording> wordings = new ArrayList<>();
                 wordings.add(new Wording(List.of(token), Wanted.AS_ASKED));
                 for (String near : spelling.near(token)) {
                     wordings.add(new Wording(Token.of(near), Wanted.BY_NEAR_SPELLING));
                 }
-                plan.add(new Wanted(wordings));
+                if (wanted.doing()) {
+                    wordings.add(new Wording(List.of(token.doer()), Wanted.BY_NEAR_SPELLING));
+                }
+                wordings.addAll(others);
+                plan.add(new Wanted(wordings, Optional.empty(), wanted.doing()));
             }
         }
         if (!longer.isEmpty()) {
@@ -83,11 +91,11 @@ final class Plan {
                 addWrittenAsOne(name, searcher.getIndexReader(), others);
             }
             if (words == 1 || !others.isEmpty()) {
-                plan.add(wanted(name, others));
+                plan.add(wanted(name, others, words == 1 && parts.get(from).doing()));
                 return words;
             }
         }
-        plan.add(wanted(parts.get(from).tokens(), List.of()));
+        plan.add(wanted(parts.get(from).tokens(), List.of(), parts.get(from).doing()));
         return 1;
     }
 
@@ -113,13 +121,13 @@ final class Plan {
     }
 
     private static Wanted amount(Ask.Part part) {
-        return new Wanted(List.of(new Wording(part.tokens(), Wanted.AS_ASKED)), part.amount());
+        return new Wanted(List.of(new Wording(part.tokens(), Wanted.AS_ASKED)), part.amount(), false);
     }
 
-    private static Wanted wanted(List<Token> asked, List<List<Token>> others) {
+    private static Wanted wanted(List<Token> asked, List<List<Token>> others, boolean doing) {
         List<Wording> wordings = new ArrayList<>();
         wordings.add(new Wording(asked, Wanted.AS_ASKED));
         others.forEach(other -> wordings.add(new Wording(other, Wanted.BY_OTHER_NAME)));
-        return new Wanted(wordings);
+        return new Wanted(wordings, Optional.empty(), doing);
     }
 }

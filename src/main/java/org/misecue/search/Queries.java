@@ -3,7 +3,6 @@ package org.misecue.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
@@ -24,6 +23,9 @@ final class Queries {
     /** What an amount that was said is worth beside its words, which stand in a step as well. */
     private static final float BY_VALUE = 3f;
 
+    /** What it is worth beside a name that the amount was heard to be of that: the name alone is said in other places. */
+    private static final float BY_WHAT_IT_IS_OF = 2f;
+
     /** What it adds that all that is wanted was said together. */
     private static final float TOGETHER = 0.5f;
 
@@ -34,30 +36,56 @@ final class Queries {
 
     private final IndexReader reader;
 
-    /** @param reader tells which words there are */
-    Queries(IndexReader reader) {
+    private final BySound bySound;
+
+    /**
+     * @param reader tells which words there are
+     * @param bySound what may be found by its sound, too
+     */
+    Queries(IndexReader reader, BySound bySound) {
         this.reader = reader;
+        this.bySound = bySound;
     }
 
-    /** @param all whether everything must be found, or any of it */
-    Query of(List<Wanted> plan, OptionalInt step, boolean all) throws IOException {
+    /**
+     * @param within what the passages must be, too
+     */
+    Query of(List<Wanted> plan, List<Term> within) throws IOException {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
         for (Wanted wanted : plan) {
-            query.add(of(wanted), all ? Occur.MUST : Occur.SHOULD);
+            query.add(of(wanted, amounts(plan)), Occur.MUST);
         }
-        if (!all) {
-            query.setMinimumNumberShouldMatch(1);
-        } else if (plan.size() > 1) {
+        if (plan.size() > 1) {
             query.add(new BoostQuery(together(plan), TOGETHER), Occur.SHOULD);
         }
-        step.ifPresent(number ->
-                query.add(new TermQuery(new Term(WindowDocument.STEP, Integer.toString(number))), Occur.FILTER));
+        within.forEach(term -> query.add(new TermQuery(term), Occur.FILTER));
         return query.build();
     }
 
-    private Query of(Wanted wanted) throws IOException {
+    /** A query for each thing that is wanted. */
+    List<Query> each(List<Wanted> plan, List<Term> within) throws IOException {
+        List<Query> each = new ArrayList<>();
+        for (Wanted wanted : plan) {
+            BooleanQuery.Builder query = new BooleanQuery.Builder();
+            query.add(of(wanted, amounts(plan)), Occur.MUST);
+            within.forEach(term -> query.add(new TermQuery(term), Occur.FILTER));
+            each.add(query.build());
+        }
+        return each;
+    }
+
+    private static List<String> amounts(List<Wanted> plan) {
+        return plan.stream().flatMap(wanted -> wanted.amount().stream()).toList();
+    }
+
+    /** @param amounts that are wanted too: they may have been said of it, wherever its name was */
+    private Query of(Wanted wanted, List<String> amounts) throws IOException {
         List<Query> alternatives = new ArrayList<>();
         for (Wanted.Wording wording : wanted.wordings()) {
+            if (wanted.amount().isEmpty()) {
+                amounts.forEach(amount -> alternatives.add(
+                        new BoostQuery(amountOf(wording.tokens(), amount), wording.worth() * BY_WHAT_IT_IS_OF)));
+            }
             if (wording.exactly()) {
                 add(wording.tokens().get(0).word(), wording.worth(), alternatives);
             } else if (wording.tokens().size() == 1) {
@@ -72,13 +100,29 @@ final class Queries {
         return new DisjunctionMaxQuery(alternatives, 0);
     }
 
+    private static Query amountOf(List<Token> name, String amount) {
+        BooleanQuery.Builder all = new BooleanQuery.Builder();
+        name.forEach(word ->
+                all.add(new TermQuery(new Term(WindowDocument.OF, WindowDocument.of(word, amount))), Occur.MUST));
+        return all.build();
+    }
+
     private void addWord(Token token, float worth, List<Query> alternatives) throws IOException {
         add(token.word(), worth, alternatives);
         add(Terms.stem(token), worth * BY_STEM, alternatives);
         addWrittenApart(token.word(), worth, alternatives);
-        if (!token.sound().isEmpty()) {
+        if (isBySound(token)) {
             add(Terms.sound(token), worth * Wanted.BY_SOUND, alternatives);
         }
+    }
+
+    private boolean isBySound(Token token) throws IOException {
+        return !token.sound().isEmpty()
+                && switch (bySound) {
+                    case NONE -> false;
+                    case UNSAID -> reader.docFreq(term(Terms.stem(token))) == 0;
+                    case ALL -> true;
+                };
     }
 
     /** "tea spoon" where "teaspoon" is looked for. */
@@ -97,15 +141,16 @@ final class Queries {
         alternatives.add(new BoostQuery(new TermQuery(term(term)), worth));
     }
 
-    private static void addPhrase(Wanted.Wording wording, List<Query> alternatives) {
+    private void addPhrase(Wanted.Wording wording, List<Query> alternatives) throws IOException {
         MultiPhraseQuery.Builder said = new MultiPhraseQuery.Builder();
         MultiPhraseQuery.Builder heard = new MultiPhraseQuery.Builder();
         boolean sounds = false;
         for (Token token : wording.tokens()) {
             Term stem = term(Terms.stem(token));
             said.add(stem);
-            sounds |= !token.sound().isEmpty();
-            heard.add(token.sound().isEmpty() ? new Term[] {stem} : new Term[] {stem, term(Terms.sound(token))});
+            boolean sounding = isBySound(token);
+            sounds |= sounding;
+            heard.add(sounding ? new Term[] {stem, term(Terms.sound(token))} : new Term[] {stem});
         }
         alternatives.add(new BoostQuery(said.build(), wording.worth()));
         if (sounds) {

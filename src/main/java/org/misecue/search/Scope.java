@@ -8,6 +8,7 @@ import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StringField;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.FieldDoc;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
@@ -20,10 +21,18 @@ import org.apache.lucene.util.BytesRef;
 sealed interface Scope {
 
     /** A document that Lucene found. */
-    record Found(int document, double score, Path episode) {}
+    record Found(int document, double score, Path episode) {
+
+        Found scoring(double other) {
+            return new Found(document, other, episode);
+        }
+    }
 
     /** Best first. */
     List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException;
+
+    /** What tells an episode's passages from those of others; empty where there are no others. */
+    List<Term> of(Path episode);
 
     record OneEpisode(Path folder) implements Scope {
         @Override
@@ -33,6 +42,11 @@ sealed interface Scope {
                 best.add(new Found(found.doc, found.score, folder));
             }
             return best;
+        }
+
+        @Override
+        public List<Term> of(Path episode) {
+            return List.of();
         }
     }
 
@@ -57,6 +71,11 @@ sealed interface Scope {
                 best.add(new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString())));
             }
             return best;
+        }
+
+        @Override
+        public List<Term> of(Path episode) {
+            return List.of(new Term(EPISODE, episode.toString()));
         }
     }
 }

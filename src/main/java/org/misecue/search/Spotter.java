@@ -44,6 +44,12 @@ final class Spotter {
         return Optional.of(hit(episode, window, score, at, Quote.around(window, marks)));
     }
 
+    private static Optional<Place> nextFrom(List<Place> found, int from) {
+        return found.stream()
+                .filter(place -> place.from() >= from && place.from() < from + WORDS_OF_A_MOMENT)
+                .min(Comparator.comparingInt(Place::from));
+    }
+
     /** Words of the next cue only where there are none of this one. */
     private static Stream<Hit.Mark> shown(List<Place> found, int from, List<Token> tokens, int ownLength) {
         List<Place> near = found.stream()
@@ -93,9 +99,7 @@ final class Spotter {
         double worth = 0;
         int last = from;
         for (List<Place> found : places) {
-            Optional<Place> next = found.stream()
-                    .filter(place -> place.from() >= from && place.from() < from + WORDS_OF_A_MOMENT)
-                    .min(Comparator.comparingInt(Place::from));
+            Optional<Place> next = nextFrom(found, from);
             if (next.isPresent()) {
                 worth += next.get().worth();
                 last = Math.max(last, next.get().to());

@@ -17,13 +17,40 @@ import java.util.Set;
 record Token(String word, String stem, String sound, int from, int to) {
 
     /** Too common to look for where there is anything else to look for, and never taken for sound-alikes. */
-    private static final Set<String> COMMON = Set.of(
-            ("a about all also am an and any are as at be because been but by can could did do does for from get go got had"
-                            + " has have he her here him his how i if im in into is it its just like me my no not now of"
-                            + " off okay on one or our out over put really right she so some than that the their them"
-                            + " then there these they thing this those to um up us very was we well went were what when"
-                            + " where which who will with would yeah yes you your youre")
+    private static final Set<String> COMMON =
+            Set.of(("a about add added adding adds after again all also always am an and another any are as"
+                            + " at be because been before behind beside between but by can could did do does during each"
+                            + " ever every for from get go got had has have he her here him his how i if im in into is"
+                            + " it its just like many me more most much my next no not now of off okay on one onto or"
+                            + " other our out over put really right same she since so some such than that the their them"
+                            + " then there these they thing this those through till to too toward towards um under until"
+                            + " up us very was we well went were what when where which while who will with would yeah"
+                            + " yes you your youre")
                     .split(" "));
+
+    private static final int LEAST_DOING = 5;
+    /** What ends as doing does and is a thing. */
+    private static final Set<String> THINGS = Set.of(
+            "icing",
+            "frosting",
+            "topping",
+            "filling",
+            "pudding",
+            "dressing",
+            "stuffing",
+            "coating",
+            "lining",
+            "dumpling",
+            "something",
+            "anything",
+            "everything",
+            "nothing",
+            "evening",
+            "morning",
+            "spring",
+            "string",
+            "ceiling",
+            "seedling");
 
     static List<Token> of(String text) {
         List<Token> tokens = new ArrayList<>();
@@ -40,6 +67,19 @@ record Token(String word, String stem, String sound, int from, int to) {
 
     boolean isCommon() {
         return isCommon(word);
+    }
+
+    /**
+     * Whether it says what is being done, as far as its form shows: a thing may be named a while before that is done with
+     * it.
+     */
+    boolean isDoing() {
+        return word.endsWith("ing") && word.length() >= LEAST_DOING && !THINGS.contains(word);
+    }
+
+    /** What does it, or whoever: who grates has a grater. */
+    Token doer() {
+        return of(stem + (stem.endsWith("e") ? "r" : "er")).get(0);
     }
 
     static boolean isCommon(String word) {

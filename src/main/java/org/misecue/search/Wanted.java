@@ -8,11 +8,12 @@ import java.util.Optional;
  * One thing that should be found, in any of several wordings.
  *
  * @param amount the value of an amount, found however it is said
+ * @param doing whether it is something that is done, not something that it is done with
  */
-record Wanted(List<Wording> wordings, Optional<String> amount) {
+record Wanted(List<Wording> wordings, Optional<String> amount, boolean doing) {
 
     Wanted(List<Wording> wordings) {
-        this(wordings, Optional.empty());
+        this(wordings, Optional.empty(), false);
     }
 
     /** What a match by sound alone is worth. */

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.misecue.narration.Word;
 
 /**
@@ -22,8 +23,9 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
      * An amount that is said in the text.
      *
      * @param from its characters are {@code [from, to)} of the text
+     * @param of the names of what it is an amount of, where that is known
      */
-    record Amount(String key, int from, int to) {}
+    record Amount(String key, int from, int to, Set<String> of) {}
 
     /** How many words of the next cue are looked at. */
     private static final int WORDS_OVER_THE_BORDER = 8;
@@ -72,7 +74,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
         int ownLength = all.text.length();
         List<Word> following = next.words()
                 .subList(0, Math.min(WORDS_OVER_THE_BORDER, next.words().size()));
-        all.addAll(following, next.amounts());
+        all.addAll(following, next.amounts().stream().map(SaidAmount::alone).toList());
         all.place(passage.amounts(), 0);
         return new Window(passage, all.text.toString(), ownLength, next.end(), all.times, all.amounts);
     }
@@ -101,7 +103,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
                 int from = first + amount.from();
                 int to = Math.min(first + amount.to(), starts.size());
                 if (from < to) {
-                    amounts.add(new Amount(amount.key(), starts.get(from), ends.get(to - 1)));
+                    amounts.add(new Amount(amount.key(), starts.get(from), ends.get(to - 1), amount.of()));
                 }
             }
         }

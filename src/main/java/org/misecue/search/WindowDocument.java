@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
@@ -13,6 +14,7 @@ import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.IndexOptions;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.store.ByteArrayDataInput;
 import org.apache.lucene.store.ByteBuffersDataOutput;
 import org.apache.lucene.util.BytesRef;
@@ -20,10 +22,13 @@ import org.apache.lucene.util.BytesRef;
 /** A {@link Window} as Lucene keeps it, and back. */
 final class WindowDocument {
 
-    static final String STEP = "step";
+    private static final String STEP = "step";
 
     /** What an amount is found by. */
     static final String AMOUNT = "amount";
+
+    /** What an amount of something is found by. */
+    static final String OF = "of";
 
     private static final String KIND = "kind";
     private static final String SOURCE = "source";
@@ -44,7 +49,7 @@ final class WindowDocument {
         Document document = new Document();
         document.add(new Field(Terms.FIELD, new TermStream(Token.of(window.text())), INDEXED));
         document.add(new StringField(STEP, Integer.toString(passage.step()), Field.Store.YES));
-        document.add(new StoredField(KIND, passage.kind().name()));
+        document.add(new StringField(KIND, passage.kind().name(), Field.Store.YES));
         document.add(new StoredField(SOURCE, passage.source()));
         document.add(new StoredField(START, passage.start().toMillis()));
         document.add(new StoredField(END, passage.end().toMillis()));
@@ -58,6 +63,11 @@ final class WindowDocument {
                 .distinct()
                 .forEach(key -> document.add(new StringField(AMOUNT, key, Field.Store.NO)));
         for (Window.Amount amount : window.amounts()) {
+            for (String name : amount.of()) {
+                for (Token word : Token.of(name)) {
+                    document.add(new StringField(OF, of(word, amount.key()), Field.Store.NO));
+                }
+            }
             document.add(new StoredField(AMOUNTS, amount.from() + "," + amount.to() + "," + amount.key()));
         }
         return document;
@@ -87,9 +97,22 @@ final class WindowDocument {
                         .toList());
     }
 
+    static Term kind(Passage.Kind kind) {
+        return new Term(KIND, kind.name());
+    }
+
+    static Term step(int step) {
+        return new Term(STEP, Integer.toString(step));
+    }
+
+    /** An amount of what the word is part of the name of. */
+    static String of(Token word, String amount) {
+        return word.stem() + " " + amount;
+    }
+
     private static Window.Amount amount(String kept) {
         String[] parts = kept.split(",", 3);
-        return new Window.Amount(parts[2], Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
+        return new Window.Amount(parts[2], Integer.parseInt(parts[0]), Integer.parseInt(parts[1]), Set.of());
     }
 
     private static Duration time(Document document, String field) {

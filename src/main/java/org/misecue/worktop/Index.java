@@ -35,7 +35,8 @@ public final class Index {
 
     /** @return how many passages it has */
     public int build() {
-        List<Passage> passages = Findable.passages(worktop.recipe(), worktop.narrations(), worktop.alignment());
+        List<Passage> passages = Findable.passages(
+                worktop.recipe(), worktop.narrations(), worktop.alignment(), NamedAmounts.of(worktop.heard()));
         episode.state().ready();
         MomentIndex.build(episode.folder(), passages, Findable.names(worktop.pantry()));
         episode.state().write(STAMP, Stamp.of(episode, worktop.ownPantry()));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.misecue.align.Aligner;
+import org.misecue.compare.Comparer;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
 import org.misecue.episode.Episode;
@@ -84,7 +85,11 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
 
     private static List<Passage> withSteps(Episode episode, List<Narration> narrations, Pantry pantry) {
         Recipe recipe = RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry);
-        return Findable.passages(recipe, narrations, Aligner.align(recipe, narrations, pantry));
+        return Findable.passages(
+                recipe,
+                narrations,
+                Aligner.align(recipe, narrations, pantry),
+                NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)));
     }
 
     /** Whatever fails here may fail for this episode only: the others go on. */

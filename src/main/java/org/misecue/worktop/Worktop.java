@@ -185,6 +185,13 @@ public final class Worktop {
         return !narrations().isEmpty() || !picture().cards().isEmpty();
     }
 
+    /** What was said alone held against the recipe, without what the films show; nothing where nobody has spoken yet. */
+    Comparison heard() {
+        return narrations().isEmpty()
+                ? Comparison.silent(recipe().title())
+                : Comparer.compare(recipe(), narrations(), pantry());
+    }
+
     /** The comparison, or one that finds nothing where there is no film yet. */
     private Comparison said() {
         return filmed() ? comparison() : Comparison.silent(recipe().title());
