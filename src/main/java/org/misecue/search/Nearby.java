@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
@@ -92,11 +91,13 @@ final class Nearby {
     }
 
     private Said passage(Found found) throws IOException {
-        Optional<Said> known = Optional.ofNullable(passages.get(found.document()));
-        if (known.isEmpty()) {
-            Window window = WindowDocument.window(searcher.storedFields().document(found.document()));
-            passages.put(found.document(), new Said(found, window));
+        Said known = passages.get(found.document());
+        if (known == null) {
+            known = new Said(
+                    found,
+                    WindowDocument.window(searcher.storedFields().document(found.document())));
+            passages.put(found.document(), known);
         }
-        return passages.get(found.document());
+        return known;
     }
 }
