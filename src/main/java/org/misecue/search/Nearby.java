@@ -94,8 +94,7 @@ final class Nearby {
         Said known = passages.get(found.document());
         if (known == null) {
             known = new Said(
-                    found,
-                    WindowDocument.window(searcher.storedFields().document(found.document())));
+                    found, WindowDocument.window(searcher.storedFields().document(found.document())));
             passages.put(found.document(), known);
         }
         return known;

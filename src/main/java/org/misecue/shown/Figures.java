@@ -252,11 +252,16 @@ final class Figures {
                 doubtful |= text.matches(".*[^\\p{L}\\p{N}%°]") && UNITS.contains(next);
                 doubtful |= !isWellFormed(text) || isUnlikely(text, next) || isOddUnit(text, next);
             } else {
-                doubtful |= mayBeFraction(text, before, next);
+                doubtful |= mayBeFraction(text, before, next) || i == 0 && isSpoonOrCup(text);
             }
         }
         boolean spoon = tokens.stream().anyMatch(token -> isNearlySpoon(bare(token.text())));
         return doubtful || spoon;
+    }
+
+    /** Its figure was not seen. */
+    private static boolean isSpoonOrCup(String word) {
+        return bare(word).matches("tsps?|tbsps?|cups?|ml|kg");
     }
 
     private static boolean startsWhole(Token token) {

@@ -17,6 +17,10 @@ final class TextEye implements Eye {
     private static final double LEFT_OVER = 0.4;
 
     private static final int WORD = 55;
+    /** Of the usual height, a line that is lower was cut by noise. */
+    private static final double LOW = 0.75;
+
+    private static final int ENOUGH = 3;
 
     private final Recogniser recogniser;
     private final LineReader reader;
@@ -31,7 +35,12 @@ final class TextEye implements Eye {
         Plates plates = new Plates(part);
         List<ReadLine> lines = new ArrayList<>();
         List<Box> strips = StripFinder.find(plates);
-        strips.forEach(strip -> add(lines, reader.read(plates, strip)));
+        int usual = usualHeight(strips);
+        for (Box strip : strips) {
+            Optional<ReadLine> line = reader.read(plates, strip);
+            boolean low = line.isEmpty() && strip.height() < LOW * usual;
+            add(lines, low ? reader.read(plates, ofHeight(strip, usual).and(part.whole())) : line);
+        }
         if (strokes(plates, lines)
                 < (1 - LEFT_OVER) * plates.strokes(part.whole(), part.whole().height())) {
             for (boolean light : List.of(true, false)) {
@@ -44,6 +53,17 @@ final class TextEye implements Eye {
         lines.sort(Comparator.comparingInt((ReadLine line) -> line.box().top())
                 .thenComparingInt(line -> line.box().left()));
         return lines;
+    }
+
+    /** Lines of a card are about equally high; where there are too few to tell, none is too low. */
+    private static int usualHeight(List<Box> strips) {
+        List<Integer> heights = strips.stream().map(Box::height).sorted().toList();
+        return heights.size() < ENOUGH ? 0 : heights.get(heights.size() / 2);
+    }
+
+    private static Box ofHeight(Box strip, int height) {
+        int more = height - strip.height();
+        return new Box(strip.left(), strip.top() - (more + 1) / 2, strip.right(), strip.bottom() + more / 2);
     }
 
     private static void add(List<ReadLine> lines, Optional<ReadLine> line) {

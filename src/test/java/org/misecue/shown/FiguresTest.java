@@ -72,6 +72,8 @@ class FiguresTest {
                 "05 kg flour",
                 "2 thsp butter",
                 "4, tsp salt",
+                "tbsp lemon juice",
+                "Cup dark chocolate",
                 "1 isp salt",
                 "25 y honey",
                 "17.5.2 g",
