@@ -27,8 +27,8 @@ final class SubRipReader implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".srt";
+    public List<String> extensions() {
+        return List.of(".srt");
     }
 
     @Override
