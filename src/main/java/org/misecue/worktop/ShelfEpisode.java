@@ -13,6 +13,7 @@ import org.misecue.compare.Comparer;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
 import org.misecue.episode.Episode;
+import org.misecue.episode.Offset;
 import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
 import org.misecue.pantry.Pantry;
@@ -74,9 +75,11 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
         Pantry pantry = trying(() -> usual.with(own), notes).orElse(usual.pantry());
         List<Correction> corrections =
                 trying(() -> new Corrections(found).read(), notes).orElse(List.of());
-        List<Narration> narrations = found.narration().stream()
-                .flatMap(file -> trying(() -> Heard.narration(found, file, corrections), notes).stream())
-                .toList();
+        List<Offset> offsets = trying(() -> found.settings().offsets(), notes).orElse(List.of());
+        Heard heard = new Heard(new FilmClocks(found, offsets), corrections);
+        List<Narration> narrations = heard.joined(found.narration().stream()
+                .flatMap(file -> trying(() -> heard.narration(file), notes).stream())
+                .toList());
         List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
                 .orElseGet(() -> Findable.passages(narrations));
         List<Set<String>> names = pantry == usual.pantry() ? List.of() : Findable.names(pantry);

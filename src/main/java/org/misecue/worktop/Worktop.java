@@ -1,6 +1,7 @@
 package org.misecue.worktop;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,7 @@ public final class Worktop {
     private final Lazy<Pantry> kitchen =
             Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
+    private final Lazy<FilmClocks> clocks;
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
@@ -93,6 +95,7 @@ public final class Worktop {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
+        this.clocks = Lazy.of(() -> new FilmClocks(episode, settings().offsets()));
         this.picture = Lazy.of(() -> look.apply(this));
     }
 
@@ -275,16 +278,18 @@ public final class Worktop {
     }
 
     private List<Narration> readNarrations() {
-        List<Correction> corrections = new Corrections(episode).read();
-        return episode.narration().stream()
-                .map(file -> Heard.narration(episode, file, corrections))
-                .toList();
+        Heard heard = new Heard(clocks.get(), new Corrections(episode).read());
+        return heard.joined(episode.narration().stream().map(heard::narration).toList());
     }
 
     /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
     public List<String> heardOtherwise() {
         return new Corrections(episode)
-                .read().stream().filter(this::isPutIn).map(Correction::sentence).toList();
+                .read().stream()
+                        .filter(this::isPutIn)
+                        .map(this::onFilm)
+                        .map(Correction::sentence)
+                        .toList();
     }
 
     /** Whether the words that it corrects are still there. */
@@ -292,6 +297,16 @@ public final class Worktop {
         return narrations().stream()
                 .filter(one -> one.source().equals(correction.narration()))
                 .anyMatch(one -> one.mended().contains(correction.mend()));
+    }
+
+    /** The same with its time on the film's clock. */
+    public Correction onFilm(Correction correction) {
+        return correction.moved(clocks.get().offsetOf(correction.narration()));
+    }
+
+    /** What is kept of one, on the clock of the narration's file. */
+    Correction onFile(Correction correction) {
+        return correction.moved(clocks.get().offsetOf(correction.narration()).negated());
     }
 
     private Alignment align() {
@@ -379,7 +394,7 @@ public final class Worktop {
                 spoken ? Optional.of(alignment()) : Optional.empty(),
                 offers().stream().filter(Offer::isNamed).toList(),
                 kitchen(),
-                settings().publish().film(),
+                narrationsOnFilm(),
                 Publishing.web(this),
                 Optional.empty());
     }
@@ -395,22 +410,43 @@ public final class Worktop {
         return films;
     }
 
-    /** The film on whose clock a narration runs: of the same name, or the only one there is. */
+    /** The film on whose clock a narration runs: that of its offset, of the same name, or the only one there is. */
     public Optional<Path> filmOf(String narration) {
-        return episode.footage().stream()
-                .filter(film -> stem(episode.name(film)).equals(stem(narration)))
-                .findFirst()
-                .or(() -> episode.footage().stream()
-                        .filter(film -> episode.footage().size() == 1
-                                && episode.narration().size() == 1)
-                        .findFirst());
+        return clocks.get().filmOf(narration);
     }
 
-    /** The narrations that run on a film's clock. */
+    /** The narrations that run on a film's clock, in the order of its time. */
     public List<Narration> narrationsOf(Path film) {
         return narrations().stream()
                 .filter(one -> filmOf(one.source()).filter(film::equals).isPresent())
                 .toList();
+    }
+
+    /** All narrations, those that share a clock together and in the order of its time. */
+    public List<List<Narration>> narrationsByClock() {
+        Map<String, List<Narration>> byClock = new LinkedHashMap<>();
+        narrations()
+                .forEach(one -> byClock.computeIfAbsent(clocks.get().clockOf(one.source()), any -> new ArrayList<>())
+                        .add(one));
+        return List.copyOf(byClock.values());
+    }
+
+    /** The narrations on the clock that viewers see; none where it is not sure which film that is. */
+    List<String> narrationsOnFilm() {
+        Optional<String> named = settings().publish().film();
+        List<List<Narration>> byClock = narrationsByClock();
+        List<String> onFilm = byClock.stream()
+                .filter(one -> named.map(source -> one.stream().anyMatch(said -> isOnClockOf(source, said)))
+                        .orElse(byClock.size() == 1))
+                .flatMap(List::stream)
+                .map(Narration::source)
+                .toList();
+        return onFilm.isEmpty() ? named.stream().toList() : onFilm;
+    }
+
+    private boolean isOnClockOf(String source, Narration said) {
+        return said.source().equals(source)
+                || filmOf(source).isPresent() && filmOf(source).equals(filmOf(said.source()));
     }
 
     /** A file's name without folder and ending. */
