@@ -80,7 +80,7 @@ final class CallSheet {
     private void editor() {
         List<String> what = new ArrayList<>();
         Episode episode = worktop.episode();
-        if (episode.narration().isEmpty()) {
+        if (worktop.narrations().isEmpty()) {
             what.add("No narration yet: put " + FileKind.NARRATIONS + " files into narration/.");
         }
         worktop.narrations().forEach(narration -> what.add(covered(narration)));

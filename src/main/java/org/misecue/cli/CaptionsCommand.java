@@ -40,7 +40,7 @@ final class CaptionsCommand extends EpisodeCommand {
                     Place.of("narration"),
                     "there is no narration to make captions of; put a " + FileKind.NARRATIONS + " file there.");
         }
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
         OutFolder out = worktop.episode().out();
         for (List<Narration> ofOne : worktop.narrationsByClock()) {

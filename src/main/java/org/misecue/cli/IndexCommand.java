@@ -50,7 +50,7 @@ final class IndexCommand extends MisecueCommand {
 
     private void indexEpisode(Path episode) {
         Worktop worktop = open(episode);
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         int passages = new Index(worktop).build();
         say(passages + " passages can be found now: misecue find WORDS -e EPISODE");
     }

@@ -45,7 +45,7 @@ final class MarkersCommand extends EpisodeCommand {
                     Place.of("footage"),
                     "there is no film to mark; put the camera's files there, named like their narration.");
         }
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         List<MarkedFilm> marked = new ArrayList<>();
         films.forEach((path, film) -> marked.add(marked(worktop, path, film)));
         OutFolder out = worktop.episode().out();

@@ -4,15 +4,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.compare.Comparer;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
 import org.misecue.episode.Episode;
+import org.misecue.episode.EpisodeSettings;
 import org.misecue.episode.Offset;
 import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
@@ -77,8 +80,14 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
                 trying(() -> new Corrections(found).read(), notes).orElse(List.of());
         List<Offset> offsets = trying(() -> found.settings().offsets(), notes).orElse(List.of());
         Heard heard = new Heard(new FilmClocks(found, offsets), corrections);
-        List<Narration> narrations = heard.joined(found.narration().stream()
-                .flatMap(file -> trying(() -> heard.narration(file), notes).stream())
+        Locale language =
+                trying(() -> found.settings().language(), new ArrayList<>()).orElse(EpisodeSettings.DEFAULT.language());
+        Stream<Narration> inside = trying(() -> SaidInside.of(heard.clocks(), language), notes).stream()
+                .flatMap(said -> said.narrations().stream())
+                .map(heard::ofFilm);
+        List<Narration> narrations = heard.joined(Stream.concat(
+                        found.narration().stream().flatMap(file -> trying(() -> heard.narration(file), notes).stream()),
+                        inside)
                 .toList());
         List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
                 .orElseGet(() -> Findable.passages(narrations));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
@@ -71,6 +72,7 @@ public final class Worktop {
             Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<FilmClocks> clocks;
+    private final Lazy<SaidInside> inside;
     private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
@@ -96,6 +98,7 @@ public final class Worktop {
         this.own = own;
         this.pantry = Lazy.of(pantry);
         this.clocks = Lazy.of(() -> new FilmClocks(episode, settings().offsets()));
+        this.inside = Lazy.of(() -> SaidInside.of(clocks.get(), settings().language()));
         this.picture = Lazy.of(() -> look.apply(this));
     }
 
@@ -151,6 +154,12 @@ public final class Worktop {
     /** Empty where nobody has spoken yet. */
     public List<Narration> narrations() {
         return narrations.get();
+    }
+
+    /** What was left out or mended in what is said, and where it is from. */
+    public List<Note> narrationNotes() {
+        return Stream.concat(narrations().stream().flatMap(one -> one.notes().stream()), inside.get().notes().stream())
+                .toList();
     }
 
     public Alignment alignment() {
@@ -279,7 +288,10 @@ public final class Worktop {
 
     private List<Narration> readNarrations() {
         Heard heard = new Heard(clocks.get(), new Corrections(episode).read());
-        return heard.joined(episode.narration().stream().map(heard::narration).toList());
+        return heard.joined(Stream.concat(
+                        episode.narration().stream().map(heard::narration),
+                        inside.get().narrations().stream().map(heard::ofFilm))
+                .toList());
     }
 
     /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
@@ -317,7 +329,10 @@ public final class Worktop {
         if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
-                    "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there.");
+                    "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there."
+                            + inside.get().notes().stream()
+                                    .map(note -> " (" + note + ")")
+                                    .collect(Collectors.joining()));
         }
         return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
