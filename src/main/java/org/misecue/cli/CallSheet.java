@@ -105,7 +105,7 @@ final class CallSheet {
                 .count();
         String mended = narration.notes().isEmpty()
                 ? ""
-                : "; notes on its cues: " + narration.notes().size();
+                : "; notes on it: " + narration.notes().size();
         return narration.source() + " runs " + Clock.hms(end) + " and touches " + on + " of "
                 + worktop.recipe().steps().size() + " steps" + mended;
     }

@@ -52,9 +52,23 @@ public final class Captioner {
                 .flatMap(narration -> captioner.captions(narration, figures).stream())
                 .sorted(Comparator.comparing(Caption::start))
                 .toList();
-        List<Caption> spaced = captioner.spaced(captions);
+        List<Caption> spaced = captioner.spaced(once(captions));
         String sources = narrations.stream().map(Narration::source).collect(Collectors.joining(", "));
         return new Captions(spaced, captioner.notes(sources, spaced));
+    }
+
+    /** The same narration in two formats is shown once. */
+    private static List<Caption> once(List<Caption> captions) {
+        List<Caption> once = new ArrayList<>();
+        for (Caption caption : captions) {
+            boolean again = !once.isEmpty()
+                    && once.get(once.size() - 1).lines().equals(caption.lines())
+                    && once.get(once.size() - 1).start().equals(caption.start());
+            if (!again) {
+                once.add(caption);
+            }
+        }
+        return once;
     }
 
     private List<Caption> captions(Narration narration, Figures figures) {

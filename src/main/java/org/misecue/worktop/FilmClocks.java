@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.episode.Episode;
 import org.misecue.episode.Offset;
 
@@ -47,7 +48,7 @@ record FilmClocks(Episode episode, List<Offset> offsets) {
         return episode.narration().size() == 1 || !offsets.isEmpty();
     }
 
-    private java.util.stream.Stream<Path> films() {
+    private Stream<Path> films() {
         return episode.footage().stream();
     }
 

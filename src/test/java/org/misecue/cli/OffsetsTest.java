@@ -118,6 +118,28 @@ class OffsetsTest {
         assertThat(parts).isEqualTo(whole);
     }
 
+    @ParameterizedTest
+    @CsvSource({"narration/part-1.txt", "narration/part-2.txt", "footage/take-1.mp4"})
+    void the_film_that_is_published_may_be_called_by_any_of_its_narrations_or_itself(String film) throws IOException {
+        stage.withSample();
+        Files.createDirectories(stage.path("buns/footage"));
+        Files.copy(stage.path("sample-project/footage/take-1.mp4"), stage.path("buns/footage/take-1.mp4"));
+        Files.copy(stage.path("sample-project/footage/take-1.mp4"), stage.path("buns/footage/take-2.mp4"));
+        stage.write(
+                "buns/recipe.md",
+                "# Buns\n\n- 150 g plain flour\n- 2 eggs\n\n1. Weigh the flour.\n2. Beat the eggs.\n");
+        stage.write(
+                "buns/narration/part-1.txt",
+                "[0:20] weigh the flour the plain flour weigh it\n[0:40] that is the flour\n");
+        stage.write("buns/narration/part-2.txt", "[0:20] beat the eggs so beat two eggs\n[0:50] beat the eggs\n");
+        stage.write("buns/narration/take-2.txt", "[0:05] weigh the flour\n");
+        stage.write(
+                "buns/episode.yaml",
+                "narration:\n  offsets:\n    part-1.txt: {film: take-1.mp4, begins: 0:00}\n"
+                        + "    part-2.txt: {film: take-1.mp4, begins: 1:00}\npublish: {film: " + film + "}\n");
+        assertThat(stage.run("describe", "buns").out()).contains("0:20 Weigh the flour", "1:20 Beat the eggs");
+    }
+
     /** Verdicts, chapters, captions and markers, without the names of files. */
     private String results() throws IOException {
         stage.run("captions", "sample-project");
