@@ -1,7 +1,6 @@
 package org.misecue.worktop;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,8 +71,7 @@ public final class Worktop {
             Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
     private final Lazy<FilmClocks> clocks;
-    private final Lazy<SaidInside> inside;
-    private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
+    private final Lazy<SaidInFilms> said = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
     private final Lazy<Findings> findings =
@@ -98,7 +96,6 @@ public final class Worktop {
         this.own = own;
         this.pantry = Lazy.of(pantry);
         this.clocks = Lazy.of(() -> new FilmClocks(episode, settings().offsets()));
-        this.inside = Lazy.of(() -> SaidInside.of(clocks.get(), settings().language()));
         this.picture = Lazy.of(() -> look.apply(this));
     }
 
@@ -153,13 +150,12 @@ public final class Worktop {
 
     /** Empty where nobody has spoken yet. */
     public List<Narration> narrations() {
-        return narrations.get();
+        return said.get().all();
     }
 
     /** What was left out or mended in what is said, and where it is from. */
     public List<Note> narrationNotes() {
-        return Stream.concat(narrations().stream().flatMap(one -> one.notes().stream()), inside.get().notes().stream())
-                .toList();
+        return said.get().notes();
     }
 
     public Alignment alignment() {
@@ -286,12 +282,9 @@ public final class Worktop {
         return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry());
     }
 
-    private List<Narration> readNarrations() {
-        Heard heard = new Heard(clocks.get(), new Corrections(episode).read());
-        return heard.joined(Stream.concat(
-                        episode.narration().stream().map(heard::narration),
-                        inside.get().narrations().stream().map(heard::ofFilm))
-                .toList());
+    private SaidInFilms readNarrations() {
+        return SaidInFilms.read(
+                clocks.get(), new Corrections(episode).read(), settings().language());
     }
 
     /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
@@ -330,7 +323,7 @@ public final class Worktop {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
                     "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there."
-                            + inside.get().notes().stream()
+                            + said.get().unusable().stream()
                                     .map(note -> " (" + note + ")")
                                     .collect(Collectors.joining()));
         }
@@ -432,36 +425,17 @@ public final class Worktop {
 
     /** The narrations that run on a film's clock, in the order of its time. */
     public List<Narration> narrationsOf(Path film) {
-        return narrations().stream()
-                .filter(one -> filmOf(one.source()).filter(film::equals).isPresent())
-                .toList();
+        return said.get().of(film);
     }
 
     /** All narrations, those that share a clock together and in the order of its time. */
     public List<List<Narration>> narrationsByClock() {
-        Map<String, List<Narration>> byClock = new LinkedHashMap<>();
-        narrations()
-                .forEach(one -> byClock.computeIfAbsent(clocks.get().clockOf(one.source()), any -> new ArrayList<>())
-                        .add(one));
-        return List.copyOf(byClock.values());
+        return said.get().byClock();
     }
 
     /** The narrations on the clock that viewers see; none where it is not sure which film that is. */
     List<String> narrationsOnFilm() {
-        Optional<String> named = settings().publish().film();
-        List<List<Narration>> byClock = narrationsByClock();
-        List<String> onFilm = byClock.stream()
-                .filter(one -> named.map(source -> one.stream().anyMatch(said -> isOnClockOf(source, said)))
-                        .orElse(byClock.size() == 1))
-                .flatMap(List::stream)
-                .map(Narration::source)
-                .toList();
-        return onFilm.isEmpty() ? named.stream().toList() : onFilm;
-    }
-
-    private boolean isOnClockOf(String source, Narration said) {
-        return said.source().equals(source)
-                || filmOf(source).isPresent() && filmOf(source).equals(filmOf(said.source()));
+        return said.get().onClockOf(settings().publish().film());
     }
 
     /** A file's name without folder and ending. */
