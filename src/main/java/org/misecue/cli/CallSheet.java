@@ -80,7 +80,7 @@ final class CallSheet {
     private void editor() {
         List<String> what = new ArrayList<>();
         Episode episode = worktop.episode();
-        if (episode.narration().isEmpty()) {
+        if (worktop.narrations().isEmpty()) {
             what.add("No narration yet: put " + FileKind.NARRATIONS + " files into narration/.");
         }
         worktop.narrations().forEach(narration -> what.add(covered(narration)));
@@ -105,7 +105,7 @@ final class CallSheet {
                 .count();
         String mended = narration.notes().isEmpty()
                 ? ""
-                : "; notes on its cues: " + narration.notes().size();
+                : "; notes on it: " + narration.notes().size();
         return narration.source() + " runs " + Clock.hms(end) + " and touches " + on + " of "
                 + worktop.recipe().steps().size() + " steps" + mended;
     }

@@ -1,5 +1,6 @@
 package org.misecue.cli;
 
+import java.util.List;
 import org.misecue.edit.CaptionFile;
 import org.misecue.edit.CaptionRules;
 import org.misecue.edit.Captioner;
@@ -17,7 +18,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "captions",
         description = {
-            "Make captions of each narration: out/captions/NAME.vtt and NAME.srt.",
+            "Make captions of each narration: out/captions/NAME.vtt and NAME.srt; of several of one film, under its name.",
             "Two lines of 42 signs at most, one to seven seconds, 20 signs a second."
         })
 final class CaptionsCommand extends EpisodeCommand {
@@ -39,15 +40,25 @@ final class CaptionsCommand extends EpisodeCommand {
                     Place.of("narration"),
                     "there is no narration to make captions of; put a " + FileKind.NARRATIONS + " file there.");
         }
+        tell(worktop.narrationNotes());
         Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
         OutFolder out = worktop.episode().out();
-        for (Narration narration : worktop.narrations()) {
-            Captioner.Captions captions = Captioner.of(narration, shown, CaptionRules.USUAL);
-            String name = "captions/" + Worktop.stem(narration.source());
+        for (List<Narration> ofOne : worktop.narrationsByClock()) {
+            Captioner.Captions captions = Captioner.of(ofOne, shown, CaptionRules.USUAL);
+            String name = "captions/" + name(worktop, ofOne);
             made(out, name + ".vtt", CaptionFile.webVtt(captions.captions()));
             made(out, name + ".srt", CaptionFile.subRip(captions.captions()));
             tell(captions.notes());
         }
         return ExitCode.OK;
+    }
+
+    /** Of the narration; of the film where several are joined. */
+    private static String name(Worktop worktop, List<Narration> ofOne) {
+        String first = ofOne.get(0).source();
+        return Worktop.stem(
+                ofOne.size() == 1
+                        ? first
+                        : worktop.filmOf(first).map(worktop.episode()::name).orElse(first));
     }
 }

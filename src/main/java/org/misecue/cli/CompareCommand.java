@@ -56,7 +56,7 @@ final class CompareCommand extends EpisodeCommand {
         }
         String text = explain == null ? report(worktop) : journeys(worktop, explain);
         tell(worktop.recipe().notes());
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         hand(text, to);
         return worktop.docket().differing().isEmpty() ? ExitCode.OK : ExitCode.DIFFERS;
     }

@@ -134,7 +134,7 @@ final class DecideCommand extends EpisodeCommand {
                     Pdf.of(new Release(worktop).signOff(now.toLocalDate(), this::progress)));
         }
         tell(worktop.recipe().notes());
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         if (to.json) {
             hand(DocketJson.of(docket), to);
         } else if (pickups || fixes) {

@@ -50,6 +50,7 @@ final class IndexCommand extends MisecueCommand {
 
     private void indexEpisode(Path episode) {
         Worktop worktop = open(episode);
+        tell(worktop.narrationNotes());
         int passages = new Index(worktop).build();
         say(passages + " passages can be found now: misecue find WORDS -e EPISODE");
     }

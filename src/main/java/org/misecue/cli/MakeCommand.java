@@ -40,7 +40,7 @@ final class MakeCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
-        boolean spoken = !worktop.episode().narration().isEmpty();
+        boolean spoken = !worktop.narrations().isEmpty();
         // All is worked out before the first file is written, so that bad input leaves older results as they were.
         Map<Path, FilmInfo> films = worktop.films();
         Results results = new Results(worktop);
@@ -64,7 +64,7 @@ final class MakeCommand extends EpisodeCommand {
             new Index(worktop).build();
         }
         tell(worktop.recipe().notes());
-        worktop.narrations().forEach(narration -> tell(narration.notes()));
+        tell(worktop.narrationNotes());
         tell(worktop.scaled().warnings());
         tell(day.map(DayPlan::notes).orElse(List.of()));
         if (!common.quiet) {

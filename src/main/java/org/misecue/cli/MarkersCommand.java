@@ -45,6 +45,7 @@ final class MarkersCommand extends EpisodeCommand {
                     Place.of("footage"),
                     "there is no film to mark; put the camera's files there, named like their narration.");
         }
+        tell(worktop.narrationNotes());
         List<MarkedFilm> marked = new ArrayList<>();
         films.forEach((path, film) -> marked.add(marked(worktop, path, film)));
         OutFolder out = worktop.episode().out();
@@ -65,10 +66,10 @@ final class MarkersCommand extends EpisodeCommand {
         }
         Predicate<String> isHere = source -> source.equals(name)
                 || worktop.filmOf(source).filter(path::equals).isPresent();
-        List<Chapter> steps = worktop.narrationsOf(path).stream()
-                .map(Narration::source)
-                .flatMap(source -> Chapters.steps(worktop.recipe(), worktop.alignment(), source).stream())
-                .toList();
+        List<Chapter> steps = Chapters.steps(
+                worktop.recipe(),
+                worktop.alignment(),
+                worktop.narrationsOf(path).stream().map(Narration::source).toList());
         List<Marker> markers = Markers.of(worktop.docket(), steps, isHere);
         return MarkedFilm.of(worktop.title(), name, film, markers);
     }

@@ -37,7 +37,7 @@ final class Lettering implements Medium {
 
     private final Map<String, Shown> shown = new LinkedHashMap<>();
     private final List<Narration> narrations = new ArrayList<>();
-    private final Map<String, String> clocks;
+    private final Map<String, List<String>> clocks;
     private final Alignment spoken;
 
     /** A card under the name of its source, its lines joined where they belong together. */
@@ -144,20 +144,24 @@ final class Lettering implements Medium {
 
     /** The steps that are on around a moment of a film; empty where nothing tells. */
     Set<Integer> stepsAround(Moment moment) {
-        String clock = clocks.get(moment.source());
-        return clock == null
-                ? Set.of()
-                : Stream.of(moment.at().minus(AROUND), moment.at(), moment.at().plus(AROUND))
-                        .map(at -> spoken.stepAt(clock, at))
-                        .filter(step -> step > 0)
-                        .collect(Collectors.toSet());
+        return Stream.of(moment.at().minus(AROUND), moment.at(), moment.at().plus(AROUND))
+                .map(at -> stepAt(moment.source(), at))
+                .filter(step -> step > 0)
+                .collect(Collectors.toSet());
+    }
+
+    private int stepAt(String film, Duration at) {
+        return clocks.getOrDefault(film, List.of()).stream()
+                .mapToInt(clock -> spoken.stepAt(clock, at))
+                .filter(step -> step > 0)
+                .findFirst()
+                .orElse(0);
     }
 
     @Override
     public OptionalInt stepAt(Token word) {
         Card card = of(word).card();
-        String clock = clocks.get(card.film());
-        return clock == null ? OptionalInt.empty() : OptionalInt.of(spoken.stepAt(clock, card.from()));
+        return clocks.containsKey(card.film()) ? OptionalInt.of(stepAt(card.film(), card.from())) : OptionalInt.empty();
     }
 
     private Shown of(Token word) {

@@ -3,8 +3,10 @@ package org.misecue.edit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
@@ -40,10 +42,36 @@ public final class Captioner {
 
     /** @param figures amounts to be shown as figures instead of the words that were said */
     public static Captions of(Narration narration, Figures figures, CaptionRules rules) {
-        return new Captioner(rules).captions(narration, figures);
+        return of(List.of(narration), figures, rules);
     }
 
-    private Captions captions(Narration narration, Figures figures) {
+    /** @param narrations those of one film */
+    public static Captions of(List<Narration> narrations, Figures figures, CaptionRules rules) {
+        Captioner captioner = new Captioner(rules);
+        List<Caption> captions = narrations.stream()
+                .flatMap(narration -> captioner.captions(narration, figures).stream())
+                .sorted(Comparator.comparing(Caption::start))
+                .toList();
+        List<Caption> spaced = captioner.spaced(once(captions));
+        String sources = narrations.stream().map(Narration::source).collect(Collectors.joining(", "));
+        return new Captions(spaced, captioner.notes(sources, spaced));
+    }
+
+    /** The same narration in two formats is shown once. */
+    private static List<Caption> once(List<Caption> captions) {
+        List<Caption> once = new ArrayList<>();
+        for (Caption caption : captions) {
+            boolean again = !once.isEmpty()
+                    && once.get(once.size() - 1).lines().equals(caption.lines())
+                    && once.get(once.size() - 1).start().equals(caption.start());
+            if (!again) {
+                once.add(caption);
+            }
+        }
+        return once;
+    }
+
+    private List<Caption> captions(Narration narration, Figures figures) {
         List<Caption> captions = new ArrayList<>();
         List<Cue> run = new ArrayList<>();
         List<List<Cue>> runs = new ArrayList<>();
@@ -61,8 +89,7 @@ public final class Captioner {
                 captions.addAll(cut(words, one.get(0).speaker()));
             }
         }
-        List<Caption> spaced = spaced(captions);
-        return new Captions(spaced, notes(narration.source(), spaced));
+        return captions;
     }
 
     /** A new caption begins with another speaker and after a pause. */

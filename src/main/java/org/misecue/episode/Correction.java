@@ -1,5 +1,6 @@
 package org.misecue.episode;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Mend;
@@ -24,6 +25,11 @@ public record Correction(String narration, Mend mend, String who, LocalDateTime 
                         mend.heard().isEmpty() ? "nothing" : "“" + mend.heard() + "”",
                         mend.was(),
                         Decisions.minute(when));
+    }
+
+    /** The same on another clock. */
+    public Correction moved(Duration offset) {
+        return new Correction(narration, mend.moved(offset), who, when);
     }
 
     /** Whether it changes what an earlier one put in. */

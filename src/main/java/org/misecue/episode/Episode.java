@@ -76,9 +76,14 @@ public final class Episode {
         if (known == null) {
             Path file = folder.resolve("episode.yaml");
             known = Files.exists(file) ? SettingsReader.read(file, "episode.yaml") : EpisodeSettings.DEFAULT;
+            NarrationForm.check(known.offsets(), names(narration), names(footage));
             settings = known;
         }
         return known;
+    }
+
+    private static List<String> names(List<Path> files) {
+        return files.stream().map(file -> String.valueOf(file.getFileName())).toList();
     }
 
     /** Everything that is made for people; safe to delete. */

@@ -39,7 +39,7 @@ final class EpisodeFinder {
         return new Episode(
                 folder,
                 recipe,
-                files(FileKind.NARRATION, "a narration (.vtt, .srt, .ttml, .json, .txt)"),
+                files(FileKind.NARRATION, "a narration (" + FileKind.NARRATIONS + ")"),
                 files(FileKind.FILM, "a film (.mp4, .mov, .mkv and the like)"),
                 List.copyOf(notes));
     }

@@ -3,6 +3,7 @@ package org.misecue.episode;
 import java.net.URI;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -24,6 +25,7 @@ import org.misecue.scale.Sets;
  * @param firstShot when the camera rolls first; empty where jobs are counted back from an unnamed hour
  * @param standby what stands by besides the sets of bowls
  * @param day who is there on the filming day and what the clock asks
+ * @param offsets of narrations that do not begin with their film; each names a file once
  */
 public record EpisodeSettings(
         Optional<String> title,
@@ -34,7 +36,8 @@ public record EpisodeSettings(
         Publish publish,
         Optional<LocalDateTime> firstShot,
         Standby standby,
-        FilmingDay day) {
+        FilmingDay day,
+        List<Offset> offsets) {
 
     /** A folder without {@code episode.yaml}: one written batch, one take, one oven, a scale that shows whole grams. */
     public static final EpisodeSettings DEFAULT = new EpisodeSettings(
@@ -56,7 +59,8 @@ public record EpisodeSettings(
                     Web.NOWHERE),
             Optional.empty(),
             Standby.USUAL,
-            FilmingDay.DEFAULT);
+            FilmingDay.DEFAULT,
+            List.of());
 
     /**
      * @param ovens from 1 to 9
@@ -72,7 +76,7 @@ public record EpisodeSettings(
      * @param metricFirst whether grams come before cups
      * @param stars whether allergens stand between stars, which some hosts print in bold, and not in capitals
      * @param method whether the description has the method, shortened
-     * @param film the narration on the film's clock, such as narration/main.vtt; empty where there is only one
+     * @param film the narration on the film's clock, such as narration/main.vtt, or the film; empty where there is only one
      * @param batch the size that viewers get; the recipe's own where nothing is said
      * @param labels the language of headings, labels, numbers and units; the recipe keeps its own
      * @param links what becomes of addresses in the text

@@ -7,11 +7,11 @@ import java.util.stream.Stream;
 /** What a file can be to an episode, as far as its ending tells. */
 public enum FileKind {
     RECIPE("", List.of("md", "markdown", "docx", "odt", "pdf", "html", "htm", "txt", "rtf", "eml")),
-    NARRATION("narration", List.of("vtt", "srt", "ttml", "dfxp", "json", "txt")),
+    NARRATION("narration", List.of("vtt", "srt", "ttml", "dfxp", "xml", "json", "txt")),
     FILM("footage", List.of("mp4", "mov", "mkv", "m4v", "avi", "webm", "mxf", "mts", "m2ts"));
 
     /** The narrations that messages name; rarer endings are read too. */
-    public static final String NARRATIONS = ".vtt, .srt, .ttml, .json or .txt";
+    public static final String NARRATIONS = ".vtt, .srt, .ttml, .xml, .json or .txt";
 
     private final String folder;
     private final List<String> endings;

@@ -45,6 +45,9 @@ public record FirstSettings(String title, String size, String amount, int takes)
             #  rings: 4            # of the hob
             #  stand-mixer: yes
             #  after: ["7: 1, 6"]  # step 7 comes after steps 1 and 6
+            #narration:
+            #  offsets:            # what is added to a file's own times to have its film's
+            #    part-2.vtt: "0:12:30"
             #kitchen:
             #  ovens: 1
             #  scale: 1 g          # the smallest step that the scale shows

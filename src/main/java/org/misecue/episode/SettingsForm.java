@@ -35,7 +35,8 @@ final class SettingsForm {
             "first-shot",
             "spares",
             "made-earlier",
-            "day");
+            "day",
+            "narration");
     private static final Pattern STEP = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:g|grams?)?");
     private static final Pattern LITRES = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?)\\s*(?:l|lit(?:re|er)s?)?");
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern(
@@ -64,7 +65,10 @@ final class SettingsForm {
                         .orElse(usual.publish()),
                 firstShot(),
                 standby(),
-                top.section("day", DayForm.KEYS).map(DayForm::day).orElse(usual.day()));
+                top.section("day", DayForm.KEYS).map(DayForm::day).orElse(usual.day()),
+                top.section("narration", NarrationForm.KEYS)
+                        .map(NarrationForm::offsets)
+                        .orElse(usual.offsets()));
     }
 
     private Standby standby() {

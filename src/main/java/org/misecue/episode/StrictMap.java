@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.NearestWord;
 import org.misecue.notice.Place;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
+import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -117,6 +119,56 @@ final class StrictMap {
             texts.add(scalar.getValue().strip());
         }
         return texts;
+    }
+
+    /**
+     * What stands under a name that a person chose: a block of settings, or one value in the place of one.
+     *
+     * @param map the block; for one value, a block that has it under the last of the known keys
+     */
+    record Named(String name, Place place, StrictMap map) {}
+
+    /** The names under a key with what stands under each; none where the key is left out or left blank. */
+    List<Named> named(String key, List<String> known, String example) {
+        Node node = values.get(key);
+        if (node == null || node.getTag().equals(Tag.NULL)) {
+            return List.of();
+        }
+        if (!(node instanceof MappingNode mapping)) {
+            throw wrong(key, "a block of names", "indented lines such as " + example);
+        }
+        List<Named> all = new ArrayList<>();
+        for (NodeTuple tuple : mapping.getValue()) {
+            Place at = place(tuple.getKeyNode());
+            if (!(tuple.getKeyNode() instanceof ScalarNode scalar)) {
+                throw new BadInput(at, key + ": a name is one value; write for example " + example + ".");
+            }
+            String name = scalar.getValue().strip();
+            if (all.stream().anyMatch(one -> one.name().equals(name))) {
+                throw new BadInput(at, key + ": “" + name + "” stands here for the second time; keep one of them.");
+            }
+            all.add(new Named(name, at, block(key + ": " + name + ": ", tuple.getValueNode(), known)));
+        }
+        return all;
+    }
+
+    private StrictMap block(String where, Node node, List<String> known) {
+        if (node instanceof MappingNode mapping) {
+            return new StrictMap(file, where, mapping, known);
+        }
+        String last = known.get(known.size() - 1);
+        ScalarNode key = new ScalarNode(Tag.STR, last, node.getStartMark(), node.getEndMark(), ScalarStyle.PLAIN);
+        return new StrictMap(
+                file,
+                where,
+                new MappingNode(
+                        Tag.MAP,
+                        true,
+                        List.of(new NodeTuple(key, node)),
+                        node.getStartMark(),
+                        node.getEndMark(),
+                        FlowStyle.BLOCK),
+                known);
     }
 
     private List<Node> items(String key, String example) {

@@ -2,7 +2,7 @@
  * What the camera files hold. The ways in: {@link org.misecue.footage.Footage#probe} tells length, tracks, frame rate
  * and time code; {@link org.misecue.footage.Still} takes one frame as PNG; {@link org.misecue.footage.Clip} cuts a
  * moment out as a film of its own; {@link org.misecue.footage.SoundCheck} hears how loud a film is and where it is silent;
- * {@link org.misecue.footage.ContactSheets} draws sheets of small pictures;
+ * {@link org.misecue.footage.FilmSubtitles} reads the subtitles inside; {@link org.misecue.footage.ContactSheets} draws sheets of small pictures;
  * {@link org.misecue.footage.Timecode} counts frames as editing systems do.
  *
  * <p>A film's clock starts at zero with its first frame, as does the narration's. Times are half-open:

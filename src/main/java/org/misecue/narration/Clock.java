@@ -49,6 +49,19 @@ public final class Clock {
         return Optional.of(Duration.ofSeconds(hours * 3600 + minutes * 60 + seconds, nanos(stamp.group(5))));
     }
 
+    /** The same with a sign before it, "-0:02.5": how far one clock is from another. */
+    public static Optional<Duration> parseSigned(String text) {
+        String stripped = text.strip();
+        boolean back = stripped.startsWith("-") || stripped.startsWith("\u2212");
+        return parse(back || stripped.startsWith("+") ? stripped.substring(1) : stripped)
+                .map(time -> back ? time.negated() : time);
+    }
+
+    /** Such a distance with full seconds, and a sign where it is backwards. */
+    public static String signed(Duration distance) {
+        return (distance.isNegative() ? "-" : "") + hms(distance.abs());
+    }
+
     /** @param fraction the digits after the point, at most nine; may be missing */
     private static long nanos(@org.jspecify.annotations.Nullable String fraction) {
         return fraction == null ? 0 : Long.parseLong((fraction + "000000000").substring(0, 9));

@@ -1,13 +1,15 @@
 package org.misecue.narration;
 
+import java.util.List;
+
 /** One way of writing a narration down. Adding a format is adding a class and naming it in {@link NarrationReader}. */
 interface CueFormat {
 
     /** What people call it. */
     String name();
 
-    /** With its dot, in lower case. */
-    String extension();
+    /** With their dots, in lower case. */
+    List<String> extensions();
 
     /** A whole example of the shortest readable cue, for messages. */
     String example();

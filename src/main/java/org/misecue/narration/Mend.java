@@ -69,6 +69,11 @@ public record Mend(Duration at, String was, String heard) {
         return new Mend(earlier.at, String.join(" ", put), whole);
     }
 
+    /** The same on another clock. */
+    public Mend moved(Duration offset) {
+        return new Mend(at.plus(offset), was, heard);
+    }
+
     /** Whether its words are those that another one put in. */
     public boolean corrects(Mend earlier) {
         return at.equals(earlier.at) && wasWords().equals(plain(earlier.heard));

@@ -1,6 +1,9 @@
 package org.misecue.narration;
 
+import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.misecue.notice.Note;
 
 /**
@@ -16,5 +19,21 @@ public record Narration(String source, List<Cue> cues, List<Note> notes, List<Me
     /** As its file has it. */
     public Narration(String source, List<Cue> cues, List<Note> notes) {
         this(source, cues, notes, List.of());
+    }
+
+    /** With one more, behind those it has. */
+    public Narration with(Note note) {
+        return new Narration(
+                source, cues, Stream.concat(notes.stream(), Stream.of(note)).toList(), mended);
+    }
+
+    /** When its last word has been said. */
+    public Duration end() {
+        return cues.stream().map(Cue::end).max(Comparator.naturalOrder()).orElse(Duration.ZERO);
+    }
+
+    /** When its first word is said. */
+    public Duration start() {
+        return cues.isEmpty() ? Duration.ZERO : cues.get(0).start();
     }
 }

@@ -63,7 +63,7 @@ public final class NarrationReader {
                 .filter(format -> format.recognises(text))
                 .findFirst()
                 .or(() -> FORMATS.stream()
-                        .filter(format -> name.endsWith(format.extension()))
+                        .filter(format -> format.extensions().stream().anyMatch(name::endsWith))
                         .findFirst());
     }
 }

@@ -38,8 +38,8 @@ final class RecogniserJson implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".json";
+    public List<String> extensions() {
+        return List.of(".json");
     }
 
     @Override

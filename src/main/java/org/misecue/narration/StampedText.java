@@ -24,8 +24,8 @@ final class StampedText implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".txt";
+    public List<String> extensions() {
+        return List.of(".txt");
     }
 
     @Override

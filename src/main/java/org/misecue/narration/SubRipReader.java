@@ -27,8 +27,8 @@ final class SubRipReader implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".srt";
+    public List<String> extensions() {
+        return List.of(".srt");
     }
 
     @Override
@@ -98,7 +98,7 @@ final class SubRipReader implements CueFormat {
         return Clock.parse(text.replaceFirst("(:\\d{1,2}:\\d{1,2}):(\\d{3})$", "$1.$2"));
     }
 
-    private static String withoutMarkup(String text) {
+    static String withoutMarkup(String text) {
         String plain = MARKUP.matcher(text).replaceAll("");
         return plain.indexOf('&') < 0
                 ? plain

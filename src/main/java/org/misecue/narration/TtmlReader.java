@@ -1,6 +1,7 @@
 package org.misecue.narration;
 
 import java.io.StringReader;
+import java.util.List;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -20,8 +21,8 @@ final class TtmlReader implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".ttml";
+    public List<String> extensions() {
+        return List.of(".ttml", ".dfxp", ".xml");
     }
 
     @Override

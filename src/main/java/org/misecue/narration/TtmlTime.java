@@ -25,6 +25,11 @@ record TtmlTime(Duration begin, Optional<Duration> end, boolean told) {
                 starts, earlier(ends, this.end), told || begin.isPresent() || end.isPresent() || dur.isPresent());
     }
 
+    /** Whether it begins only when what it stands in is over, and is never on; where that one never is, it has its way. */
+    boolean isTooLateFor(TtmlTime around) {
+        return around.end.filter(ends -> begin.compareTo(ends) >= 0).isPresent() && !begin.equals(around.begin);
+    }
+
     private static Optional<Duration> earlier(Optional<Duration> one, Optional<Duration> other) {
         if (one.isPresent() && other.isPresent()) {
             return one.get().compareTo(other.get()) <= 0 ? one : other;

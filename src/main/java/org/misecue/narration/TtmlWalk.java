@@ -20,7 +20,7 @@ final class TtmlWalk {
     private final XMLStreamReader xml;
     private final CueSheet sheet;
     private final Map<String, String> agents = new HashMap<>();
-    private TtmlClock clock = TtmlParameters.clock(name -> Optional.empty());
+    private TtmlClock clock = TtmlParameters.clock(name -> Optional.empty(), problem -> {});
     private int depth;
 
     TtmlWalk(XMLStreamReader xml, CueSheet sheet) {
@@ -34,10 +34,22 @@ final class TtmlWalk {
     void document() throws XMLStreamException {
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT) {
-                clock = TtmlParameters.clock(this::attribute);
+                root();
                 inside(new Around(TtmlTime.ALWAYS, false, Optional.empty(), Optional.empty()));
             }
         }
+    }
+
+    private void root() {
+        int line = line();
+        if (!xml.getLocalName().equals("tt")) {
+            throw sheet.badInput(
+                    line,
+                    1,
+                    "expected TTML, XML that begins with tt, but this begins with “" + xml.getLocalName()
+                            + "”; save the narration as TTML, WebVTT or SubRip");
+        }
+        clock = TtmlParameters.clock(this::attribute, problem -> sheet.note(line, problem));
     }
 
     /** Everything up to the end of the element whose start was just read. */
@@ -94,6 +106,11 @@ final class TtmlWalk {
             return from;
         }
         TtmlTime time = read.get();
+        if (time.isTooLateFor(around.time())) {
+            sheet.note(line, name + " begins when what it stands in is over; it was left out with everything in it");
+            skip();
+            return from;
+        }
         boolean inTurn = attribute("timeContainer").equals(Optional.of("seq"));
         Optional<String> voice = attribute("agent").map(this::voice).orElse(around.voice());
         if (name.equals("p")) {

@@ -1,5 +1,6 @@
 package org.misecue.narration;
 
+import java.util.List;
 import java.util.Optional;
 
 /** WebVTT: {@link WebVttFile} finds the cues, {@link WebVttCueText} takes the tags off. */
@@ -11,8 +12,8 @@ final class WebVttReader implements CueFormat {
     }
 
     @Override
-    public String extension() {
-        return ".vtt";
+    public List<String> extensions() {
+        return List.of(".vtt");
     }
 
     @Override

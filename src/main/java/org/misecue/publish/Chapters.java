@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.misecue.align.Alignment;
 import org.misecue.align.StepSpan;
 import org.misecue.notice.Note;
@@ -31,9 +30,9 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
     }
 
     /**
-     * @param film the narration whose clock is the film's; where none is named, the only one there is
+     * @param film the narrations on the film's clock; where none is named, the only one there is
      */
-    public static Chapters of(Recipe recipe, Alignment alignment, Optional<String> film) {
+    public static Chapters of(Recipe recipe, Alignment alignment, List<String> film) {
         List<String> sources =
                 alignment.spans().stream().map(StepSpan::source).distinct().toList();
         if (film.isEmpty() && sources.size() > 1) {
@@ -42,20 +41,18 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
                     "chapters need to know which narration is the film's, and there are " + sources.size() + ": "
                             + String.join(", ", sources) + "; name one");
         }
-        Optional<String> source = film.or(() -> sources.stream().findFirst());
-        List<StepSpan> spans = alignment.spans().stream()
-                .filter(span -> source.stream().anyMatch(span.source()::equals))
-                .toList();
+        List<String> here = film.isEmpty() ? sources : film;
+        String place = here.isEmpty() ? "narration" : here.get(0);
+        List<StepSpan> spans = of(alignment, here);
         if (spans.isEmpty()) {
-            return without(
-                    source.orElse("narration"), "no step of the method was recognised, so there are no chapters");
+            return without(place, "no step of the method was recognised, so there are no chapters");
         }
         Duration end =
                 spans.stream().map(StepSpan::end).max(Comparator.naturalOrder()).orElse(Duration.ZERO);
         List<Chapter> chapters = longEnough(fromTheStart(starts(recipe, spans)), end);
         if (chapters.size() < FEWEST) {
             return without(
-                    source.orElse("narration"),
+                    place,
                     "only %d chapter%s of ten seconds could be made; hosts want %d, so there are none"
                             .formatted(chapters.size(), chapters.size() == 1 ? "" : "s", FEWEST));
         }
@@ -63,16 +60,30 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
     }
 
     /**
-     * Where each step that is on in a narration begins, however short it is; for the edit, which knows no rules of hosts.
+     * Where each step that is on in a film begins, however short it is; for the edit, which knows no rules of hosts.
      *
-     * @param source the narration
+     * @param film the narrations on its clock
      */
-    public static List<Chapter> steps(Recipe recipe, Alignment alignment, String source) {
-        return starts(
-                recipe,
-                alignment.spans().stream()
-                        .filter(span -> span.source().equals(source))
-                        .toList());
+    public static List<Chapter> steps(Recipe recipe, Alignment alignment, List<String> film) {
+        return starts(recipe, of(alignment, film));
+    }
+
+    /** In time order; a step that goes on from one narration into the next is one span. */
+    private static List<StepSpan> of(Alignment alignment, List<String> sources) {
+        List<StepSpan> joined = new ArrayList<>();
+        for (StepSpan span : alignment.spans().stream()
+                .filter(one -> sources.contains(one.source()))
+                .sorted(Comparator.comparing(StepSpan::start))
+                .toList()) {
+            StepSpan last = joined.isEmpty() ? span : joined.get(joined.size() - 1);
+            if (last.step() == span.step() && !last.source().equals(span.source())) {
+                Duration end = last.end().compareTo(span.end()) > 0 ? last.end() : span.end();
+                joined.set(joined.size() - 1, new StepSpan(span.step(), span.source(), last.start(), end));
+            } else {
+                joined.add(span);
+            }
+        }
+        return joined;
     }
 
     /** One chapter for each step that is on in the film, in the order of the film. */

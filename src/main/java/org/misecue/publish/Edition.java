@@ -18,7 +18,7 @@ import org.misecue.scale.ScaledRecipe;
  * @param alignment which step is on when, for the chapters; empty where there is no narration
  * @param offers substitutions offered on camera, in the order in which they were
  * @param pantry what is known of the ingredients
- * @param film the narration on the film's clock; empty where there is only one
+ * @param film the narrations on the clock that viewers see; empty where it is not told which those are
  * @param web where it is published
  * @param draft why it must not go out yet; empty for what may
  */
@@ -28,7 +28,7 @@ public record Edition(
         Optional<Alignment> alignment,
         List<Offer> offers,
         Pantry pantry,
-        Optional<String> film,
+        List<String> film,
         WebData web,
         Optional<String> draft) {
 
@@ -40,7 +40,7 @@ public record Edition(
                 Optional.empty(),
                 List.of(),
                 pantry,
-                Optional.empty(),
+                List.of(),
                 WebData.in(Locale.UK),
                 Optional.empty());
     }

@@ -149,7 +149,8 @@ final class PublishedNames {
 
     /** Whether the moment is one of the clock that viewers see. */
     private boolean onTheFilm(Offer offer) {
-        return edition.film().map(offer.moment().source()::equals).orElse(true);
+        return edition.film().isEmpty()
+                || edition.film().contains(offer.moment().source());
     }
 
     /** The method with each step in its first sentence, where room is short. */

@@ -68,7 +68,7 @@ public final class ByEar {
                                     Clock.hms(mend.at()),
                                     Stretch.around(narration, mend.at()).text()));
         }
-        new Corrections(worktop.episode()).put(new Correction(source, mend, who, when));
+        new Corrections(worktop.episode()).put(worktop.onFile(new Correction(narration.source(), mend, who, when)));
     }
 
     /**
@@ -96,6 +96,7 @@ public final class ByEar {
         return new Corrections(worktop.episode())
                 .read().stream()
                         .filter(one -> one.narration().equals(source))
+                        .map(worktop::onFilm)
                         .map(one -> mend.over(one.mend(), words.words()))
                         .filter(whole -> !whole.equals(mend))
                         .findFirst()
@@ -107,12 +108,12 @@ public final class ByEar {
         Duration at = time("--as-written", clock);
         Corrections corrections = new Corrections(worktop.episode());
         List<Correction> near = corrections.read().stream()
-                .filter(one -> one.mend().at().minus(at).abs().compareTo(Duration.ofSeconds(1)) <= 0)
+                .filter(one -> worktop.onFilm(one).mend().at().minus(at).abs().compareTo(Duration.ofSeconds(1)) <= 0)
                 .toList();
         if (near.isEmpty()) {
             throw new BadInput(
                     Place.of("--as-written"),
-                    "nothing was corrected at " + clock + "; the times stand in .misecue/corrections.yaml.");
+                    "nothing was corrected at " + clock + "; what was corrected stands in .misecue/corrections.yaml.");
         }
         near.forEach(corrections::takeBack);
     }

@@ -37,13 +37,14 @@ public final class OnScreen {
      */
     public Picture picture(Consumer<List<Note>> notes) {
         List<Card> cards = new ArrayList<>();
-        Map<String, String> clocks = new LinkedHashMap<>();
+        Map<String, List<String>> clocks = new LinkedHashMap<>();
         for (Path film : worktop.episode().footage()) {
             String name = worktop.episode().name(film);
-            worktop.narrationsOf(film).stream()
-                    .map(Narration::source)
-                    .findFirst()
-                    .ifPresent(narration -> clocks.put(name, narration));
+            List<String> said =
+                    worktop.narrationsOf(film).stream().map(Narration::source).toList();
+            if (!said.isEmpty()) {
+                clocks.put(name, said);
+            }
             Optional<ShownText> text = read(film, name);
             notes.accept(text.map(ShownText::notes).orElseGet(() -> List.of(LanguageData.missing(name))));
             text.ifPresent(shown -> cards.addAll(shown.cards()));

@@ -7,7 +7,6 @@ import org.misecue.episode.EpisodeSettings.Publish;
 import org.misecue.episode.EpisodeSettings.Web;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
-import org.misecue.narration.Narration;
 import org.misecue.publish.DescriptionSettings;
 import org.misecue.publish.Emphasis;
 import org.misecue.publish.Links;
@@ -51,12 +50,8 @@ final class Publishing {
 
     /** Of the film on whose clock the chapters run; empty where it is not there, or not sure which it is. */
     static Optional<Duration> length(Worktop worktop) {
-        Optional<String> narration = worktop.settings()
-                .publish()
-                .film()
-                .or(() -> worktop.narrations().size() == 1
-                        ? worktop.narrations().stream().map(Narration::source).findFirst()
-                        : Optional.empty());
+        Optional<String> narration = worktop.settings().publish().film().or(() -> worktop.narrationsOnFilm().stream()
+                .findFirst());
         return narration.flatMap(worktop::filmOf).map(Footage::probe).map(FilmInfo::length);
     }
 }

@@ -4,15 +4,19 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.compare.Comparer;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
 import org.misecue.episode.Episode;
+import org.misecue.episode.EpisodeSettings;
+import org.misecue.episode.Offset;
 import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
 import org.misecue.pantry.Pantry;
@@ -74,9 +78,17 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
         Pantry pantry = trying(() -> usual.with(own), notes).orElse(usual.pantry());
         List<Correction> corrections =
                 trying(() -> new Corrections(found).read(), notes).orElse(List.of());
-        List<Narration> narrations = found.narration().stream()
-                .flatMap(file -> trying(() -> Heard.narration(found, file, corrections), notes).stream())
-                .toList();
+        List<Offset> offsets = trying(() -> found.settings().offsets(), notes).orElse(List.of());
+        Heard heard = new Heard(new FilmClocks(found, offsets), corrections);
+        Locale language =
+                trying(() -> found.settings().language(), new ArrayList<>()).orElse(EpisodeSettings.DEFAULT.language());
+        Stream<Narration> inside = trying(() -> SaidInside.of(heard.clocks(), language), notes).stream()
+                .flatMap(said -> said.narrations().stream())
+                .map(heard::ofFilm);
+        List<Narration> narrations = heard.joined(Stream.concat(
+                        found.narration().stream().flatMap(file -> trying(() -> heard.narration(file), notes).stream()),
+                        inside)
+                .toList());
         List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
                 .orElseGet(() -> Findable.passages(narrations));
         List<Set<String>> names = pantry == usual.pantry() ? List.of() : Findable.names(pantry);

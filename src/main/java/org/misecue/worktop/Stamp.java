@@ -26,7 +26,8 @@ final class Stamp {
                                 episode.folder().resolve("episode.yaml"),
                                 episode.state().path("corrections.yaml")),
                         own.files().stream(),
-                        episode.narration().stream())
+                        episode.narration().stream(),
+                        episode.footage().stream())
                 .flatMap(files -> files)
                 .filter(Files::exists)
                 .forEach(file -> stamp.append(line(episode, file)));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
@@ -69,7 +70,8 @@ public final class Worktop {
     private final Lazy<Pantry> kitchen =
             Lazy.of(() -> pantry().speaking(settings().language()));
     private final Lazy<Recipe> recipe = Lazy.of(this::readRecipe);
-    private final Lazy<List<Narration>> narrations = Lazy.of(this::readNarrations);
+    private final Lazy<FilmClocks> clocks;
+    private final Lazy<SaidInFilms> said = Lazy.of(this::readNarrations);
     private final Lazy<Alignment> alignment = Lazy.of(this::align);
     private final Lazy<Comparison> comparison = Lazy.of(this::compare);
     private final Lazy<Findings> findings =
@@ -93,6 +95,7 @@ public final class Worktop {
         this.episode = episode;
         this.own = own;
         this.pantry = Lazy.of(pantry);
+        this.clocks = Lazy.of(() -> new FilmClocks(episode, settings().offsets()));
         this.picture = Lazy.of(() -> look.apply(this));
     }
 
@@ -147,7 +150,12 @@ public final class Worktop {
 
     /** Empty where nobody has spoken yet. */
     public List<Narration> narrations() {
-        return narrations.get();
+        return said.get().all();
+    }
+
+    /** What was left out or mended in what is said, and where it is from. */
+    public List<Note> narrationNotes() {
+        return said.get().notes();
     }
 
     public Alignment alignment() {
@@ -274,17 +282,19 @@ public final class Worktop {
         return RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry());
     }
 
-    private List<Narration> readNarrations() {
-        List<Correction> corrections = new Corrections(episode).read();
-        return episode.narration().stream()
-                .map(file -> Heard.narration(episode, file, corrections))
-                .toList();
+    private SaidInFilms readNarrations() {
+        return SaidInFilms.read(
+                clocks.get(), new Corrections(episode).read(), settings().language());
     }
 
     /** What somebody heard otherwise than the recogniser wrote it, in words; those that are put in. */
     public List<String> heardOtherwise() {
         return new Corrections(episode)
-                .read().stream().filter(this::isPutIn).map(Correction::sentence).toList();
+                .read().stream()
+                        .filter(this::isPutIn)
+                        .map(this::onFilm)
+                        .map(Correction::sentence)
+                        .toList();
     }
 
     /** Whether the words that it corrects are still there. */
@@ -292,6 +302,16 @@ public final class Worktop {
         return narrations().stream()
                 .filter(one -> one.source().equals(correction.narration()))
                 .anyMatch(one -> one.mended().contains(correction.mend()));
+    }
+
+    /** The same with its time on the film's clock. */
+    public Correction onFilm(Correction correction) {
+        return correction.moved(clocks.get().offsetOf(correction.narration()));
+    }
+
+    /** What is kept of one, on the clock of the narration's file. */
+    Correction onFile(Correction correction) {
+        return correction.moved(clocks.get().offsetOf(correction.narration()).negated());
     }
 
     private Alignment align() {
@@ -302,7 +322,10 @@ public final class Worktop {
         if (!filmed()) {
             throw new BadInput(
                     Place.of(episode.folder().resolve("narration").toString()),
-                    "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there.");
+                    "there is no narration to compare with; put a " + FileKind.NARRATIONS + " file there."
+                            + said.get().unusable().stream()
+                                    .map(note -> " (" + note + ")")
+                                    .collect(Collectors.joining()));
         }
         return Comparer.compare(recipe(), narrations(), picture(), pantry());
     }
@@ -379,7 +402,7 @@ public final class Worktop {
                 spoken ? Optional.of(alignment()) : Optional.empty(),
                 offers().stream().filter(Offer::isNamed).toList(),
                 kitchen(),
-                settings().publish().film(),
+                narrationsOnFilm(),
                 Publishing.web(this),
                 Optional.empty());
     }
@@ -395,22 +418,24 @@ public final class Worktop {
         return films;
     }
 
-    /** The film on whose clock a narration runs: of the same name, or the only one there is. */
+    /** The film on whose clock a narration runs: that of its offset, of the same name, or the only one there is. */
     public Optional<Path> filmOf(String narration) {
-        return episode.footage().stream()
-                .filter(film -> stem(episode.name(film)).equals(stem(narration)))
-                .findFirst()
-                .or(() -> episode.footage().stream()
-                        .filter(film -> episode.footage().size() == 1
-                                && episode.narration().size() == 1)
-                        .findFirst());
+        return clocks.get().filmOf(narration);
     }
 
-    /** The narrations that run on a film's clock. */
+    /** The narrations that run on a film's clock, in the order of its time. */
     public List<Narration> narrationsOf(Path film) {
-        return narrations().stream()
-                .filter(one -> filmOf(one.source()).filter(film::equals).isPresent())
-                .toList();
+        return said.get().of(film);
+    }
+
+    /** All narrations, those that share a clock together and in the order of its time. */
+    public List<List<Narration>> narrationsByClock() {
+        return said.get().byClock();
+    }
+
+    /** The narrations on the clock that viewers see; none where it is not sure which film that is. */
+    List<String> narrationsOnFilm() {
+        return said.get().onClockOf(settings().publish().film());
     }
 
     /** A file's name without folder and ending. */

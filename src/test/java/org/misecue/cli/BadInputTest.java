@@ -169,7 +169,7 @@ class BadInputTest {
         stage().withSample();
         Files.delete(temp.resolve("sample-project/narration/main.vtt"));
         refused(
-                "sample-project/narration: there is no narration to compare with; put a .vtt, .srt, .ttml, .json or .txt file"
+                "sample-project/narration: there is no narration to compare with; put a .vtt, .srt, .ttml, .xml, .json or .txt file"
                         + " there.",
                 "compare",
                 "sample-project");

@@ -65,7 +65,7 @@ class MakeTest {
         OnStage.Ran ran = stage.run("make", "episode");
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
-                .contains("No narration yet: put .vtt, .srt, .ttml, .json or .txt files into narration/.")
+                .contains("No narration yet: put .vtt, .srt, .ttml, .xml, .json or .txt files into narration/.")
                 .contains("No footage yet: no stills or clips.")
                 .contains("Nothing to compare before there is a narration.")
                 .doesNotContain("compare.json");

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.misecue.edit.Captioner.Captions;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
+import org.misecue.narration.Shift;
 import org.misecue.narration.Word;
 
 /** Against the rules of caption guides: two lines of 42, one to seven seconds, at most 20 signs a second. */
@@ -85,6 +86,18 @@ class CaptionerTest {
         assertThat(captions.captions())
                 .extracting(Caption::speaker)
                 .containsExactly(Optional.of("Ines"), Optional.of("Odo"));
+    }
+
+    @Test
+    void the_narrations_of_a_film_are_joined_and_one_in_two_formats_is_shown_once() {
+        Narration first = said(3, "Weigh the flour and sift it.");
+        Narration later = Shift.by(said(3, "Fold it in with care."), Duration.ofSeconds(30));
+        Captions both = Captioner.of(List.of(first, later), Figures.none(), RULES);
+        assertThat(texts(both)).containsExactly("Weigh the flour and sift it.", "Fold it in with care.");
+        assertThat(both.captions().get(1).start()).isGreaterThanOrEqualTo(Duration.ofSeconds(30));
+        assertThat(Captioner.of(List.of(first, first, later), Figures.none(), RULES)
+                        .captions())
+                .isEqualTo(both.captions());
     }
 
     @Test

@@ -48,7 +48,7 @@ class EpisodeTest {
         assertThat(episode.notes())
                 .extracting(Object::toString)
                 .containsExactly(
-                        "narration/cover.png: this is not a narration (.vtt, .srt, .ttml, .json, .txt); it was left aside.");
+                        "narration/cover.png: this is not a narration (.vtt, .srt, .ttml, .xml, .json or .txt); it was left aside.");
     }
 
     @Test

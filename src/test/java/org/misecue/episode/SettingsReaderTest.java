@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
@@ -88,6 +90,10 @@ class SettingsReaderTest {
                     - {at: 11:00, for: 20 min, who: presenter, what: delivery}
                     - {at: 15:00, shot: 22}
                   after: ["7: 1, 6", "8:"]
+                narration:
+                  offsets:
+                    part-2.vtt: 0:12:30
+                    narration/part-3.vtt: {film: footage/take-1.mp4, begins: "-0:00:02.5"}
                 """);
         assertThat(settings)
                 .isEqualTo(new EpisodeSettings(
@@ -137,7 +143,18 @@ class SettingsReaderTest {
                                 List.of(
                                         new FilmingDay.Appointment(LocalTime.of(11, 0), 20, "presenter", 0, "delivery"),
                                         new FilmingDay.Appointment(LocalTime.of(15, 0), 0, "", 22, "")),
-                                Map.of(7, Set.of(1, 6), 8, Set.of()))));
+                                Map.of(7, Set.of(1, 6), 8, Set.of())),
+                        List.of(
+                                new Offset(
+                                        "part-2.vtt",
+                                        Optional.empty(),
+                                        Duration.ofMinutes(12).plusSeconds(30),
+                                        new Place("episode.yaml", 52, 5)),
+                                new Offset(
+                                        "part-3.vtt",
+                                        Optional.of("take-1.mp4"),
+                                        Duration.ofMillis(-2500),
+                                        new Place("episode.yaml", 53, 5)))));
     }
 
     @Test

@@ -62,7 +62,7 @@ class TtmlReaderTest {
                 : java.util.Arrays.stream(parameters.split(" "))
                         .map(one -> one.split("=", -1))
                         .collect(java.util.stream.Collectors.toMap(one -> one[0], one -> one[1].replace('/', ' ')));
-        TtmlClock clock = TtmlParameters.clock(name -> Optional.ofNullable(given.get(name)));
+        TtmlClock clock = TtmlParameters.clock(name -> Optional.ofNullable(given.get(name)), problem -> {});
         assertThat(clock.time(time).orElseThrow().toNanos() / 1e9)
                 .isEqualTo(seconds, org.assertj.core.data.Offset.offset(1e-6));
     }
@@ -82,7 +82,8 @@ class TtmlReaderTest {
                 "1e3s"
             })
     void what_is_no_time_is_none(String time) {
-        assertThat(TtmlParameters.clock(name -> Optional.empty()).time(time)).isEmpty();
+        assertThat(TtmlParameters.clock(name -> Optional.empty(), problem -> {}).time(time))
+                .isEmpty();
     }
 
     @Property
@@ -91,7 +92,7 @@ class TtmlReaderTest {
             @ForAll @IntRange(max = 59) int minutes,
             @ForAll @IntRange(max = 59) int seconds,
             @ForAll @IntRange(max = 999) int millis) {
-        TtmlClock clock = TtmlParameters.clock(name -> Optional.empty());
+        TtmlClock clock = TtmlParameters.clock(name -> Optional.empty(), problem -> {});
         long all = ((hours * 60L + minutes) * 60 + seconds) * 1000 + millis;
         assertThat(clock.time("%02d:%02d:%02d.%03d".formatted(hours, minutes, seconds, millis)))
                 .isEqualTo(clock.time(all + "ms"))
@@ -166,6 +167,67 @@ class TtmlReaderTest {
         assertThat(body("<p>when</p><p begin=\"5s\" end=\"9s\">kept</p>").notes())
                 .extracting(Note::toString)
                 .containsExactly("main:4: no time stands on this paragraph or around it; it was left out");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "ttp:frameRate='25fps'|frameRate: expected a whole number such as 25, not “25fps”; 30 frames a second was assumed",
+                "ttp:frameRate='25' ttp:tickRate='many'|tickRate: expected a whole number such as 25, not “many”; as many as frames was assumed",
+                "ttp:subFrameRate='0'|subFrameRate: expected a whole number such as 25, not “0”; 1 was assumed",
+                "ttp:frameRateMultiplier='1000/1001'|frameRateMultiplier: expected two whole numbers such as 1000 1001, not “1000/1001”; 1 was assumed",
+                "ttp:timeBase='tape'|timeBase: expected one of media, smpte, clock, not “tape”; media was assumed",
+                "ttp:timeBase='smpte' ttp:dropMode='dropPAL'|dropMode is dropPAL, which is not followed; its time code was counted as nonDrop",
+                "ttp:timeBase='clock'|timeBase is clock, so its times are those of a wall clock; they were taken as they stand, and an offset under narration in episode.yaml brings them onto the film's clock",
+                "ttp:timeBase='smpte' ttp:markerMode='discontinuous'|markerMode is discontinuous, so its time code may jump, and what comes after a jump cannot be placed; the times were taken as if it ran through",
+                "ttp:timeBase='media' ttp:markerMode='discontinuous'|",
+                "ttp:frameRate=' 25 ' ttp:timeBase='smpte' ttp:dropMode='nonDrop'|"
+            })
+    void a_parameter_that_cannot_be_read_or_followed_is_told_with_its_line(String parameters, String note) {
+        Narration narration = read(parameters.replace('\'', '"'), "<body><div><p begin=\"5s\">weigh</p></div></body>");
+        assertThat(narration.cues()).hasSize(1);
+        assertThat(narration.notes())
+                .extracting(Note::toString)
+                .isEqualTo(note == null ? java.util.List.of() : java.util.List.of("main:3: " + note));
+    }
+
+    @Test
+    void what_begins_after_its_parent_has_ended_is_never_on() {
+        Narration narration = read(
+                "",
+                "<body><div begin=\"10s\" end=\"20s\">\n<p begin=\"1s\">fold <span begin=\"15s\">late</span> it</p>\n"
+                        + "<p begin=\"10s\" end=\"12s\">at the end</p>\n<p begin=\"1h\">far off</p></div>\n"
+                        + "<div begin=\"30s\" end=\"5s\"><p>a slip</p><p begin=\"3s\">another</p></div></body>");
+        assertThat(TestCues.lines(narration)).containsExactly("11.0-20.0 fold it", "30.0-32.0 a slip");
+        assertThat(narration.notes())
+                .extracting(Note::toString)
+                .containsExactly(
+                        "main:5: span begins when what it stands in is over; it was left out with everything in it",
+                        "main:6: p begins when what it stands in is over; it was left out with everything in it",
+                        "main:7: p begins when what it stands in is over; it was left out with everything in it",
+                        "main:8: p begins when what it stands in is over; it was left out with everything in it",
+                        "main:8: the cue ends before it begins; its end was taken from the length of its text");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "<?xml version='1.0'?><tt><body><p begin='5s' end='9s'>weigh</p></body></tt>|5.0-9.0 weigh",
+                "<?xml version='1.0'?><!DOCTYPE tt [ ]><tt><body><p begin='5s' end='9s'>weigh</p></body></tt>|5.0-9.0 weigh",
+                "<?xml version='1.0'?><cuts><cut at='5s'/></cuts>|main.xml:1:1: expected TTML, XML that begins with tt, but this begins with “cuts”; save the narration as TTML, WebVTT or SubRip",
+                "no markup|main.xml:1:1: expected XML that is whole, but it is broken here; write the file anew from the program that made it"
+            })
+    void an_xml_file_is_ttml_or_a_sentence(String file, String expected) {
+        byte[] bytes = file.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        String read;
+        try {
+            read = String.join("", TestCues.lines(NarrationReader.read(bytes, "main.xml")));
+        } catch (BadInput e) {
+            read = e.getMessage();
+        }
+        assertThat(read).isEqualTo(expected);
     }
 
     @ParameterizedTest

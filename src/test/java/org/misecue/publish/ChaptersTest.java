@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -62,7 +61,7 @@ class ChaptersTest {
 
     @Test
     void fewer_than_three_are_left_out_and_the_note_says_so() {
-        Chapters chapters = Chapters.of(recipe, TestRecipes.alignment(new long[] {1, 20, 60}), Optional.empty());
+        Chapters chapters = Chapters.of(recipe, TestRecipes.alignment(new long[] {1, 20, 60}), List.of());
 
         assertThat(chapters.chapters()).isEmpty();
         assertThat(chapters.notes())
@@ -76,7 +75,7 @@ class ChaptersTest {
         Chapters chapters = Chapters.of(
                 recipe,
                 TestRecipes.alignment(new long[] {1, 20, 60}, new long[] {2, 60, 90}, new long[] {4, 90, 200}),
-                Optional.empty());
+                List.of());
 
         assertThat(chapters.notes())
                 .extracting(Object::toString)
@@ -89,7 +88,7 @@ class ChaptersTest {
                 new StepSpan(1, "a.vtt", Duration.ZERO, Duration.ofSeconds(50)),
                 new StepSpan(2, "b.vtt", Duration.ZERO, Duration.ofSeconds(50))));
 
-        assertThat(Chapters.of(recipe, alignment, Optional.empty()).notes())
+        assertThat(Chapters.of(recipe, alignment, List.of()).notes())
                 .extracting(Object::toString)
                 .containsExactly("narration: chapters need to know which narration is the film's, and there are 2:"
                         + " a.vtt, b.vtt; name one");
@@ -97,8 +96,7 @@ class ChaptersTest {
 
     @Property(tries = 500)
     void the_rules_hold_whatever_was_recognised(@ForAll("alignments") Alignment alignment) {
-        List<Chapter> chapters =
-                Chapters.of(recipe, alignment, Optional.empty()).chapters();
+        List<Chapter> chapters = Chapters.of(recipe, alignment, List.of()).chapters();
         Duration end = alignment.spans().stream()
                 .map(StepSpan::end)
                 .max(Duration::compareTo)
@@ -132,7 +130,7 @@ class ChaptersTest {
     }
 
     private List<String> lines(long[]... rows) {
-        return Chapters.of(recipe, TestRecipes.alignment(rows), Optional.empty()).chapters().stream()
+        return Chapters.of(recipe, TestRecipes.alignment(rows), List.of()).chapters().stream()
                 .map(Chapter::toString)
                 .toList();
     }

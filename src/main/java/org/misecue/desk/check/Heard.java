@@ -9,25 +9,27 @@ import org.misecue.worktop.Worktop;
 /**
  * A place that somebody corrected by ear. It is shown wherever it counts, because it can hide a slip.
  *
+ * @param correction as it is kept, on the clock of the narration's file
+ * @param onFilm the same on the film's clock
  * @param counts whether the words that it corrects are still there
  */
-public record Heard(Correction correction, boolean counts) {
+public record Heard(Correction correction, Correction onFilm, boolean counts) {
 
     static List<Heard> all(Worktop worktop) {
         return new Corrections(worktop.episode())
                 .read().stream()
-                        .map(one -> new Heard(one, worktop.isPutIn(one)))
+                        .map(one -> new Heard(one, worktop.onFilm(one), worktop.isPutIn(one)))
                         .toList();
     }
 
     boolean isWithin(Stretch stretch) {
         return counts
                 && correction.narration().equals(stretch.source())
-                && stretch.covers(correction.mend().at());
+                && stretch.covers(onFilm.mend().at());
     }
 
     public String sentence() {
-        return correction.sentence()
+        return onFilm.sentence()
                 + (counts ? "" : " It is left out: these words are no longer said there; listen again.");
     }
 

@@ -43,17 +43,24 @@ public record FoundMoment(
                 words,
                 timecodes,
                 Optional.empty(),
+                roll.map(Roll::name).orElse(hit.source()),
                 place + (film.isEmpty() ? ", no picture" : ""));
     }
 
     /** Of an archive: it leads to the episode's own page, where its film is. */
     static FoundMoment inArchive(Hit hit, String words) {
         String page = OpenEpisode.path(hit.episodeName(), Tab.FIND.path());
-        return of(hit, page, words, List.of(), Optional.of(hit.episodeName()), hit.source());
+        return of(hit, page, words, List.of(), Optional.of(hit.episodeName()), hit.source(), hit.source());
     }
 
     private static FoundMoment of(
-            Hit hit, String page, String words, List<String> timecodes, Optional<String> episode, String place) {
+            Hit hit,
+            String page,
+            String words,
+            List<String> timecodes,
+            Optional<String> episode,
+            String roll,
+            String place) {
         List<String> about = new ArrayList<>();
         if (hit.step() > 0) {
             about.add((hit.kind() == Passage.Kind.STEP ? "written in step " : "step ") + hit.step());
@@ -61,8 +68,8 @@ public record FoundMoment(
         hit.speaker().ifPresent(about::add);
         about.add(place);
         return new FoundMoment(
-                Address.of(page, words, hit.source(), hit.at()),
-                hit.source(),
+                Address.of(page, words, roll, hit.at()),
+                roll,
                 Address.seconds(hit.at()),
                 Clock.hms(hit.at()),
                 timecodes,

@@ -11,13 +11,23 @@ import org.misecue.narration.Narration;
 /**
  * What can be played or read along: a film with what is said in it, or one of the two alone.
  *
+ * @param said the narrations on its clock
  * @param steps when each step is on, in time order
  */
-public record Roll(Optional<Film> film, Optional<Narration> said, List<StepSpan> steps) {
+public record Roll(Optional<Film> film, List<Narration> said, List<StepSpan> steps) {
 
     /** As addresses name it. */
     public String name() {
-        return said.map(Narration::source).or(() -> film.map(Film::name)).orElse("");
+        return said.stream()
+                .map(Narration::source)
+                .findFirst()
+                .or(() -> film.map(Film::name))
+                .orElse("");
+    }
+
+    /** Whether it is meant by the name of a narration or of a film. */
+    boolean isCalled(String name) {
+        return said.stream().map(Narration::source).anyMatch(name::equals) || name().equals(name);
     }
 
     /** As people name it: the film, or the narration where there is none. */
@@ -26,7 +36,10 @@ public record Roll(Optional<Film> film, Optional<Narration> said, List<StepSpan>
     }
 
     public List<Cue> cues() {
-        return said.map(Narration::cues).orElse(List.of());
+        return said.stream()
+                .flatMap(one -> one.cues().stream())
+                .sorted(Comparator.comparing(Cue::start))
+                .toList();
     }
 
     /** Of the film; without one, to the end of the last word. */

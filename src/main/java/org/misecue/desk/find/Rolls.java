@@ -30,21 +30,22 @@ public record Rolls(List<Roll> all, List<String> faults) {
         }
         List<Roll> rolls = new ArrayList<>();
         Map<Path, Film> silent = new LinkedHashMap<>(films);
-        for (Narration narration : worktop.narrations()) {
-            Optional<Path> path = worktop.filmOf(narration.source());
+        for (List<Narration> said : worktop.narrationsByClock()) {
+            List<String> sources = said.stream().map(Narration::source).toList();
+            Optional<Path> path = worktop.filmOf(sources.get(0));
             path.ifPresent(silent::remove);
             rolls.add(new Roll(
                     path.flatMap(one -> Optional.ofNullable(films.get(one))),
-                    Optional.of(narration),
+                    said,
                     worktop.alignment().spans().stream()
-                            .filter(span -> span.step() > 0 && span.source().equals(narration.source()))
+                            .filter(span -> span.step() > 0 && sources.contains(span.source()))
                             .toList()));
         }
-        silent.values().forEach(film -> rolls.add(new Roll(Optional.of(film), Optional.empty(), List.of())));
+        silent.values().forEach(film -> rolls.add(new Roll(Optional.of(film), List.of(), List.of())));
         return new Rolls(List.copyOf(rolls), List.copyOf(faults));
     }
 
     public Optional<Roll> roll(String name) {
-        return all.stream().filter(roll -> roll.name().equals(name)).findFirst();
+        return all.stream().filter(roll -> roll.isCalled(name)).findFirst();
     }
 }

@@ -75,8 +75,7 @@ public record Strip(List<Stretch> stretches) {
     /** What is wrong with a shot template keeps nobody from finding. */
     private static List<LoggedShot> shots(Worktop worktop, Roll roll) {
         try {
-            FilmedTalk talk = new FilmedTalk(
-                    roll.title(), roll.length(), roll.said().stream().toList());
+            FilmedTalk talk = new FilmedTalk(roll.title(), roll.length(), roll.said());
             return ShotLog.of(worktop.shots(), worktop.alignment(), List.of(talk))
                     .shots();
         } catch (BadInput e) {

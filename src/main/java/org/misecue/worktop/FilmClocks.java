@@ -1,0 +1,65 @@
+package org.misecue.worktop;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.misecue.episode.Episode;
+import org.misecue.episode.Offset;
+
+/**
+ * On which film's clock each narration runs, and how far that is from the file's own. A narration belongs to the film that its
+ * offset names, else to the film of its name, else to the only film there is: that is sure where it is the only narration,
+ * or where offsets are given at all.
+ */
+record FilmClocks(Episode episode, List<Offset> offsets) {
+
+    /** What is added to the narration's own times. */
+    Duration offsetOf(String source) {
+        return offset(source).map(Offset::begins).orElse(Duration.ZERO);
+    }
+
+    /** @param source a narration, or a film itself */
+    Optional<Path> filmOf(String source) {
+        return offset(source)
+                .flatMap(Offset::film)
+                .flatMap(this::named)
+                .or(() -> films().filter(film -> episode.name(film).equals(source))
+                        .findFirst())
+                .or(() -> films().filter(
+                                film -> Worktop.stem(episode.name(film)).equals(Worktop.stem(source)))
+                        .findFirst())
+                .or(() -> films().filter(film -> isOnlyFilm() && isSure()).findFirst());
+    }
+
+    /** The clock that a narration shares with others: its film's, or without any film that of all; else only its own. */
+    String clockOf(String source) {
+        return filmOf(source)
+                .map(episode::name)
+                .orElse(episode.footage().isEmpty() && !offsets.isEmpty() ? "" : source);
+    }
+
+    private boolean isOnlyFilm() {
+        return episode.footage().size() == 1;
+    }
+
+    private boolean isSure() {
+        return episode.narration().size() == 1 || !offsets.isEmpty();
+    }
+
+    private Stream<Path> films() {
+        return episode.footage().stream();
+    }
+
+    private Optional<Path> named(String fileName) {
+        return films().filter(film -> fileName.equals(String.valueOf(film.getFileName())))
+                .findFirst();
+    }
+
+    private Optional<Offset> offset(String source) {
+        return offsets.stream()
+                .filter(one -> source.equals("narration/" + one.narration()))
+                .findFirst();
+    }
+}
