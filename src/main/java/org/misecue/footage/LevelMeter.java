@@ -24,7 +24,7 @@ final class LevelMeter implements AutoCloseable {
     private final Mono mono;
     private final double[] bell = new double[WINDOW];
     private final int[] borders = new int[Levels.BANDS + 1];
-    private final float[] heard = new float[WINDOW];
+    private final float[] heard = new float[WINDOW + STEP];
     private final double[][] spectrum = new double[2][WINDOW];
     private final byte[][] levels = new byte[Levels.BANDS][6000];
     private int filled = WINDOW / 2; // a window's middle is its moment; before the film there is silence
@@ -62,38 +62,47 @@ final class LevelMeter implements AutoCloseable {
     private void take(float[] samples) {
         int taken = 0;
         while (taken < samples.length) {
-            int some = Math.min(samples.length - taken, WINDOW - filled);
+            int some = Math.min(samples.length - taken, heard.length - filled);
             System.arraycopy(samples, taken, heard, filled, some);
             taken += some;
             filled += some;
-            if (filled == WINDOW) {
+            if (filled == heard.length) {
                 measure();
-                System.arraycopy(heard, STEP, heard, 0, WINDOW - STEP);
-                filled = WINDOW - STEP;
+                filled -= 2 * STEP;
+                System.arraycopy(heard, 2 * STEP, heard, 0, filled);
             }
         }
     }
 
+    /** Two windows in one transform, as the two parts of a complex signal. */
     private void measure() {
         for (int i = 0; i < WINDOW; i++) {
             spectrum[0][i] = heard[i] * bell[i];
-            spectrum[1][i] = 0;
+            spectrum[1][i] = heard[i + STEP] * bell[i];
         }
         FastFourierTransformer.transformInPlace(spectrum, DftNormalization.STANDARD, TransformType.FORWARD);
         for (int band = 0; band < Levels.BANDS; band++) {
-            if (steps == levels[band].length) {
-                levels[band] = Arrays.copyOf(levels[band], 2 * steps);
+            if (steps + 2 > levels[band].length) {
+                levels[band] = Arrays.copyOf(levels[band], 2 * levels[band].length);
             }
-            levels[band][steps] = level(borders[band], borders[band + 1]);
+            double first = 0;
+            double second = 0;
+            for (int i = borders[band]; i < borders[band + 1]; i++) {
+                int mirror = WINDOW - i;
+                double re = spectrum[0][i] + spectrum[0][mirror];
+                double im = spectrum[1][i] - spectrum[1][mirror];
+                first += re * re + im * im;
+                re = spectrum[1][i] + spectrum[1][mirror];
+                im = spectrum[0][i] - spectrum[0][mirror];
+                second += re * re + im * im;
+            }
+            levels[band][steps] = level(first / 4);
+            levels[band][steps + 1] = level(second / 4);
         }
-        steps++;
+        steps += 2;
     }
 
-    private byte level(int from, int to) {
-        double power = 0;
-        for (int i = from; i < to; i++) {
-            power += spectrum[0][i] * spectrum[0][i] + spectrum[1][i] * spectrum[1][i];
-        }
+    private static byte level(double power) {
         double decibels = 10 * Math.log10(power / (WINDOW * WINDOW) + SOFTEST);
         return (byte) Math.max(Byte.MIN_VALUE, Math.min(Byte.MAX_VALUE, Math.round(2 * (decibels + 50))));
     }

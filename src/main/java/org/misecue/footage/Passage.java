@@ -25,6 +25,9 @@ final class Passage {
 
     private static final double OVER_NEXT = 1.5;
 
+    /** Beside a sound silence is not quite silent, because both are transformed in one; −200 dB. */
+    private static final double ROUNDING = 1e-10;
+
     private Passage() {}
 
     /**
@@ -77,7 +80,8 @@ final class Passage {
             double re = oneRe * twoRe + oneIm * twoIm;
             double im = oneRe * twoIm - oneIm * twoRe;
             double length = Math.hypot(re, im);
-            if (length > 0) {
+            double louder = Math.max(oneRe * oneRe + oneIm * oneIm, twoRe * twoRe + twoIm * twoIm);
+            if (length > ROUNDING * louder) {
                 phases[0][i] = re / length;
                 phases[1][i] = im / length;
                 phases[0][mirror] = phases[0][i];

@@ -87,11 +87,12 @@ final class KeptOffsets {
             return;
         }
         for (JsonNode pair : root.path("pairs")) {
+            JsonNode first = pair.path("first");
+            JsonNode second = pair.path("second");
             boolean known = pair.has("laterNanos");
             Optional<Offset> offset = known ? offset(pair) : Optional.empty();
-            if (known == offset.isPresent()) {
-                all.add(new Kept(
-                        pair.path("first").asText(), pair.path("second").asText(), offset));
+            if (first.isTextual() && second.isTextual() && known == offset.isPresent()) {
+                all.add(new Kept(first.asText(), second.asText(), offset));
             }
         }
     }
