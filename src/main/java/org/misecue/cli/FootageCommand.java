@@ -14,11 +14,9 @@ import org.misecue.footage.FilmReport;
 import org.misecue.footage.FootageJson;
 import org.misecue.footage.FootageText;
 import org.misecue.footage.Hush;
-import org.misecue.footage.Lookout;
 import org.misecue.footage.SoundCheck;
 import org.misecue.footage.Together;
 import org.misecue.footage.TrackSound;
-import org.misecue.narration.Clock;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 import org.misecue.worktop.Cameras;
@@ -70,7 +68,7 @@ final class FootageCommand extends EpisodeCommand {
         List<BadInput> faults = new ArrayList<>();
         Cameras cameras = new Cameras(
                 worktop.episode(),
-                film -> now("Listening to " + worktop.episode().name(film)));
+                film -> watch("Listening to " + worktop.episode().name(film)));
         List<Path> readable = List.copyOf(
                 each(films, faults, film -> Optional.of(cameras.info(film))).keySet());
         Map<Path, FilmReport> heard = each(readable, faults, film -> report(worktop, cameras, film, readable));
@@ -115,22 +113,10 @@ final class FootageCommand extends EpisodeCommand {
         String name = worktop.episode().name(film);
         FilmInfo info = cameras.info(film);
         Optional<List<Optional<TrackSound>>> sounds =
-                SoundCheck.of(film, Hush.USUAL, cameras.wanted(film, among), now("Listening to " + name));
+                SoundCheck.of(film, Hush.USUAL, cameras.wanted(film, among), watch("Listening to " + name));
         if (sheets && info.picture().isPresent()) {
-            new Sheets(worktop).make(film, info, now("Taking pictures of " + name), this::tellMade);
+            new Sheets(worktop).make(film, info, watch("Taking pictures of " + name), this::tellMade);
         }
         return sounds.map(heard -> new FilmReport(name, info, heard));
-    }
-
-    /** Tells once in a minute of film how far it is. */
-    private Lookout now(String doing) {
-        long[] told = {-1};
-        return at -> {
-            if (at.toMinutes() > told[0]) {
-                told[0] = at.toMinutes();
-                progress(doing + ", at " + Clock.hms(at));
-            }
-            return !Thread.currentThread().isInterrupted();
-        };
     }
 }

@@ -406,6 +406,13 @@ public final class Worktop {
                         .findFirst());
     }
 
+    /** What is wrong where {@link #filmOf} finds none. */
+    public BadInput noFilm(String narration) {
+        return new BadInput(
+                Place.of(narration),
+                "no film in footage/ has the name of this narration, so there is nothing to show; name them alike.");
+    }
+
     /** The narrations that run on a film's clock. */
     public List<Narration> narrationsOf(Path film) {
         return narrations().stream()
