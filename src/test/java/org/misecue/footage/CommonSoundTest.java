@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -99,6 +100,15 @@ class CommonSoundTest {
                 Arguments.of(0, 40, 28, 30),
                 Arguments.of(28, 30, 0, 40),
                 Arguments.of(0, 60, 41.7, 8));
+    }
+
+    @Test
+    void a_take_in_which_little_is_said_is_enough() {
+        float[] quiet = Arrays.copyOf(Babble.talk(15, 30), 260 * Babble.RATE);
+        Microphone one = mic(0, 240).at(8000).noisy(10);
+        Offset offset = offset(one, quiet, mic(4.5, 240).at(8000).noisy(10).like(2), quiet)
+                .orElseThrow();
+        assertThat(seconds(offset.later())).isCloseTo(4.5, within(EXACT));
     }
 
     @ParameterizedTest(name = "{0}")
