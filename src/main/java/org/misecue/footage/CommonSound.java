@@ -15,8 +15,6 @@ import java.util.Optional;
  */
 public final class CommonSound {
 
-    private static final int STEP = Mono.RATE / Levels.A_SECOND;
-
     private CommonSound() {}
 
     /** What is known of a film by listening to it once. */
@@ -36,7 +34,7 @@ public final class CommonSound {
                 Excerpts two = new Excerpts(second.film())) {
             for (Shift shift : shifts) {
                 List<Spot> spots = Spot.spread(first.levels(), second.levels(), shift.later());
-                Optional<Fit> fit = listen(spots, (long) shift.later() * STEP, one, two);
+                Optional<Fit> fit = listen(spots, (long) shift.later() * Levels.STEP, one, two);
                 if (fit.isPresent()) {
                     fits.add(fit.get());
                     double rival = shifts.stream()
@@ -47,8 +45,6 @@ public final class CommonSound {
                     clearness = shift.strength() / rival;
                 }
             }
-        } catch (FilmFault e) {
-            throw e.of(first.film());
         }
         if (fits.size() != 1) {
             return Optional.empty();

@@ -14,11 +14,13 @@ final class Excerpts implements AutoCloseable {
     /** Decoders of sound need a few frames before they are right. */
     private static final Duration RUN_UP = Duration.ofMillis(250);
 
+    private final Path film;
     private final Decoder decoder;
     private final AVFrame frame = av_frame_alloc();
 
     /** @param film that has sound which can be decoded */
     Excerpts(Path film) {
+        this.film = film;
         Reel reel = Reel.open(film);
         decoder = new Decoder(reel, reel.best(AVMEDIA_TYPE_AUDIO).orElseThrow());
     }
@@ -45,6 +47,8 @@ final class Excerpts implements AutoCloseable {
                 mono.hear(frame);
             }
             mono.end();
+        } catch (FilmFault e) {
+            throw e.of(film);
         }
         return excerpt;
     }

@@ -10,7 +10,6 @@ import org.bytedeco.ffmpeg.avutil.AVFrame;
 /** Measures how loud each band of a sound is while it goes by. */
 final class LevelMeter implements AutoCloseable {
 
-    private static final int STEP = Mono.RATE / Levels.A_SECOND;
     private static final int WINDOW = 256;
 
     /** From below a man's voice to what the lowest rate can hold, each band a little over half an octave. */
@@ -24,7 +23,7 @@ final class LevelMeter implements AutoCloseable {
     private final Mono mono;
     private final double[] bell = new double[WINDOW];
     private final int[] borders = new int[Levels.BANDS + 1];
-    private final float[] heard = new float[WINDOW + STEP];
+    private final float[] heard = new float[WINDOW + Levels.STEP];
     private final double[][] spectrum = new double[2][WINDOW];
     private final byte[][] levels = new byte[Levels.BANDS][6000];
     private int filled = WINDOW / 2; // a window's middle is its moment; before the film there is silence
@@ -68,8 +67,8 @@ final class LevelMeter implements AutoCloseable {
             filled += some;
             if (filled == heard.length) {
                 measure();
-                filled -= 2 * STEP;
-                System.arraycopy(heard, 2 * STEP, heard, 0, filled);
+                filled -= 2 * Levels.STEP;
+                System.arraycopy(heard, 2 * Levels.STEP, heard, 0, filled);
             }
         }
     }
@@ -78,7 +77,7 @@ final class LevelMeter implements AutoCloseable {
     private void measure() {
         for (int i = 0; i < WINDOW; i++) {
             spectrum[0][i] = heard[i] * bell[i];
-            spectrum[1][i] = heard[i + STEP] * bell[i];
+            spectrum[1][i] = heard[i + Levels.STEP] * bell[i];
         }
         FastFourierTransformer.transformInPlace(spectrum, DftNormalization.STANDARD, TransformType.FORWARD);
         for (int band = 0; band < Levels.BANDS; band++) {

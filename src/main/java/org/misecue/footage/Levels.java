@@ -19,6 +19,9 @@ public final class Levels {
     static final int BANDS = 8;
     static final int A_SECOND = 100;
 
+    /** From one to the next, in samples of {@link Mono}. */
+    static final int STEP = Mono.RATE / A_SECOND;
+
     /** What is slower than a second either way says more about the room than about the sound. */
     private static final int AROUND = A_SECOND / 2;
 

@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
  */
 record Spot(long from, int length) {
 
-    private static final int STEP = Mono.RATE / Levels.A_SECOND;
     private static final int MOST = 12;
     private static final int PARTS = 48;
     private static final int SHORTEST = 3 * Levels.A_SECOND / 2;
@@ -54,7 +53,7 @@ record Spot(long from, int length) {
             double unrest = Math.min(first.unrest(at, at + length), second.unrest(at - later, at - later + length));
             if (unrest > most) {
                 most = unrest;
-                best = Optional.of(new Spot((long) at * STEP, length * STEP));
+                best = Optional.of(new Spot((long) at * Levels.STEP, length * Levels.STEP));
             }
         }
         return best;

@@ -102,6 +102,16 @@ class CommonSoundTest {
                 Arguments.of(0, 60, 41.7, 8));
     }
 
+    /** Its frames say where its clock begins, not its sound; AAC and the container's ticks cost a little. */
+    @Test
+    void a_film_whose_picture_begins_late_lies_by_its_picture() {
+        Take take = new Take(16, 40);
+        Path one = take.film(folder.resolve("one.mp4"), 1, 500);
+        Path late = take.film(folder.resolve("late.mkv"), 3, 500, "", 1200);
+        Offset offset = CommonSound.offset(listen(one), listen(late)).orElseThrow();
+        assertThat(seconds(offset.later())).isCloseTo(3 + 1.2 - 1, within(0.002));
+    }
+
     @Test
     void a_take_in_which_little_is_said_is_enough() {
         float[] quiet = Arrays.copyOf(Babble.talk(15, 30), 260 * Babble.RATE);
