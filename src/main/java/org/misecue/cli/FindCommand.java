@@ -1,9 +1,15 @@
 package org.misecue.cli;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.misecue.episode.OutFolder;
 import org.misecue.narration.Moment;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
@@ -13,8 +19,11 @@ import org.misecue.search.FindText;
 import org.misecue.search.Hit;
 import org.misecue.search.MomentIndex;
 import org.misecue.worktop.ArchiveShelf;
+import org.misecue.worktop.Cameras;
 import org.misecue.worktop.Index;
 import org.misecue.worktop.Moments;
+import org.misecue.worktop.OtherCamera;
+import org.misecue.worktop.OtherCamera.Seen;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,6 +71,16 @@ final class FindCommand extends MisecueCommand {
     @Option(names = "--clip", description = "With footage: each moment cut out into out/clips.")
     private boolean clip;
 
+    @Nullable
+    @Option(
+            names = "--camera",
+            paramLabel = "FILM",
+            description = {
+                "The same moments in another film that ran meanwhile: its name, or how the names of a camera's films"
+                        + " begin. Stills and clips are taken from it."
+            })
+    private String camera;
+
     @Mixin
     private final ResultOptions to = new ResultOptions();
 
@@ -74,10 +93,10 @@ final class FindCommand extends MisecueCommand {
         String query = words.stream().map(FindCommand::phrase).collect(Collectors.joining(" "));
         if (archive == null) {
             findInEpisode(folder == null ? Path.of(".") : folder, query);
-        } else if (folder != null || still || clip) {
+        } else if (folder != null || still || clip || camera != null) {
             throw new BadInput(
                     Place.of("--in"),
-                    "a whole archive is searched without -e, --still and --clip; leave them out, or name one episode with -e.");
+                    "a whole archive is searched without -e, --still, --clip and --camera; leave them out, or name one episode with -e.");
         } else {
             findInArchive(archive, query);
         }
@@ -93,21 +112,40 @@ final class FindCommand extends MisecueCommand {
             index.build();
         }
         FindResult result = MomentIndex.find(worktop.episode().folder(), query, most());
-        hand(result);
-        if (still || clip) {
+        Map<Hit, Seen> seen = camera == null ? Map.of() : seen(worktop, camera, result.hits());
+        hand(result, hit -> Optional.ofNullable(seen.get(hit))
+                .map(there -> new Moment(worktop.episode().name(there.film()), there.at())));
+        if (camera != null) {
+            pieces(worktop, seen);
+        } else if (still || clip) {
             pictures(worktop, result.hits());
         }
+    }
+
+    /** Where another camera saw what was found. */
+    private Map<Hit, Seen> seen(Worktop worktop, String name, List<Hit> hits) {
+        Cameras cameras = new Cameras(
+                worktop.episode(),
+                film -> watch("Listening to " + worktop.episode().name(film)));
+        OtherCamera other = new OtherCamera(worktop, cameras, name);
+        Map<Hit, Seen> seen = new LinkedHashMap<>();
+        for (Hit hit : hits) {
+            other.seen(new Moment(hit.source(), hit.at())).ifPresent(there -> seen.put(hit, there));
+        }
+        tell(other.notes());
+        return seen;
     }
 
     private void findInArchive(Path in, String query) {
         try (ArchiveShelf shelf = Shelves.open(this, in)) {
             tellLines(Shelves.freshen(this, shelf).newNotes());
-            hand(shelf.find(query, most()));
+            hand(shelf.find(query, most()), hit -> Optional.empty());
         }
     }
 
-    private void hand(FindResult result) {
-        hand(to.json ? FindJson.of(result) : FindText.of(result, stage.colour() && to.out == null), to);
+    private void hand(FindResult result, Function<Hit, Optional<Moment>> elsewhere) {
+        boolean bold = stage.colour() && to.out == null;
+        hand(to.json ? FindJson.of(result, elsewhere) : FindText.of(result, bold, elsewhere), to);
     }
 
     private int most() {
@@ -124,9 +162,7 @@ final class FindCommand extends MisecueCommand {
         for (Hit hit : hits) {
             Moment moment = new Moment(hit.source(), hit.at());
             if (worktop.filmOf(hit.source()).isEmpty()) {
-                throw new BadInput(
-                        Place.of(hit.source()),
-                        "no film in footage/ has the name of this narration, so there is nothing to show; name them alike.");
+                throw worktop.noFilm(hit.source());
             }
             if (still) {
                 moments.still(moment)
@@ -137,5 +173,19 @@ final class FindCommand extends MisecueCommand {
                         .ifPresent(file -> tellMade(worktop.episode().out().path(file)));
             }
         }
+    }
+
+    private void pieces(Worktop worktop, Map<Hit, Seen> seen) {
+        Moments moments = new Moments(worktop);
+        OutFolder out = worktop.episode().out();
+        seen.forEach((hit, there) -> {
+            if (still) {
+                tellMade(out.path(moments.picture(there.film(), there.at())));
+            }
+            if (clip) {
+                Duration end = there.at().plus(hit.end()).minus(hit.at());
+                tellMade(out.path(moments.piece(there.film(), there.at(), end)));
+            }
+        });
     }
 }

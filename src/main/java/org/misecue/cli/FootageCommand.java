@@ -3,21 +3,23 @@ package org.misecue.cli;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.FilmReport;
-import org.misecue.footage.Footage;
 import org.misecue.footage.FootageJson;
 import org.misecue.footage.FootageText;
 import org.misecue.footage.Hush;
-import org.misecue.footage.Lookout;
 import org.misecue.footage.SoundCheck;
+import org.misecue.footage.Together;
 import org.misecue.footage.TrackSound;
-import org.misecue.narration.Clock;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
+import org.misecue.worktop.Cameras;
 import org.misecue.worktop.Sheets;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
@@ -29,6 +31,7 @@ import picocli.CommandLine.Option;
         name = "footage",
         description = {
             "Tell what each film holds: length, picture, frame rate, time code, and how loud each sound track is.",
+            "Which films ran at the same time is told by their time codes, or else by what both heard.",
             "Loudness and true peak are those of EBU R 128; a silence lasts two seconds or more below −50 dBFS."
         })
 final class FootageCommand extends EpisodeCommand {
@@ -62,17 +65,17 @@ final class FootageCommand extends EpisodeCommand {
         if (films.isEmpty()) {
             throw new BadInput(Place.of("footage"), "there is no film to look at; put the camera's files there.");
         }
-        List<FilmReport> reports = new ArrayList<>();
         List<BadInput> faults = new ArrayList<>();
-        for (Path film : films) {
-            try {
-                report(worktop, film).ifPresent(reports::add);
-            } catch (BadInput e) {
-                faults.add(e);
-            }
-        }
-        if (!reports.isEmpty()) {
-            hand(to.json ? FootageJson.of(reports, wanted) : FootageText.of(reports, wanted), to);
+        Cameras cameras = new Cameras(
+                worktop.episode(),
+                film -> watch("Listening to " + worktop.episode().name(film)));
+        List<Path> readable = List.copyOf(
+                each(films, faults, film -> Optional.of(cameras.info(film))).keySet());
+        Map<Path, FilmReport> heard = each(readable, faults, film -> report(worktop, cameras, film, readable));
+        if (!heard.isEmpty()) {
+            List<FilmReport> reports = List.copyOf(heard.values());
+            Together together = cameras.together(List.copyOf(heard.keySet()));
+            hand(to.json ? FootageJson.of(reports, wanted, together) : FootageText.of(reports, wanted, together), to);
         }
         if (faults.isEmpty()) {
             return ExitCode.OK;
@@ -93,25 +96,27 @@ final class FootageCommand extends EpisodeCommand {
         return wanted;
     }
 
-    private Optional<FilmReport> report(Worktop worktop, Path film) {
-        String name = worktop.episode().name(film);
-        FilmInfo info = Footage.probe(film);
-        Optional<List<Optional<TrackSound>>> sounds = SoundCheck.of(film, Hush.USUAL, now("Listening to " + name));
-        if (sheets && info.picture().isPresent()) {
-            new Sheets(worktop).make(film, info, now("Taking pictures of " + name), this::tellMade);
+    /** What comes of each film; one that cannot be used keeps nobody from looking at the others. */
+    private static <T> Map<Path, T> each(List<Path> films, List<BadInput> faults, Function<Path, Optional<T>> work) {
+        Map<Path, T> done = new LinkedHashMap<>();
+        for (Path film : films) {
+            try {
+                work.apply(film).ifPresent(result -> done.put(film, result));
+            } catch (BadInput e) {
+                faults.add(e);
+            }
         }
-        return sounds.map(heard -> new FilmReport(name, info, heard));
+        return done;
     }
 
-    /** Tells once in a minute of film how far it is. */
-    private Lookout now(String doing) {
-        long[] told = {-1};
-        return at -> {
-            if (at.toMinutes() > told[0]) {
-                told[0] = at.toMinutes();
-                progress(doing + ", at " + Clock.hms(at));
-            }
-            return !Thread.currentThread().isInterrupted();
-        };
+    private Optional<FilmReport> report(Worktop worktop, Cameras cameras, Path film, List<Path> among) {
+        String name = worktop.episode().name(film);
+        FilmInfo info = cameras.info(film);
+        Optional<List<Optional<TrackSound>>> sounds =
+                SoundCheck.of(film, Hush.USUAL, cameras.wanted(film, among), watch("Listening to " + name));
+        if (sheets && info.picture().isPresent()) {
+            new Sheets(worktop).make(film, info, watch("Taking pictures of " + name), this::tellMade);
+        }
+        return sounds.map(heard -> new FilmReport(name, info, heard));
     }
 }

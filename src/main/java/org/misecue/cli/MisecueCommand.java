@@ -12,6 +12,8 @@ import org.misecue.compare.Picture;
 import org.misecue.episode.Episode;
 import org.misecue.episode.OutFolder;
 import org.misecue.episode.WholeFile;
+import org.misecue.footage.Lookout;
+import org.misecue.narration.Clock;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
@@ -95,6 +97,18 @@ abstract class MisecueCommand implements Callable<Integer> {
         if (stage.terminal() && !common.quiet) {
             stage.err().println(doing + " …");
         }
+    }
+
+    /** Tells once in a minute of film how far it is. */
+    Lookout watch(String doing) {
+        long[] told = {-1};
+        return at -> {
+            if (at.toMinutes() > told[0]) {
+                told[0] = at.toMinutes();
+                progress(doing + ", at " + Clock.hms(at));
+            }
+            return !Thread.currentThread().isInterrupted();
+        };
     }
 
     /** Prints a result, or writes it to the file that {@code --out} names. */

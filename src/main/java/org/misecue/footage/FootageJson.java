@@ -14,16 +14,22 @@ import java.util.Optional;
 
 /**
  * Films for programs: {@code {"target"?, "films": [{"film", "length", "picture"?: {"codec", "width", "height", "rate",
- * "variableRate"}, "timecode"?, "sounds": [{"codec", "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?,
+ * "variableRate"}, "timecode"?, "together": [{"film", "began", "by", "apartPerHour"?, "alike"?, "tried"?, "clearness"?}],
+ * "notKnown": [film], "sounds": [{"codec", "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?,
  * "aboveTargetLu"?, "silences"?: [{"from", "to"}]}]}]}}. Times are in seconds on the film's clock, a rate is a whole number or
- * a fraction in a string; what could not be measured is left out.
+ * a fraction in a string; what could not be measured is left out. It {@code began} so many seconds after the other film, below 0
+ * before it, {@code by} "timecode" or "sound"; {@code apartPerHour} are the seconds by which the other's clock gains on it in an
+ * hour.
  */
 public final class FootageJson {
 
     private FootageJson() {}
 
-    /** @param target the loudness in LUFS that somebody wants */
-    public static String of(List<FilmReport> films, Optional<BigDecimal> target) {
+    /**
+     * @param target the loudness in LUFS that somebody wants
+     * @param together which of them ran at the same time
+     */
+    public static String of(List<FilmReport> films, Optional<BigDecimal> target, Together together) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
@@ -33,7 +39,7 @@ public final class FootageJson {
             }
             json.writeArrayFieldStart("films");
             for (FilmReport film : films) {
-                write(film, target, json);
+                write(film, target, together, json);
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -43,7 +49,8 @@ public final class FootageJson {
         return out.append('\n').toString();
     }
 
-    private static void write(FilmReport film, Optional<BigDecimal> target, JsonGenerator json) throws IOException {
+    private static void write(FilmReport film, Optional<BigDecimal> target, Together together, JsonGenerator json)
+            throws IOException {
         json.writeStartObject();
         json.writeStringField("film", film.name());
         json.writeNumberField("length", seconds(film.info().length()));
@@ -60,6 +67,7 @@ public final class FootageJson {
         if (film.info().starts().isPresent()) {
             json.writeStringField("timecode", film.info().starts().get().toString());
         }
+        TogetherJson.write(film.name(), together, json);
         json.writeArrayFieldStart("sounds");
         for (int i = 0; i < film.sounds().size(); i++) {
             write(film.soundTracks().get(i), film.sounds().get(i), target, json);

@@ -10,15 +10,20 @@ import java.util.Optional;
 public final class FootageText {
 
     private final Optional<BigDecimal> target;
+    private final Together together;
     private final StringBuilder out = new StringBuilder();
 
-    private FootageText(Optional<BigDecimal> target) {
+    private FootageText(Optional<BigDecimal> target, Together together) {
         this.target = target;
+        this.together = together;
     }
 
-    /** @param target the loudness in LUFS that somebody wants; nothing is held against it where it is empty */
-    public static String of(List<FilmReport> films, Optional<BigDecimal> target) {
-        FootageText text = new FootageText(target);
+    /**
+     * @param target the loudness in LUFS that somebody wants; nothing is held against it where it is empty
+     * @param together which of them ran at the same time
+     */
+    public static String of(List<FilmReport> films, Optional<BigDecimal> target, Together together) {
+        FootageText text = new FootageText(target, together);
         String between = "";
         for (FilmReport film : films) {
             text.out.append(between);
@@ -29,10 +34,15 @@ public final class FootageText {
     }
 
     private void append(FilmReport film) {
-        out.append(film.name().replaceAll("\\p{Cntrl}", "\uFFFD")).append('\n');
+        out.append(printable(film.name())).append('\n');
         row("length", Moments.text(film.info().length()));
         row("picture", film.info().picture().map(FootageText::picture).orElse("none"));
         row("time code", film.info().starts().map(Timecode::toString).orElse("none"));
+        String what = "together";
+        for (String line : TogetherText.lines(film.name(), together)) {
+            row(what, printable(line));
+            what = "";
+        }
         List<Track.Sound> tracks = film.soundTracks();
         if (tracks.isEmpty()) {
             row("sound", "none");
@@ -57,6 +67,11 @@ public final class FootageText {
                     "silent from %s to %s, %s s"
                             .formatted(Moments.text(silence.from()), Moments.text(silence.to()), tenths(seconds)));
         }
+    }
+
+    /** Nothing in a name may command the terminal. */
+    private static String printable(String text) {
+        return text.replaceAll("\\p{Cntrl}", "\uFFFD");
     }
 
     private void row(String what, String value) {

@@ -28,17 +28,23 @@ final class Listener implements AutoCloseable {
     private final Duration origin;
     private final AVFrame frame = av_frame_alloc();
     private final AVFrame metered = av_frame_alloc();
+    private final Optional<LevelMeter> levels;
     private final List<Silence> silences = new ArrayList<>();
     private @Nullable Filter filter;
     private @Nullable Duration silentFrom;
     private Duration begins = Duration.ZERO;
     private Duration end = Duration.ZERO;
 
-    /** Takes the reel over. */
-    Listener(Reel reel, int track, Hush hush) {
+    /**
+     * Takes the reel over.
+     *
+     * @param levels whether to measure them besides
+     */
+    Listener(Reel reel, int track, Hush hush, boolean levels) {
         this.hush = hush;
         this.origin = reel.origin();
         this.decoder = new Decoder(reel, track);
+        this.levels = levels ? Optional.of(new LevelMeter(decoder)) : Optional.empty();
     }
 
     /** Hears the track to its end; false where the lookout stopped it. */
@@ -50,6 +56,7 @@ final class Listener implements AutoCloseable {
                 filter = meters;
                 begins = Ffmpeg.time(frame.pts(), decoder.stream().time_base()).minus(origin);
             }
+            levels.ifPresent(meter -> meter.hear(frame));
             meters.push(frame);
             read(meters);
             if (!lookout.goOn(end)) {
@@ -121,6 +128,11 @@ final class Listener implements AutoCloseable {
         return new TrackSound(new Loudness(integrated, range, shown("true_peak")), List.copyOf(silences));
     }
 
+    /** Where they were asked for; after the end. */
+    Optional<Levels> levels() {
+        return levels.map(LevelMeter::levels);
+    }
+
     private Optional<BigDecimal> shown(String value) {
         double shown = filter == null ? Double.NEGATIVE_INFINITY : filter.value(METER, value);
         return Double.isFinite(shown)
@@ -130,6 +142,7 @@ final class Listener implements AutoCloseable {
 
     @Override
     public void close() {
+        levels.ifPresent(LevelMeter::close);
         av_frame_free(frame);
         av_frame_free(metered);
         if (filter != null) {

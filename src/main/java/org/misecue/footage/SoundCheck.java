@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.misecue.notice.BadInput;
 
@@ -26,7 +27,18 @@ public final class SoundCheck {
      * @throws BadInput if the film cannot be used
      */
     public static Optional<List<Optional<TrackSound>>> of(Path film, Hush hush, Lookout lookout) {
+        return of(film, hush, Optional.empty(), lookout);
+    }
+
+    /**
+     * The same.
+     *
+     * @param levels takes those of the main sound track, where somebody wants them
+     */
+    public static Optional<List<Optional<TrackSound>>> of(
+            Path film, Hush hush, Optional<Consumer<Levels>> levels, Lookout lookout) {
         Reel reel = Reel.open(film);
+        int main = reel.best(AVMEDIA_TYPE_AUDIO).orElse(-1);
         List<AVStream> tracks = reel.streams().stream()
                 .filter(stream -> stream.codecpar().codec_type() == AVMEDIA_TYPE_AUDIO)
                 .toList();
@@ -45,11 +57,13 @@ public final class SoundCheck {
                 }
                 // A decoder takes its reel over; the first one's is open already.
                 boolean first = decodable.indexOf(track) == 0;
-                try (Listener listener = new Listener(first ? reel : Reel.open(film), track, hush)) {
+                boolean measured = track == main && levels.isPresent();
+                try (Listener listener = new Listener(first ? reel : Reel.open(film), track, hush, measured)) {
                     if (!listener.listen(lookout)) {
                         return Optional.empty();
                     }
                     heard.add(Optional.of(listener.heard()));
+                    listener.levels().ifPresent(heights -> levels.ifPresent(taker -> taker.accept(heights)));
                 }
             }
         } catch (FilmFault e) {

@@ -58,13 +58,28 @@ public record Timecode(FrameRate rate, boolean dropFrame, long frame) {
         return new Timecode(rate, dropFrame, frame + rate.frameAt(later));
     }
 
+    /** The label read as hours, minutes and seconds of a clock. */
+    Duration asClock() {
+        long number = number();
+        return Duration.ofSeconds(number / rate.counted()).plus(rate.startOf(number % rate.counted()));
+    }
+
+    /** How long it takes until the same label comes again. */
+    Duration day() {
+        return rate.startOf(framesPerDay(rate, dropFrame));
+    }
+
     @Override
     public String toString() {
-        long number = dropFrame ? frame + numbersLeftOut() : frame;
+        long number = number();
         int counted = rate.counted();
         long seconds = number / counted;
         return "%02d:%02d:%02d%s%02d"
                 .formatted(seconds / 3600, seconds / 60 % 60, seconds % 60, dropFrame ? ";" : ":", number % counted);
+    }
+
+    private long number() {
+        return dropFrame ? frame + numbersLeftOut() : frame;
     }
 
     private long numbersLeftOut() {

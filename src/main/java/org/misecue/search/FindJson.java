@@ -9,11 +9,15 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import org.misecue.narration.Moment;
 
 /**
  * A result for programs: {@code {"query", "suggestion"?, "hits": [{"source", "at", "end", "quote", "step", "score",
- * "kind", "marks", "speaker"?, "episode"?}]}}, best first. Times are in seconds on the source's clock; {@code step} is 0
- * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code episode}, a path within
+ * "kind", "marks", "speaker"?, "camera"?: {"film", "at"}, "episode"?}]}}, best first. Times are in seconds on the source's clock; {@code step} is 0
+ * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code camera} is the same moment
+ * on the clock of a film that was asked for; {@code episode}, a path within
  * the archive, is there where an archive was searched.
  */
 public final class FindJson {
@@ -21,6 +25,11 @@ public final class FindJson {
     private FindJson() {}
 
     public static String of(FindResult result) {
+        return of(result, hit -> Optional.empty());
+    }
+
+    /** @param camera the same moment in another camera's film */
+    public static String of(FindResult result, Function<Hit, Optional<Moment>> camera) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter());
@@ -31,7 +40,7 @@ public final class FindJson {
             }
             json.writeArrayFieldStart("hits");
             for (Hit hit : result.hits()) {
-                write(hit, result.archive(), json);
+                write(hit, result.archive(), camera.apply(hit), json);
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -41,7 +50,8 @@ public final class FindJson {
         return out.append('\n').toString();
     }
 
-    private static void write(Hit hit, boolean withEpisode, JsonGenerator json) throws IOException {
+    private static void write(Hit hit, boolean withEpisode, Optional<Moment> camera, JsonGenerator json)
+            throws IOException {
         json.writeStartObject();
         if (withEpisode) {
             json.writeStringField("episode", hit.episodeName());
@@ -63,6 +73,12 @@ public final class FindJson {
         json.writeEndArray();
         if (hit.speaker().isPresent()) {
             json.writeStringField("speaker", hit.speaker().get());
+        }
+        if (camera.isPresent()) {
+            json.writeObjectFieldStart("camera");
+            json.writeStringField("film", camera.get().source());
+            json.writeNumberField("at", BigDecimal.valueOf(camera.get().at().toMillis(), 3));
+            json.writeEndObject();
         }
         json.writeEndObject();
     }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.misecue.narration.Clock;
+import org.misecue.narration.Moment;
 
 /** A result for people to read: when, what was said, at which step, in which file; over an archive under each episode. */
 public final class FindText {
@@ -16,6 +19,11 @@ public final class FindText {
 
     /** @param bold whether the matching words may be shown in bold, as a terminal can; otherwise they are in brackets */
     public static String of(FindResult result, boolean bold) {
+        return of(result, bold, hit -> Optional.empty());
+    }
+
+    /** @param camera the same moment in another camera's film */
+    public static String of(FindResult result, boolean bold, Function<Hit, Optional<Moment>> camera) {
         StringBuilder out = new StringBuilder();
         result.suggestion().ifPresent(nearest -> out.append("Nobody says \u201C")
                 .append(printable(result.query()))
@@ -28,27 +36,28 @@ public final class FindText {
                     .append("\u201D.\n");
         }
         if (result.archive()) {
-            appendByEpisode(result.hits(), bold, out);
+            appendByEpisode(result.hits(), bold, camera, out);
         } else {
-            result.hits().forEach(hit -> append(hit, bold, out));
+            result.hits().forEach(hit -> append(hit, bold, camera.apply(hit), out));
         }
         return out.toString();
     }
 
     /** The episode with the best hit comes first. */
-    private static void appendByEpisode(List<Hit> hits, boolean bold, StringBuilder out) {
+    private static void appendByEpisode(
+            List<Hit> hits, boolean bold, Function<Hit, Optional<Moment>> camera, StringBuilder out) {
         Map<String, List<Hit>> episodes = new LinkedHashMap<>();
         hits.forEach(hit -> episodes.computeIfAbsent(hit.episodeName(), name -> new ArrayList<>())
                 .add(hit));
         String between = "";
         for (Map.Entry<String, List<Hit>> episode : episodes.entrySet()) {
             out.append(between).append(printable(episode.getKey())).append('\n');
-            episode.getValue().forEach(hit -> append(hit, bold, out));
+            episode.getValue().forEach(hit -> append(hit, bold, camera.apply(hit), out));
             between = "\n";
         }
     }
 
-    private static void append(Hit hit, boolean bold, StringBuilder out) {
+    private static void append(Hit hit, boolean bold, Optional<Moment> camera, StringBuilder out) {
         out.append(String.format("%8s  ", Clock.hms(hit.at())));
         appendQuote(hit, bold, out);
         out.append("\n          ");
@@ -56,7 +65,12 @@ public final class FindText {
             out.append("step ").append(hit.step()).append(" · ");
         }
         hit.speaker().ifPresent(speaker -> out.append(printable(speaker)).append(" · "));
-        out.append(printable(hit.source())).append('\n');
+        out.append(printable(hit.source()));
+        camera.ifPresent(there -> out.append(" · ")
+                .append(printable(there.source()))
+                .append(" at ")
+                .append(Clock.hms(there.at())));
+        out.append('\n');
     }
 
     private static void appendQuote(Hit hit, boolean bold, StringBuilder out) {

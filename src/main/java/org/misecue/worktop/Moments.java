@@ -30,21 +30,27 @@ public final class Moments {
      * @throws org.misecue.notice.BadInput if the film cannot be read or is shorter
      */
     public Optional<String> still(Moment moment) {
-        return worktop.filmOf(moment.source()).map(film -> {
-            String name = "stills/" + name(film, moment.at()) + ".png";
-            out.make(name, file -> Still.small(film, moment.at(), WIDTH, file));
-            return name;
-        });
+        return worktop.filmOf(moment.source()).map(film -> picture(film, moment.at()));
+    }
+
+    /** A picture of a moment on a film's own clock; as {@link #still(Moment)}. */
+    public String picture(Path film, Duration at) {
+        String name = "stills/" + name(film, at) + ".png";
+        out.make(name, file -> Still.small(film, at, WIDTH, file));
+        return name;
     }
 
     /** A moment cut out, from a little before it to its end; as {@link #still}. */
     public Optional<String> clip(Moment moment, Duration end) {
-        return worktop.filmOf(moment.source()).map(film -> {
-            String name = "clips/" + name(film, moment.at()) + ".mp4";
-            Duration from = moment.at().minus(BEFORE);
-            out.make(name, file -> Clip.cut(film, from.isNegative() ? Duration.ZERO : from, end, file));
-            return name;
-        });
+        return worktop.filmOf(moment.source()).map(film -> piece(film, moment.at(), end));
+    }
+
+    /** A moment on a film's own clock, cut out; as {@link #clip(Moment, Duration)}. */
+    public String piece(Path film, Duration at, Duration end) {
+        String name = "clips/" + name(film, at) + ".mp4";
+        Duration from = at.minus(BEFORE);
+        out.make(name, file -> Clip.cut(film, from.isNegative() ? Duration.ZERO : from, end, file));
+        return name;
     }
 
     /**

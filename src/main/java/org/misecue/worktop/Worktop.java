@@ -423,6 +423,13 @@ public final class Worktop {
         return clocks.get().filmOf(narration);
     }
 
+    /** What is wrong where {@link #filmOf} finds none. */
+    public BadInput noFilm(String narration) {
+        return new BadInput(
+                Place.of(narration),
+                "no film in footage/ has the name of this narration, so there is nothing to show; name them alike, or name its film in episode.yaml under narration: offsets.");
+    }
+
     /** The narrations that run on a film's clock, in the order of its time. */
     public List<Narration> narrationsOf(Path film) {
         return said.get().of(film);

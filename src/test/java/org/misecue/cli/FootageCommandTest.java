@@ -1,7 +1,10 @@
 package org.misecue.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.misecue.footage.CameraFile;
+import org.misecue.footage.Take;
 
 class FootageCommandTest {
 
@@ -118,5 +122,36 @@ class FootageCommandTest {
         assertThat(stage.run("footage", "ep", "--target", "14").err())
                 .contains("--target: loudness is between -70 and 0 LUFS, not 14; say for example -14.");
         assertThat(stage.run("footage", "ep", "--target", "loud").exit()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    @Test
+    void films_of_one_take_are_told_by_time_code_or_by_their_sound() throws IOException {
+        Take take = new Take(4, 40);
+        take.film(footage.resolve("close-up.mp4"), 7.48, 500);
+        take.film(footage.resolve("main.mov"), 2, 500, "10:20:00:00");
+        take.film(footage.resolve("side.mov"), 3.24, 500, "10:20:01:06");
+        new Take(5, 30).film(footage.resolve("tasting.mp4"), 0, 500);
+
+        OnStage.Ran ran = stage.run("footage", "ep");
+
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("  together   began 5.480 s after footage/main.mov, by its sound, alike at ")
+                .contains("             began 4.240 s after footage/side.mov, by its sound, alike at ")
+                .contains("  together   began 5.480 s before footage/close-up.mp4, by its sound, alike at ")
+                .contains("             began 1.240 s before footage/side.mov, by time code\n")
+                .contains("  together   not known with footage/close-up.mp4, footage/main.mov, footage/side.mov:"
+                        + " neither time code nor sound tells\n")
+                .doesNotContain("runs apart");
+        assertThat(folder.resolve("ep/.misecue/together.json")).exists();
+
+        OnStage.Ran json = stage.run("footage", "ep", "--json");
+
+        JsonNode film = new ObjectMapper().readTree(json.out()).at("/films/0");
+        assertThat(film.at("/together/0/film").asText()).isEqualTo("footage/main.mov");
+        assertThat(film.at("/together/0/began").asDouble()).isEqualTo(5.48, within(0.001));
+        assertThat(film.at("/together/0/by").asText()).isEqualTo("sound");
+        assertThat(film.at("/notKnown").toString()).isEqualTo("[\"footage/tasting.mp4\"]");
+        assertThat(stage.run("footage", "ep").out()).isEqualTo(ran.out());
     }
 }

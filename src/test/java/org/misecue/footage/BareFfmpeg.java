@@ -60,6 +60,15 @@ public final class BareFfmpeg implements AutoCloseable {
         return true;
     }
 
+    /** Every frame of the sound, and nothing done with it. */
+    public static void decode(Path film) {
+        try (BareFfmpeg bare = new BareFfmpeg(film, AVMEDIA_TYPE_AUDIO)) {
+            while (bare.next()) {
+                av_frame_unref(bare.frame);
+            }
+        }
+    }
+
     /** Through the meter and the finder of silence. */
     public static void hear(Path film) {
         try (BareFfmpeg bare = new BareFfmpeg(film, AVMEDIA_TYPE_AUDIO)) {

@@ -48,7 +48,7 @@ class FootageTextTest {
 
     @Test
     void people_read_what_is_there_and_how_far_it_is_from_what_they_want() {
-        assertThat(FootageText.of(FILMS, number("-14.0"))).isEqualTo("""
+        assertThat(FootageText.of(FILMS, number("-14.0"), Together.UNASKED)).isEqualTo("""
                         footage/side.mov
                           length     1:02:05.040
                           picture    1920 × 1080, prores, 29.97 frames a second
@@ -72,15 +72,16 @@ class FootageTextTest {
 
     @Test
     void without_a_target_nothing_is_judged() {
-        assertThat(FootageText.of(FILMS, Optional.empty())).doesNotContain("target", "below");
-        assertThat(FootageText.of(FILMS, number("-16.4"))).contains("at the target of −16.4 LUFS");
-        assertThat(FootageText.of(FILMS, number("-23"))).contains("6.6 LU above the target of −23 LUFS");
-        assertThat(FootageText.of(FILMS, number("-20"))).contains("the target of −20 LUFS");
+        assertThat(FootageText.of(FILMS, Optional.empty(), Together.UNASKED)).doesNotContain("target", "below");
+        assertThat(FootageText.of(FILMS, number("-16.4"), Together.UNASKED)).contains("at the target of −16.4 LUFS");
+        assertThat(FootageText.of(FILMS, number("-23"), Together.UNASKED))
+                .contains("6.6 LU above the target of −23 LUFS");
+        assertThat(FootageText.of(FILMS, number("-20"), Together.UNASKED)).contains("the target of −20 LUFS");
     }
 
     @Test
     void programs_read_the_same() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(FootageJson.of(FILMS, number("-23")));
+        JsonNode json = new ObjectMapper().readTree(FootageJson.of(FILMS, number("-23"), Together.UNASKED));
         JsonNode film = json.at("/films/0");
         assertThat(json.at("/target").asInt()).isEqualTo(-23);
         assertThat(film.at("/length").decimalValue()).isEqualByComparingTo("3725.040");

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ShortBuffer;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntToLongFunction;
 import javax.imageio.ImageIO;
@@ -18,7 +19,7 @@ final class TestFilm {
 
     static final int WIDTH = 160;
     static final int HEIGHT = 96;
-    private static final int SAMPLES = 8000;
+    static final int SAMPLES = 8000;
 
     private TestFilm() {}
 
@@ -34,9 +35,21 @@ final class TestFilm {
             boolean sound,
             IntToLongFunction micros,
             Consumer<FFmpegFrameRecorder> settings) {
+        int samples = frames == 0 ? SAMPLES : (int) (micros(rate, frames) * SAMPLES / 1_000_000);
+        return write(file, frames, rate, sound ? Optional.of(tone(samples)) : Optional.empty(), micros, settings);
+    }
+
+    /** @param sound one channel at {@link #SAMPLES} */
+    static Path write(
+            Path file,
+            int frames,
+            FrameRate rate,
+            Optional<ShortBuffer> sound,
+            IntToLongFunction micros,
+            Consumer<FFmpegFrameRecorder> settings) {
         avutil.av_log_set_level(avutil.AV_LOG_QUIET);
         try (FFmpegFrameRecorder recorder = new FFmpegFrameRecorder(
-                file.toFile(), frames == 0 ? 0 : WIDTH, frames == 0 ? 0 : HEIGHT, sound ? 1 : 0)) {
+                file.toFile(), frames == 0 ? 0 : WIDTH, frames == 0 ? 0 : HEIGHT, sound.isPresent() ? 1 : 0)) {
             recorder.setFormat(file.toString().endsWith(".mkv") ? "matroska" : "mp4");
             recorder.setVideoCodec(avcodec.AV_CODEC_ID_H264);
             recorder.setVideoCodecName("libopenh264");
@@ -52,9 +65,8 @@ final class TestFilm {
                 recorder.setTimestamp(micros.applyAsLong(number));
                 recorder.record(picture(number), avutil.AV_PIX_FMT_RGB24);
             }
-            if (sound) {
-                recorder.recordSamples(
-                        SAMPLES, 1, tone(frames == 0 ? SAMPLES : (int) (micros(rate, frames) * SAMPLES / 1_000_000)));
+            if (sound.isPresent()) {
+                recorder.recordSamples(SAMPLES, 1, sound.get());
             }
             recorder.stop();
         } catch (org.bytedeco.javacv.FrameRecorder.Exception e) {

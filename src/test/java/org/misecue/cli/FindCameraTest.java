@@ -1,0 +1,109 @@
+package org.misecue.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.misecue.footage.CameraFile;
+import org.misecue.footage.Take;
+
+class FindCameraTest {
+
+    @TempDir
+    static Path folder;
+
+    private static OnStage stage;
+
+    @BeforeAll
+    static void film() throws IOException {
+        stage = new OnStage(folder);
+        stage.write("ep/recipe.md", """
+                # Oat slice
+
+                - 200 g oats
+                - 100 g butter
+
+                1. Melt the butter.
+                2. Stir the oats into the melted butter.
+                """);
+        stage.write("ep/narration/main.vtt", """
+                WEBVTT
+
+                00:01.000 --> 00:02.000
+                We melt the butter, a hundred grams.
+
+                00:08.000 --> 00:11.000
+                And stir in the oats, two hundred grams.
+                """);
+        stage.write("ep/narration/tasting.vtt", """
+                WEBVTT
+
+                00:01.000 --> 00:02.000
+                Crumbly, that slice.
+                """);
+        Path footage = Files.createDirectories(folder.resolve("ep/footage"));
+        Take take = new Take(4, 40);
+        take.film(footage.resolve("main.mp4"), 2, 500);
+        take.film(footage.resolve("close-up.mp4"), 7.48, 450);
+        new Take(5, 30).film(footage.resolve("tasting.mp4"), 0, 400);
+    }
+
+    @Test
+    void a_moment_is_told_on_the_clock_of_another_camera() throws IOException {
+        OnStage.Ran ran = stage.run(
+                "find", "-e", "ep", "stir in the oats", "--camera", "close-up", "--json", "--still", "--clip");
+
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        JsonNode hit = new ObjectMapper().readTree(ran.out()).at("/hits/0");
+        double at = hit.at("/at").asDouble();
+        assertThat(hit.at("/source").asText()).isEqualTo("narration/main.vtt");
+        assertThat(hit.at("/camera/film").asText()).isEqualTo("footage/close-up.mp4");
+        assertThat(hit.at("/camera/at").asDouble()).isEqualTo(at - 5.48, within(0.002));
+        Path still = folder.resolve("ep/out/stills/close-up-0.0" + (int) (at - 5.48) + ".png");
+        assertThat(CameraFile.numberIn(still)).isEqualTo((int) ((at - 5.48) * 25));
+        assertThat(folder.resolve("ep/out/clips")).isDirectoryContaining("glob:**/close-up-*.mp4");
+    }
+
+    @Test
+    void people_read_it_beside_where_it_was_said() {
+        OnStage.Ran ran = stage.run("find", "-e", "ep", "stir in the oats", "--camera", "Close");
+        assertThat(ran.out()).contains("narration/main.vtt · footage/close-up.mp4 at 0:0");
+        assertThat(ran.err()).isEmpty();
+        assertThat(stage.run("find", "-e", "ep", "oats").out()).doesNotContain("close-up");
+        assertThat(stage.run("find", "-e", "ep", "oats", "--camera", "footage/main.mp4")
+                        .out())
+                .contains(" · footage/main.mp4 at ");
+    }
+
+    @Test
+    void what_the_camera_did_not_see_is_said_and_found_all_the_same() {
+        OnStage.Ran before = stage.run("find", "-e", "ep", "butter", "--camera", "close-up", "--still");
+        assertThat(before.exit()).isZero();
+        assertThat(before.out()).contains("butter").doesNotContain("close-up");
+        assertThat(before.err())
+                .contains("note: footage/close-up.mp4: this did not run at 0:01 of footage/main.mp4.\n");
+        OnStage.Ran elsewhere = stage.run("find", "-e", "ep", "crumbly", "--camera", "close-up");
+        assertThat(elsewhere.out()).contains("rumbly");
+        assertThat(elsewhere.err())
+                .contains("note: footage/close-up.mp4: it is not known when this ran beside footage/tasting.mp4:"
+                        + " neither time code nor sound tells.\n");
+    }
+
+    @Test
+    void a_camera_that_is_not_there_is_named_with_those_that_are() {
+        OnStage.Ran ran = stage.run("find", "-e", "ep", "oats", "--camera", "overhead");
+        assertThat(ran.exit()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ran.err())
+                .contains("--camera: no film in footage/ has the name overhead or begins with it; there are"
+                        + " footage/close-up.mp4, footage/main.mp4, footage/tasting.mp4.");
+        assertThat(stage.run("find", "--in", ".", "oats", "--camera", "main").exit())
+                .isEqualTo(ExitCode.BAD_INPUT);
+    }
+}
