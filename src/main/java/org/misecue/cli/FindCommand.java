@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.misecue.episode.OutFolder;
@@ -35,11 +37,14 @@ import picocli.CommandLine.Parameters;
         name = "find",
         description = {
             "Find the moments at which something is said.",
-            "Words are found in all their forms and by words that sound alike; \"words in this order\" and step:3 narrow"
-                    + " it down.",
+            "Words are found in all their forms and by words that sound alike; \"words in this order\", step:3, from:12:30,"
+                    + " to:14:00, speaker:Mo, ingredient:butter and allergen:sesame narrow it down.",
             "Amounts are found by their value, however they were said: 125 g sugar, ½ tsp, 200 °C, 20 minutes."
         })
 final class FindCommand extends MisecueCommand {
+
+    /** The shell keeps the quotes of speaker:"Ada Fenn" for itself. */
+    private static final Pattern NARROWING = Pattern.compile("(?i)((?:speaker|ingredient|allergen):)([^\"]+)");
 
     @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
     private List<String> words = List.of();
@@ -154,6 +159,10 @@ final class FindCommand extends MisecueCommand {
 
     /** What the shell was given in quotes is to be found in this order. */
     private static String phrase(String word) {
+        Matcher narrowing = NARROWING.matcher(word.strip());
+        if (narrowing.matches()) {
+            return narrowing.group(1) + '"' + narrowing.group(2) + '"';
+        }
         return word.strip().contains(" ") && !word.contains("\"") ? '"' + word + '"' : word;
     }
 

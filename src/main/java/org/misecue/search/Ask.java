@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,17 +11,16 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
 /**
- * What is looked for: words, {@code "words in this order"}, amounts such as {@code 125 g}, and {@code step:3}. All other
- * signs only separate words, so no query is ill-formed.
+ * What is looked for: words, {@code "words in this order"}, amounts such as {@code 125 g}, and what narrows it down.
+ * All other signs only separate words, so hardly any query is ill-formed.
  *
  * @param parts all should be found
- * @param step only passages of this step
  * @param goingOn whether the last part is a word that may not be written to its end
  */
-record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
+record Ask(List<Part> parts, Narrowing within, boolean goingOn) {
 
-    private static final Pattern PIECE = Pattern.compile(
-            "(?i)\\bstep:\\s*(\\d{1,6})\\b|[\"\u201C\u201D]([^\"\u201C\u201D]*)[\"\u201C\u201D]?|[^\\s\"\u201C\u201D]+");
+    private static final Pattern PIECE =
+            Pattern.compile("[\"\u201C\u201D]([^\"\u201C\u201D]*)[\"\u201C\u201D]?|[^\\s\"\u201C\u201D]+");
 
     /** After these comes what is done: "when does she fold". */
     private static final Set<String> DOERS = Set.of("i", "we", "you", "she", "he", "they", "to");
@@ -45,9 +43,11 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
         }
     }
 
-    static Ask of(String query) {
+    /** @throws BadInput where a time that narrows it down cannot be read */
+    static Ask of(String asked) {
+        Narrowing.Split split = Narrowing.of(asked);
+        String query = split.words();
         List<Part> parts = new ArrayList<>();
-        OptionalInt step = OptionalInt.empty();
         Optional<Part> unfinished = Optional.empty();
         Matcher piece = PIECE.matcher(query);
         int next = 0;
@@ -55,9 +55,7 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
         while (piece.find(next)) {
             next = piece.end();
             if (piece.group(1) != null) {
-                step = OptionalInt.of(Integer.parseInt(piece.group(1)));
-            } else if (piece.group(2) != null) {
-                addPhrase(piece.group(2), parts);
+                addPhrase(piece.group(1), parts);
             } else {
                 Optional<AskedAmount> amount = AskedAmount.at(unquoted(query, piece.start()));
                 if (amount.isPresent()) {
@@ -74,13 +72,13 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
             }
         }
         List<Part> telling = withoutCommonWords(parts);
-        return new Ask(telling, step, unfinished.isPresent() && unfinished.equals(last(telling)));
+        return new Ask(telling, split.narrowing(), unfinished.isPresent() && unfinished.equals(last(telling)));
     }
 
-    /** @throws BadInput where the query has no word */
+    /** @throws BadInput where the query has no word, or a time cannot be read */
     static Ask telling(String query) {
         Ask ask = of(query);
-        if (ask.parts.isEmpty() && ask.step.isEmpty()) {
+        if (ask.parts.isEmpty() && ask.within.isNone()) {
             throw new BadInput(Place.of("find"), "expected a word to look for, such as: find butter");
         }
         return ask;
@@ -92,7 +90,7 @@ record Ask(List<Part> parts, OptionalInt step, boolean goingOn) {
     }
 
     Ask withoutLast() {
-        return new Ask(parts.subList(0, parts.size() - 1), step, false);
+        return new Ask(parts.subList(0, parts.size() - 1), within, false);
     }
 
     private static Optional<Part> last(List<Part> parts) {

@@ -14,7 +14,7 @@ import java.util.function.Function;
 import org.misecue.narration.Moment;
 
 /**
- * A result for programs: {@code {"query", "suggestion"?, "hits": [{"source", "at", "end", "quote", "step", "score",
+ * A result for programs: {@code {"query", "suggestion"?, "caution"?, "hits": [{"source", "at", "end", "quote", "step", "score",
  * "kind", "marks", "speaker"?, "camera"?: {"film", "at"}, "episode"?}]}}, best first. Times are in seconds on the source's clock; {@code step} is 0
  * where none is known; {@code marks} are {@code [from, to)} characters of the quote; {@code camera} is the same moment
  * on the clock of a film that was asked for; {@code episode}, a path within
@@ -37,6 +37,9 @@ public final class FindJson {
             json.writeStringField("query", result.query());
             if (result.suggestion().isPresent()) {
                 json.writeStringField("suggestion", result.suggestion().get());
+            }
+            if (result.caution().isPresent()) {
+                json.writeStringField("caution", result.caution().get());
             }
             json.writeArrayFieldStart("hits");
             for (Hit hit : result.hits()) {

@@ -40,6 +40,7 @@ public final class FindText {
         } else {
             result.hits().forEach(hit -> append(hit, bold, camera.apply(hit), out));
         }
+        result.caution().ifPresent(caution -> out.append('\n').append(caution).append('\n'));
         return out.toString();
     }
 
@@ -61,6 +62,9 @@ public final class FindText {
         out.append(String.format("%8s  ", Clock.hms(hit.at())));
         appendQuote(hit, bold, out);
         out.append("\n          ");
+        if (hit.kind() == Passage.Kind.INGREDIENT) {
+            out.append("listed · ");
+        }
         if (hit.step() > 0) {
             out.append("step ").append(hit.step()).append(" · ");
         }

@@ -15,15 +15,16 @@ import org.misecue.notice.BadInput;
 /**
  * Finds the moment at which something is said in one episode; {@link ArchiveIndex} does so in many.
  *
- * <p>A query is words, {@code "words in this order"}, amounts, which are found by their value, and {@code step:3}. Words
- * are found in all their forms, by their other names and by words that sound alike; everything that is asked for should
+ * <p>A query is words, {@code "words in this order"}, amounts, which are found by their value, and what narrows it
+ * down: {@code step:3}, {@code speaker:Mo}, {@code from:12:30}, {@code to:14:00}, {@code ingredient:butter},
+ * {@code allergen:sesame}. Words are found in all their forms, by their other names and by words that sound alike; everything that is asked for should
  * be said close together. Where that is said nowhere, a last word that nobody said may be the beginning of others; else
  * any of it will do, and misspelt words are taken for the nearest that were said.
  */
 public final class MomentIndex {
 
     /** Another number where passages are kept otherwise than before, so that an older index is made anew. */
-    public static final int FORMAT = 4;
+    public static final int FORMAT = 5;
 
     private MomentIndex() {}
 

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
 
 /**
  * One search: for all that is asked as it was said; then during the steps that have all of it; then as it sounds; then for
@@ -27,6 +27,10 @@ final class MomentSearch {
     private static final double OUTSIDE_ALL = 0.8;
 
     private static final int DURING_A_STEP = 3;
+
+    private static final String NO_PROOF =
+            "Shown is where the pantry knows of it, by nature or because some makes have it; where nothing is shown, that"
+                    + " is no proof that there is none. Read the labels.";
 
     private final IndexSearcher searcher;
     private final Scope scope;
@@ -50,12 +54,12 @@ final class MomentSearch {
         List<Wanted> strict = Plan.strict(ask, searcher);
         boolean said = addAll(strict, ask, hits, written);
         if (hits.isFull() || strict.isEmpty()) {
-            return result(query, hits, written, Optional.empty());
+            return result(query, ask, hits, written, Optional.empty());
         }
         Spelling spelling = new Spelling(searcher.getIndexReader());
         List<String> longer = longer(ask, !hits.isEmpty() || !written.isEmpty(), spelling);
         if (!longer.isEmpty()) {
-            addAll(Plan.begun(ask, longer, searcher), ask, hits, written); // after those with the word itself
+            said |= addAll(Plan.begun(ask, longer, searcher), ask, hits, written); // after those with the word itself
         }
         boolean none = hits.isEmpty() && written.isEmpty();
         if (!said) {
@@ -64,9 +68,9 @@ final class MomentSearch {
                     .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), most))));
         }
         if (!hits.isFull()) {
-            addSaid(strict, BySound.ALL, List.of(), ask, hits);
+            said(strict, BySound.ALL, List.of(), ask, hits).forEach(hits::add);
         }
-        return result(query, hits, written, none ? spelling.corrected(query, ask) : Optional.empty());
+        return result(query, ask, hits, written, none ? spelling.corrected(query, ask) : Optional.empty());
     }
 
     /**
@@ -88,22 +92,31 @@ final class MomentSearch {
      */
     private boolean addAll(List<Wanted> plan, Ask ask, Folding hits, List<Hit> written) throws IOException {
         List<Step> steps = steps(plan, ask, lookedAt(hits));
-        boolean said = addSaid(plan, BySound.NONE, steps, ask, hits);
+        List<Hit> said = said(plan, BySound.NONE, steps, ask, hits);
+        said.stream().filter(hit -> !isAnnounced(hit, steps)).forEach(hits::add);
         for (Step step : steps) {
             if (!hits.isFull()) {
                 double score = Math.min(step.found().score(), hits.leastScore());
-                nearby(plan, during(step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
+                nearby(plan, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
             new Spotter(plan)
                     .hit(step.found().episode(), step.window(), step.found().score())
                     .ifPresent(written::add);
         }
-        return hits.isFull() || addSaid(plan, BySound.UNSAID, steps, ask, hits) || said;
+        said.stream()
+                .filter(hit -> isAnnounced(hit, steps))
+                .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), hits.leastScore()))));
+        if (hits.isFull()) {
+            return true;
+        }
+        List<Hit> sounding = said(plan, BySound.UNSAID, steps, ask, hits);
+        sounding.forEach(hits::add);
+        return !said.isEmpty() || !sounding.isEmpty();
     }
 
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
         List<Step> steps = new ArrayList<>();
-        for (Passage.Kind kind : List.of(Passage.Kind.STEP, Passage.Kind.SHOT)) {
+        for (Passage.Kind kind : written(ask)) {
             for (Scope.Found found : best(plan, BySound.ALL, within(ask, kind), most)) {
                 steps.add(new Step(found, window(found)));
             }
@@ -111,12 +124,15 @@ final class MomentSearch {
         return steps;
     }
 
-    /**
-     * What has all of it in one passage.
-     *
-     * @return whether there is any
-     */
-    private boolean addSaid(List<Wanted> plan, BySound bySound, List<Step> steps, Ask ask, Folding hits)
+    /** The list of ingredients is looked at for what they are and carry; its words stand in the steps. */
+    private static List<Passage.Kind> written(Ask ask) {
+        return ask.within().topics().isEmpty()
+                ? List.of(Passage.Kind.STEP, Passage.Kind.SHOT)
+                : List.of(Passage.Kind.INGREDIENT, Passage.Kind.STEP, Passage.Kind.SHOT);
+    }
+
+    /** What has all of it in one passage, best first. */
+    private List<Hit> said(List<Wanted> plan, BySound bySound, List<Step> steps, Ask ask, Folding hits)
             throws IOException {
         Spotter spotter = new Spotter(plan);
         double most = hits.leastScore();
@@ -127,8 +143,13 @@ final class MomentSearch {
             });
         }
         said.sort(Comparator.comparingDouble(Hit::score).reversed());
-        said.forEach(hits::add);
-        return !said.isEmpty();
+        return said;
+    }
+
+    /** What is said before the first step and after the last is of what will be or was done in one. */
+    private static boolean isAnnounced(Hit hit, List<Step> steps) {
+        return hit.step() == 0
+                && steps.stream().anyMatch(step -> step.found().episode().equals(hit.episode()));
     }
 
     private static double likelihood(Hit hit, List<Step> steps) {
@@ -136,7 +157,7 @@ final class MomentSearch {
         return inItsStep ? IN_ITS_STEP : hit.step() == 0 ? OUTSIDE_ALL : 1;
     }
 
-    private List<Hit> nearby(List<Wanted> plan, List<Term> within, int most) throws IOException {
+    private List<Hit> nearby(List<Wanted> plan, List<Query> within, int most) throws IOException {
         Spotter spotter = new Spotter(plan);
         List<Hit> hits = new ArrayList<>();
         for (Nearby.Ranked said : new Nearby(searcher, scope).best(plan, within, LOOKED_AT_MOST)) {
@@ -148,26 +169,26 @@ final class MomentSearch {
         return hits;
     }
 
-    private List<Scope.Found> best(List<Wanted> plan, BySound bySound, List<Term> within, int most) throws IOException {
+    private List<Scope.Found> best(List<Wanted> plan, BySound bySound, List<Query> within, int most)
+            throws IOException {
         Query query = new Queries(searcher.getIndexReader(), bySound).of(plan, within);
-        return scope.best(searcher, query, most);
+        return plan.isEmpty() ? scope.some(searcher, query, most) : scope.best(searcher, query, most);
     }
 
     private static int lookedAt(Folding hits) {
         return (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
     }
 
-    private static List<Term> within(Ask ask, Passage.Kind kind) {
-        List<Term> within = new ArrayList<>();
-        within.add(WindowDocument.kind(kind));
-        ask.step().ifPresent(step -> within.add(WindowDocument.step(step)));
+    private static List<Query> within(Ask ask, Passage.Kind kind) {
+        List<Query> within = WindowDocument.filters(ask.within());
+        within.add(new TermQuery(WindowDocument.kind(kind)));
         return within;
     }
 
-    private List<Term> during(Step step) {
-        List<Term> within = new ArrayList<>(scope.of(step.found().episode()));
-        within.add(WindowDocument.kind(Passage.Kind.NARRATION));
-        within.add(WindowDocument.step(step.window().passage().step()));
+    private List<Query> during(Ask ask, Step step) {
+        List<Query> within = within(ask, Passage.Kind.NARRATION);
+        scope.of(step.found().episode()).forEach(term -> within.add(new TermQuery(term)));
+        within.add(new TermQuery(WindowDocument.step(step.window().passage().step())));
         return within;
     }
 
@@ -176,9 +197,10 @@ final class MomentSearch {
     }
 
     /** What is written comes after what was said. */
-    private FindResult result(String query, Folding hits, List<Hit> written, Optional<String> suggestion) {
+    private FindResult result(String query, Ask ask, Folding hits, List<Hit> written, Optional<String> suggestion) {
         double least = hits.leastScore();
         written.forEach(step -> hits.add(step.scoring(Math.min(step.score(), least))));
-        return new FindResult(query, hits.hits(), suggestion, scope instanceof Scope.Archive);
+        Optional<String> caution = ask.within().isAboutAllergens() ? Optional.of(NO_PROOF) : Optional.empty();
+        return new FindResult(query, hits.hits(), suggestion, scope instanceof Scope.Archive, caution);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.misecue.search.Scope.Found;
@@ -23,6 +22,8 @@ final class Nearby {
     private static final double ELSEWHERE = 0.7;
     /** What is done is said while it is done; what it is done with may have been named before. */
     private static final double DONE_ELSEWHERE = 0.3;
+    /** Somebody who remembers what was done looks for that. */
+    private static final double DONE = 1.5;
 
     /** So many passages are looked at for each thing that is wanted. */
     private static final int LOOKED_AT = 60;
@@ -62,7 +63,7 @@ final class Nearby {
     record Ranked(Window window, Found found) {}
 
     /** Best first; the passages themselves, each with what is said around it in its score. */
-    List<Ranked> best(List<Wanted> plan, List<Term> within, int most) throws IOException {
+    List<Ranked> best(List<Wanted> plan, List<Query> within, int most) throws IOException {
         List<Each> each = new ArrayList<>();
         List<Query> queries = new Queries(searcher.getIndexReader(), BySound.ALL).each(plan, within);
         for (int i = 0; i < plan.size(); i++) {
@@ -82,11 +83,12 @@ final class Nearby {
 
     private static double around(Said here, List<Each> each) {
         return each.stream()
-                .mapToDouble(one -> one.said().stream()
-                        .mapToDouble(there -> there.found().score()
-                                * here.share(there, one.wanted().doing()))
-                        .max()
-                        .orElse(0))
+                .mapToDouble(one -> (one.wanted().doing() ? DONE : 1)
+                        * one.said().stream()
+                                .mapToDouble(there -> there.found().score()
+                                        * here.share(there, one.wanted().doing()))
+                                .max()
+                                .orElse(0))
                 .sum();
     }
 

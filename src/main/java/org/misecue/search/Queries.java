@@ -50,7 +50,7 @@ final class Queries {
     /**
      * @param within what the passages must be, too
      */
-    Query of(List<Wanted> plan, List<Term> within) throws IOException {
+    Query of(List<Wanted> plan, List<Query> within) throws IOException {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
         for (Wanted wanted : plan) {
             query.add(of(wanted, amounts(plan)), Occur.MUST);
@@ -58,17 +58,17 @@ final class Queries {
         if (plan.size() > 1) {
             query.add(new BoostQuery(together(plan), TOGETHER), Occur.SHOULD);
         }
-        within.forEach(term -> query.add(new TermQuery(term), Occur.FILTER));
+        within.forEach(filter -> query.add(filter, Occur.FILTER));
         return query.build();
     }
 
     /** A query for each thing that is wanted. */
-    List<Query> each(List<Wanted> plan, List<Term> within) throws IOException {
+    List<Query> each(List<Wanted> plan, List<Query> within) throws IOException {
         List<Query> each = new ArrayList<>();
         for (Wanted wanted : plan) {
             BooleanQuery.Builder query = new BooleanQuery.Builder();
             query.add(of(wanted, amounts(plan)), Occur.MUST);
-            within.forEach(term -> query.add(new TermQuery(term), Occur.FILTER));
+            within.forEach(filter -> query.add(filter, Occur.FILTER));
             each.add(query.build());
         }
         return each;

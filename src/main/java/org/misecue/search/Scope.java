@@ -3,7 +3,9 @@ package org.misecue.search;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.SortedDocValuesField;
@@ -31,6 +33,9 @@ sealed interface Scope {
     /** Best first. */
     List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException;
 
+    /** For a query without words, by which none is better: of each episode the first. */
+    List<Found> some(IndexSearcher searcher, Query query, int most) throws IOException;
+
     /** What tells an episode's passages from those of others; empty where there are no others. */
     List<Term> of(Path episode);
 
@@ -42,6 +47,11 @@ sealed interface Scope {
                 best.add(new Found(found.doc, found.score, folder));
             }
             return best;
+        }
+
+        @Override
+        public List<Found> some(IndexSearcher searcher, Query query, int most) throws IOException {
+            return best(searcher, query, most);
         }
 
         @Override
@@ -71,6 +81,15 @@ sealed interface Scope {
                 best.add(new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString())));
             }
             return best;
+        }
+
+        @Override
+        public List<Found> some(IndexSearcher searcher, Query query, int most) throws IOException {
+            Map<Path, Found> first = new LinkedHashMap<>();
+            for (Found found : best(searcher, query, Math.max(1, searcher.count(query)))) {
+                first.putIfAbsent(found.episode(), found);
+            }
+            return first.values().stream().limit(most).toList();
         }
 
         @Override

@@ -11,10 +11,13 @@ import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
+import org.apache.lucene.document.LongPoint;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.IndexOptions;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.store.ByteArrayDataInput;
 import org.apache.lucene.store.ByteBuffersDataOutput;
 import org.apache.lucene.util.BytesRef;
@@ -30,6 +33,8 @@ final class WindowDocument {
     /** What an amount of something is found by. */
     static final String OF = "of";
 
+    private static final String SPEAKER_WORD = "speakerWord";
+    private static final String TOPIC = "topic";
     private static final String KIND = "kind";
     private static final String SOURCE = "source";
     private static final String START = "start";
@@ -53,7 +58,15 @@ final class WindowDocument {
         document.add(new StoredField(SOURCE, passage.source()));
         document.add(new StoredField(START, passage.start().toMillis()));
         document.add(new StoredField(END, passage.end().toMillis()));
-        passage.speaker().ifPresent(speaker -> document.add(new StoredField(SPEAKER, speaker)));
+        document.add(new LongPoint(START, passage.start().toMillis()));
+        passage.speaker().ifPresent(speaker -> {
+            document.add(new StoredField(SPEAKER, speaker));
+            Token.of(speaker).forEach(word -> document.add(new StringField(SPEAKER_WORD, word.word(), Field.Store.NO)));
+        });
+        passage.topics().stream()
+                .flatMap(topic -> terms(topic).stream())
+                .distinct()
+                .forEach(term -> document.add(new StringField(TOPIC, term, Field.Store.NO)));
         document.add(new StoredField(TEXT, window.text()));
         document.add(new StoredField(OWN_LENGTH, window.ownLength()));
         document.add(new StoredField(TEXT_END, window.textEnd().toMillis()));
@@ -85,7 +98,8 @@ final class WindowDocument {
                 Integer.parseInt(document.get(STEP)),
                 Optional.ofNullable(document.get(SPEAKER)),
                 List.of(),
-                List.of());
+                List.of(),
+                Set.of());
         return new Window(
                 passage,
                 text,
@@ -95,6 +109,30 @@ final class WindowDocument {
                 Stream.of(document.getValues(AMOUNTS))
                         .map(WindowDocument::amount)
                         .toList());
+    }
+
+    private static List<String> terms(Topic topic) {
+        return Token.of(topic.name()).stream()
+                .map(word -> topic.kind() + " " + word.stem())
+                .toList();
+    }
+
+    /** What the passages of a narrowing must be, all of it. */
+    static List<Query> filters(Narrowing narrowing) {
+        List<Query> filters = new ArrayList<>();
+        narrowing.step().ifPresent(step -> filters.add(new TermQuery(step(step))));
+        narrowing.topics().stream()
+                .flatMap(topic -> terms(topic).stream())
+                .forEach(term -> filters.add(new TermQuery(new Term(TOPIC, term))));
+        narrowing.speakers().stream()
+                .flatMap(name -> Token.of(name).stream())
+                .forEach(word -> filters.add(new TermQuery(new Term(SPEAKER_WORD, word.word()))));
+        if (narrowing.from().isPresent() || narrowing.to().isPresent()) {
+            long from = narrowing.from().map(Duration::toMillis).orElse(Long.MIN_VALUE);
+            long to = narrowing.to().map(time -> time.toMillis() - 1).orElse(Long.MAX_VALUE);
+            filters.add(LongPoint.newRangeQuery(START, from, to));
+        }
+        return filters;
     }
 
     static Term kind(Passage.Kind kind) {

@@ -1,12 +1,13 @@
 /**
- * The index over what was said, the steps and the shots. {@link org.misecue.search.MomentIndex} is the way in for one
+ * The index over what was said, the steps, the shots and the ingredients. {@link org.misecue.search.MomentIndex} is the way in for one
  * episode and {@link org.misecue.search.ArchiveIndex} for an archive of them: each makes an index of {@link
  * org.misecue.search.Passage}s and gives a {@link org.misecue.search.FindResult}, which {@link org.misecue.search.FindText}
  * and {@link org.misecue.search.FindJson} write out.
  *
- * <p>The journey of a query: {@code Ask} reads it, {@code Plan} adds other names and spellings ({@code Wanted}), {@code
+ * <p>The journey of a query: {@code Ask} and {@code Narrowing} read it, {@code Plan} adds other names and spellings ({@code Wanted}), {@code
  * Beginnings} has what an unfinished word may become, {@code Queries} asks Lucene for passages, {@code Scope} puts the
- * answers in order, {@code Spotter} finds the words in each and so the moment, {@code Folding} makes one of near repeats.
+ * answers in order, {@code Nearby} finds what is said in several passages, {@code Spotter} finds the words in each and so the
+ * moment, {@code Folding} makes one of near repeats.
  * The journey of a passage: {@code Window} looks over the cue's border, {@code Token} and {@code Forms} give each word its
  * stem and sound, {@code AmountKeys} each amount its value, {@code Terms} and {@code WindowDocument} say how Lucene keeps it.
  */

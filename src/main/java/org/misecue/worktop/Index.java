@@ -36,7 +36,11 @@ public final class Index {
     /** @return how many passages it has */
     public int build() {
         List<Passage> passages = Findable.passages(
-                worktop.recipe(), worktop.narrations(), worktop.alignment(), NamedAmounts.of(worktop.heard()));
+                worktop.recipe(),
+                worktop.narrations(),
+                worktop.alignment(),
+                NamedAmounts.of(worktop.heard()),
+                worktop.pantry());
         episode.state().ready();
         MomentIndex.build(episode.folder(), passages, Findable.names(worktop.pantry()));
         episode.state().write(STAMP, Stamp.of(episode, worktop.ownPantry()));

@@ -101,7 +101,8 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
                 recipe,
                 narrations,
                 Aligner.align(recipe, narrations, pantry),
-                NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)));
+                NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)),
+                pantry);
     }
 
     /** Whatever fails here may fail for this episode only: the others go on. */

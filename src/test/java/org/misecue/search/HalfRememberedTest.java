@@ -80,6 +80,7 @@ class HalfRememberedTest {
                 step,
                 said.speaker(),
                 said.words(),
-                List.of());
+                List.of(),
+                Set.of());
     }
 }

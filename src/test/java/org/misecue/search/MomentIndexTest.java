@@ -101,7 +101,8 @@ class MomentIndexTest {
                 1,
                 Optional.of("Ada"),
                 List.of(),
-                List.of());
+                List.of(),
+                Set.of());
         Passage second = new Passage(
                 Passage.Kind.NARRATION,
                 "a.vtt",
@@ -111,7 +112,8 @@ class MomentIndexTest {
                 2,
                 Optional.of("Bo"),
                 List.of(),
-                List.of());
+                List.of(),
+                Set.of());
         build(first, second);
         assertThat(only("butter step:2").speaker()).contains("Bo");
         assertThat(only("step:1").quote()).isEqualTo("butter");
@@ -287,7 +289,8 @@ class MomentIndexTest {
                 0,
                 Optional.empty(),
                 List.of(words),
-                List.of());
+                List.of(),
+                Set.of());
     }
 
     private static Word word(String text, long millis) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.narration.Word;
 
 /** Passages for tests. */
@@ -28,6 +29,7 @@ final class Talk {
                 0,
                 Optional.empty(),
                 words,
-                List.of());
+                List.of(),
+                Set.of());
     }
 }

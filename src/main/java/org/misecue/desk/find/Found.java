@@ -12,11 +12,13 @@ import org.misecue.search.Hit;
  *
  * @param words that were asked; blank before anybody asked
  * @param nearest what was found instead, where nobody says these words
+ * @param caution what to mind, in a sentence
  * @param more whether only the best are shown
  */
-public record Found(String words, List<FoundMoment> moments, Optional<String> nearest, boolean more) {
+public record Found(
+        String words, List<FoundMoment> moments, Optional<String> nearest, Optional<String> caution, boolean more) {
 
-    static final Found NOTHING_ASKED = new Found("", List.of(), Optional.empty(), false);
+    static final Found NOTHING_ASKED = new Found("", List.of(), Optional.empty(), Optional.empty(), false);
 
     /** More than anybody looks through; another word narrows it down. */
     private static final int MOST = 30;
@@ -28,6 +30,7 @@ public record Found(String words, List<FoundMoment> moments, Optional<String> ne
                 words,
                 result.hits().stream().limit(MOST).map(show).toList(),
                 result.suggestion(),
+                result.caution(),
                 result.hits().size() > MOST);
     }
 
@@ -38,7 +41,7 @@ public record Found(String words, List<FoundMoment> moments, Optional<String> ne
     /** In words, for the page and for whoever listens to it. */
     public String count() {
         if (moments.isEmpty()) {
-            return nearest.isPresent() ? "No moment" : "Nobody says that";
+            return nearest.isPresent() || caution.isPresent() ? "No moment" : "Nobody says that";
         }
         String number = moments.size() == 1 ? "1 moment" : moments.size() + " moments";
         return more ? "The best " + number : number;

@@ -62,6 +62,9 @@ public record FoundMoment(
             String roll,
             String place) {
         List<String> about = new ArrayList<>();
+        if (hit.kind() == Passage.Kind.INGREDIENT) {
+            about.add("in the list of ingredients");
+        }
         if (hit.step() > 0) {
             about.add((hit.kind() == Passage.Kind.STEP ? "written in step " : "step ") + hit.step());
         }
