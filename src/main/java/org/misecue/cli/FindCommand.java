@@ -44,7 +44,7 @@ import picocli.CommandLine.Parameters;
 final class FindCommand extends MisecueCommand {
 
     /** The shell keeps the quotes of speaker:"Ada Fenn" for itself. */
-    private static final Pattern NARROWING = Pattern.compile("(?i)((?:speaker|ingredient|allergen):)([^\"]+)");
+    private static final Pattern NARROWING = Pattern.compile("(?i)((?:speaker|ingredient|allergen):)([^\"]*\\s[^\"]*)");
 
     @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What to look for.")
     private List<String> words = List.of();

@@ -93,6 +93,27 @@ record Ask(List<Part> parts, Narrowing within, boolean goingOn) {
         return new Ask(parts.subList(0, parts.size() - 1), within, false);
     }
 
+    /** The same words in any order, for what nobody said in just this one. */
+    Ask withoutQuotes() {
+        List<Part> loose = new ArrayList<>();
+        for (Part part : parts) {
+            if (!part.quoted()) {
+                loose.add(part);
+                continue;
+            }
+            String before = "";
+            for (Token token : part.tokens()) {
+                loose.add(Part.word(token, DOERS.contains(before)));
+                before = token.word();
+            }
+        }
+        return new Ask(withoutCommonWords(loose), within, false);
+    }
+
+    boolean hasQuotes() {
+        return parts.stream().anyMatch(Part::quoted);
+    }
+
     private static Optional<Part> last(List<Part> parts) {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.get(parts.size() - 1));
     }

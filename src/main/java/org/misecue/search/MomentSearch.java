@@ -43,16 +43,26 @@ final class MomentSearch {
     /** What the recipe or the shot list has. */
     private record Step(Scope.Found found, Window window) {
 
+        boolean isListed() {
+            return window.passage().kind() == Passage.Kind.INGREDIENT;
+        }
+
         boolean isOn(Hit hit) {
             return hit.step() == window.passage().step() && hit.episode().equals(found.episode());
         }
     }
 
-    FindResult find(String query, Ask ask, int limit) throws IOException {
+    FindResult find(String query, Ask asked, int limit) throws IOException {
+        Ask ask = asked;
         Folding hits = new Folding(limit);
         List<Hit> written = new ArrayList<>();
         List<Wanted> strict = Plan.strict(ask, searcher);
         boolean said = addAll(strict, ask, hits, written);
+        if (!said && ask.hasQuotes()) {
+            ask = ask.withoutQuotes();
+            strict = Plan.strict(ask, searcher);
+            said = addAll(strict, ask, hits, written);
+        }
         if (hits.isFull() || strict.isEmpty()) {
             return result(query, ask, hits, written, Optional.empty());
         }
@@ -92,6 +102,13 @@ final class MomentSearch {
      */
     private boolean addAll(List<Wanted> plan, Ask ask, Folding hits, List<Hit> written) throws IOException {
         List<Step> steps = steps(plan, ask, lookedAt(hits));
+        if (plan.isEmpty()) {
+            // Nothing tells these apart; that a recipe lists it is surest.
+            steps.stream()
+                    .filter(Step::isListed)
+                    .flatMap(step -> hit(step, plan).stream())
+                    .forEach(hits::add);
+        }
         List<Hit> said = said(plan, BySound.NONE, steps, ask, hits);
         said.stream().filter(hit -> !isAnnounced(hit, steps)).forEach(hits::add);
         for (Step step : steps) {
@@ -99,9 +116,7 @@ final class MomentSearch {
                 double score = Math.min(step.found().score(), hits.leastScore());
                 nearby(plan, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
-            new Spotter(plan)
-                    .hit(step.found().episode(), step.window(), step.found().score())
-                    .ifPresent(written::add);
+            hit(step, plan).filter(hit -> !plan.isEmpty() || !step.isListed()).ifPresent(written::add);
         }
         said.stream()
                 .filter(hit -> isAnnounced(hit, steps))
@@ -112,6 +127,11 @@ final class MomentSearch {
         List<Hit> sounding = said(plan, BySound.UNSAID, steps, ask, hits);
         sounding.forEach(hits::add);
         return !said.isEmpty() || !sounding.isEmpty();
+    }
+
+    private static Optional<Hit> hit(Step step, List<Wanted> plan) {
+        return new Spotter(plan)
+                .hit(step.found().episode(), step.window(), step.found().score());
     }
 
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {

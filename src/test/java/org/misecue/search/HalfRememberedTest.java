@@ -49,6 +49,8 @@ class HalfRememberedTest {
         "plum jam layers, 190",
         "fold flour, 120",
         "plastic wrap in pan, 260",
+        // in quotes, and nobody said just that
+        "'\"when does she mash it\"', 62",
     })
     void the_moment_comes_first(String query, long second) {
         assertThat(found(query).get(0).at()).isBetween(at(second), at(second + 9));
