@@ -17,7 +17,7 @@ import org.apache.lucene.search.TermQuery;
 final class MomentSearch {
 
     /** More passages are looked at than are shown, since near repeats become one. */
-    private static final int LOOKED_AT_PER_HIT = 5;
+    private static final int LOOKED_AT_PER_HIT = 3;
 
     private static final int LOOKED_AT_MOST = 10_000;
 
@@ -101,7 +101,7 @@ final class MomentSearch {
      * @return whether somebody said it all in one passage
      */
     private boolean addAll(List<Wanted> plan, Ask ask, Folding hits, List<Hit> written) throws IOException {
-        List<Step> steps = steps(plan, ask, lookedAt(hits));
+        List<Step> steps = steps(plan, ask, hits.limit());
         if (plan.isEmpty()) {
             // Nothing tells these apart; that a recipe lists it is surest.
             steps.stream()
