@@ -62,8 +62,10 @@ public final class FindText {
         out.append(String.format("%8s  ", Clock.hms(hit.at())));
         appendQuote(hit, bold, out);
         out.append("\n          ");
-        if (hit.kind() == Passage.Kind.INGREDIENT) {
-            out.append("listed · ");
+        switch (hit.kind()) {
+            case INGREDIENT -> out.append("listed · ");
+            case SHOWN -> out.append("shown · ");
+            default -> {}
         }
         if (hit.step() > 0) {
             out.append("step ").append(hit.step()).append(" · ");

@@ -40,15 +40,21 @@ final class MomentSearch {
         this.scope = scope;
     }
 
-    /** What the recipe or the shot list has. */
+    /** What the recipe or the shot list has, or what stood in the picture. */
     private record Step(Scope.Found found, Window window) {
 
         boolean isListed() {
             return window.passage().kind() == Passage.Kind.INGREDIENT;
         }
 
+        boolean isDone() {
+            return window.passage().kind() != Passage.Kind.SHOWN;
+        }
+
         boolean isOn(Hit hit) {
-            return hit.step() == window.passage().step() && hit.episode().equals(found.episode());
+            return isDone()
+                    && hit.step() == window.passage().step()
+                    && hit.episode().equals(found.episode());
         }
     }
 
@@ -112,8 +118,12 @@ final class MomentSearch {
         List<Hit> said = said(plan, BySound.NONE, steps, ask, hits);
         said.stream().filter(hit -> !isAnnounced(hit, steps)).forEach(hits::add);
         for (Step step : steps) {
+            double score = Math.min(step.found().score(), hits.leastScore());
+            if (!step.isDone()) {
+                hit(step, plan).ifPresent(hit -> hits.add(hit.scoring(score)));
+                continue;
+            }
             if (!hits.isFull()) {
-                double score = Math.min(step.found().score(), hits.leastScore());
                 nearby(plan, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
             hit(step, plan).filter(hit -> !plan.isEmpty() || !step.isListed()).ifPresent(written::add);
@@ -147,8 +157,8 @@ final class MomentSearch {
     /** The list of ingredients is looked at for what they are and carry; its words stand in the steps. */
     private static List<Passage.Kind> written(Ask ask) {
         return ask.within().topics().isEmpty()
-                ? List.of(Passage.Kind.STEP, Passage.Kind.SHOT)
-                : List.of(Passage.Kind.INGREDIENT, Passage.Kind.STEP, Passage.Kind.SHOT);
+                ? List.of(Passage.Kind.SHOWN, Passage.Kind.STEP, Passage.Kind.SHOT)
+                : List.of(Passage.Kind.INGREDIENT, Passage.Kind.STEP);
     }
 
     /** What has all of it in one passage, best first. */

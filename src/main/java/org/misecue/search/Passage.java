@@ -33,12 +33,19 @@ public record Passage(
         NARRATION,
         STEP,
         SHOT,
+        /** Writing in the picture; its source is the film. */
+        SHOWN,
         /** A line of the list of ingredients: only for what it is about, its words stand in steps. */
         INGREDIENT
     }
 
     public Passage about(Set<Topic> known) {
         return new Passage(kind, source, start, end, text, step, speaker, words, amounts, Set.copyOf(known));
+    }
+
+    /** What stood in the picture for a while, on the film's clock. */
+    public static Passage shown(String text, int step, String film, Duration start, Duration end) {
+        return new Passage(Kind.SHOWN, film, start, end, text, step, Optional.empty(), List.of(), List.of(), Set.of());
     }
 
     /** An ingredient as the recipe lists it, shown at the time when it is used. */

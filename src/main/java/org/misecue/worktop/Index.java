@@ -3,6 +3,7 @@ package org.misecue.worktop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.misecue.episode.Episode;
 import org.misecue.search.MomentIndex;
@@ -35,12 +36,13 @@ public final class Index {
 
     /** @return how many passages it has */
     public int build() {
-        List<Passage> passages = Findable.passages(
+        List<Passage> passages = new ArrayList<>(Findable.passages(
                 worktop.recipe(),
                 worktop.narrations(),
                 worktop.alignment(),
                 NamedAmounts.of(worktop.heard()),
-                worktop.pantry());
+                worktop.pantry()));
+        passages.addAll(ShownPassages.of(worktop.clocks(), worktop.narrations(), worktop.alignment()));
         episode.state().ready();
         MomentIndex.build(episode.folder(), passages, Findable.names(worktop.pantry()));
         episode.state().write(STAMP, Stamp.of(episode, worktop.ownPantry()));

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.misecue.episode.Episode;
 import org.misecue.episode.OutFolder;
 import org.misecue.shown.ShownJson;
 import org.misecue.shown.ShownText;
@@ -20,8 +21,17 @@ final class KeptReading {
     /** @param name of the film relative to the episode */
     KeptReading(OutFolder state, Path film, String name) {
         this.state = state;
-        this.file = "shown/" + name.substring(name.lastIndexOf('/') + 1) + ".json";
+        this.file = file(name);
         this.mark = ShownJson.mark(film);
+    }
+
+    private static String file(String name) {
+        return "shown/" + name.substring(name.lastIndexOf('/') + 1) + ".json";
+    }
+
+    /** Where what a film shows is kept, if it was read. */
+    static Path file(Episode episode, Path film) {
+        return episode.state().path(file(episode.name(film)));
     }
 
     /** Empty where the film was never read, or is another one now. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.misecue.align.Aligner;
+import org.misecue.align.Alignment;
 import org.misecue.compare.Comparer;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
@@ -89,20 +90,20 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
                         found.narration().stream().flatMap(file -> trying(() -> heard.narration(file), notes).stream()),
                         inside)
                 .toList());
-        List<Passage> passages = trying(() -> withSteps(found, narrations, pantry), notes)
+        List<Passage> passages = trying(() -> withSteps(heard.clocks(), narrations, pantry), notes)
                 .orElseGet(() -> Findable.passages(narrations));
         List<Set<String>> names = pantry == usual.pantry() ? List.of() : Findable.names(pantry);
         return new Reading(passages, names, List.copyOf(notes));
     }
 
-    private static List<Passage> withSteps(Episode episode, List<Narration> narrations, Pantry pantry) {
+    private static List<Passage> withSteps(FilmClocks clocks, List<Narration> narrations, Pantry pantry) {
+        Episode episode = clocks.episode();
         Recipe recipe = RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry);
-        return Findable.passages(
-                recipe,
-                narrations,
-                Aligner.align(recipe, narrations, pantry),
-                NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)),
-                pantry);
+        Alignment alignment = Aligner.align(recipe, narrations, pantry);
+        List<Passage> passages = new ArrayList<>(Findable.passages(
+                recipe, narrations, alignment, NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)), pantry));
+        passages.addAll(ShownPassages.of(clocks, narrations, alignment));
+        return passages;
     }
 
     /** Whatever fails here may fail for this episode only: the others go on. */

@@ -27,7 +27,8 @@ final class Stamp {
                                 episode.state().path("corrections.yaml")),
                         own.files().stream(),
                         episode.narration().stream(),
-                        episode.footage().stream())
+                        episode.footage().stream(),
+                        episode.footage().stream().map(film -> KeptReading.file(episode, film)))
                 .flatMap(files -> files)
                 .filter(Files::exists)
                 .forEach(file -> stamp.append(line(episode, file)));

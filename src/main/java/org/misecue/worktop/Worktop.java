@@ -418,6 +418,10 @@ public final class Worktop {
         return films;
     }
 
+    FilmClocks clocks() {
+        return clocks.get();
+    }
+
     /** The film on whose clock a narration runs: that of its offset, of the same name, or the only one there is. */
     public Optional<Path> filmOf(String narration) {
         return clocks.get().filmOf(narration);

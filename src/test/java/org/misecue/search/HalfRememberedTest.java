@@ -34,6 +34,7 @@ class HalfRememberedTest {
         passages.add(Passage.step(2, "Fold in the flour.", "recipe.md", at(85), at(150)));
         passages.add(
                 Passage.step(3, "Poke the cake and spread the jam between layers.", "recipe.md", at(150), at(250)));
+        passages.add(Passage.shown("180 g rye flour / 2 eggs", 2, "footage/take-1.mp4", at(100), at(104)));
         MomentIndex.build(
                 episode, passages, List.of(Set.of("mashed banana", "banana"), Set.of("cling film", "plastic wrap")));
     }
@@ -54,6 +55,15 @@ class HalfRememberedTest {
     })
     void the_moment_comes_first(String query, long second) {
         assertThat(found(query).get(0).at()).isBetween(at(second), at(second + 9));
+    }
+
+    @Test
+    void writing_in_the_picture_is_found_on_the_film() {
+        Hit hit = found("rye flour").get(0);
+        assertThat(hit.kind()).isEqualTo(Passage.Kind.SHOWN);
+        assertThat(hit.source()).isEqualTo("footage/take-1.mp4");
+        assertThat(FindText.of(MomentIndex.find(episode, "rye flour", 1), false))
+                .contains("shown · step 2 · footage/take-1.mp4");
     }
 
     @Test

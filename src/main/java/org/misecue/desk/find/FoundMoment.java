@@ -62,8 +62,10 @@ public record FoundMoment(
             String roll,
             String place) {
         List<String> about = new ArrayList<>();
-        if (hit.kind() == Passage.Kind.INGREDIENT) {
-            about.add("in the list of ingredients");
+        switch (hit.kind()) {
+            case INGREDIENT -> about.add("in the list of ingredients");
+            case SHOWN -> about.add("shown in the picture");
+            default -> {}
         }
         if (hit.step() > 0) {
             about.add((hit.kind() == Passage.Kind.STEP ? "written in step " : "step ") + hit.step());
