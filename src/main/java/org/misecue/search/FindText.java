@@ -64,6 +64,7 @@ public final class FindText {
         out.append("\n          ");
         switch (hit.kind()) {
             case INGREDIENT -> out.append("listed · ");
+            case SHOT -> out.append("to film · ");
             case SHOWN -> out.append("shown · ");
             default -> {}
         }

@@ -47,8 +47,13 @@ final class MomentSearch {
             return window.passage().kind() == Passage.Kind.INGREDIENT;
         }
 
+        /** Whether it tells what is done, and so when it is said. */
         boolean isDone() {
-            return window.passage().kind() != Passage.Kind.SHOWN;
+            return window.passage().kind() == Passage.Kind.STEP;
+        }
+
+        boolean isShown() {
+            return window.passage().kind() == Passage.Kind.SHOWN;
         }
 
         boolean isOn(Hit hit) {
@@ -119,11 +124,11 @@ final class MomentSearch {
         said.stream().filter(hit -> !isAnnounced(hit, steps)).forEach(hits::add);
         for (Step step : steps) {
             double score = Math.min(step.found().score(), hits.leastScore());
-            if (!step.isDone()) {
+            if (step.isShown()) {
                 hit(step, plan).ifPresent(hit -> hits.add(hit.scoring(score)));
                 continue;
             }
-            if (!hits.isFull()) {
+            if (step.isDone() && !hits.isFull()) {
                 nearby(plan, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
             hit(step, plan).filter(hit -> !plan.isEmpty() || !step.isListed()).ifPresent(written::add);

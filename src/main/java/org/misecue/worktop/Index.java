@@ -42,6 +42,7 @@ public final class Index {
                 worktop.alignment(),
                 NamedAmounts.of(worktop.heard()),
                 worktop.pantry()));
+        passages.addAll(ShotPassages.of(worktop, worktop.alignment()));
         passages.addAll(ShownPassages.of(worktop.clocks(), worktop.narrations(), worktop.alignment()));
         episode.state().ready();
         MomentIndex.build(episode.folder(), passages, Findable.names(worktop.pantry()));

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
 import org.misecue.compare.Comparer;
+import org.misecue.compare.Picture;
 import org.misecue.episode.Correction;
 import org.misecue.episode.Corrections;
 import org.misecue.episode.Episode;
@@ -96,12 +97,14 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
         return new Reading(passages, names, List.copyOf(notes));
     }
 
-    private static List<Passage> withSteps(FilmClocks clocks, List<Narration> narrations, Pantry pantry) {
+    private List<Passage> withSteps(FilmClocks clocks, List<Narration> narrations, Pantry pantry) {
         Episode episode = clocks.episode();
         Recipe recipe = RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry);
         Alignment alignment = Aligner.align(recipe, narrations, pantry);
         List<Passage> passages = new ArrayList<>(Findable.passages(
                 recipe, narrations, alignment, NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)), pantry));
+        Worktop worktop = new Worktop(episode, own, () -> pantry, one -> Picture.NONE);
+        passages.addAll(ShotPassages.of(worktop, alignment));
         passages.addAll(ShownPassages.of(clocks, narrations, alignment));
         return passages;
     }

@@ -64,6 +64,7 @@ public record FoundMoment(
         List<String> about = new ArrayList<>();
         switch (hit.kind()) {
             case INGREDIENT -> about.add("in the list of ingredients");
+            case SHOT -> about.add("in the shot list");
             case SHOWN -> about.add("shown in the picture");
             default -> {}
         }
