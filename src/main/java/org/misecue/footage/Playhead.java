@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.avutil.AVRational;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -21,7 +22,9 @@ final class Playhead implements AutoCloseable {
     /** How far before the moment to begin where the file's index leads too far, as with reordered frames. */
     private static final List<Duration> RUN_UPS = List.of(Duration.ZERO, Duration.ofSeconds(10), Duration.ofDays(1));
 
-    /** Indexes name the time of decoding; a frame is shown later than that, by less than this. */
+    /** Indexes name the time of decoding; a frame is shown later than that, by no more than so many frames … */
+    private static final int REORDERED = 5;
+    /** … or by less than this, where nobody knows how long frames last. */
     private static final Duration REORDERING = Duration.ofSeconds(1);
 
     private final Decoder decoder;
@@ -77,7 +80,7 @@ final class Playhead implements AutoCloseable {
      */
     void forward(Duration at) {
         long target = decoder.ticks(at.plus(ROUNDING));
-        Duration safe = at.minus(REORDERING);
+        Duration safe = at.minus(reordering());
         if (decoder.canLeapTo(safe)) {
             decoder.seek(safe);
             more = decoder.next(upcoming);
@@ -88,6 +91,15 @@ final class Playhead implements AutoCloseable {
         while (more && upcoming.pts() <= target) {
             advance();
         }
+    }
+
+    private Duration reordering() {
+        AVRational rate = decoder.stream().avg_frame_rate();
+        if (rate.num() <= 0 || rate.den() <= 0) {
+            return REORDERING;
+        }
+        Duration frames = Duration.ofNanos(REORDERED * 1_000_000_000L * rate.den() / rate.num());
+        return frames.compareTo(REORDERING) < 0 ? frames : REORDERING;
     }
 
     Decoder decoder() {
