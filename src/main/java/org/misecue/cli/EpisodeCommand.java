@@ -1,6 +1,10 @@
 package org.misecue.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
+import org.misecue.footage.FilmInfo;
+import org.misecue.notice.BadInput;
+import org.misecue.notice.Place;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Parameters;
 
@@ -20,5 +24,21 @@ abstract class EpisodeCommand extends MisecueCommand {
 
     Worktop open() {
         return open(folder);
+    }
+
+    /**
+     * The films with what they hold.
+     *
+     * @param to what is to be done with them, in a word
+     * @throws BadInput if there is none
+     */
+    static Map<Path, FilmInfo> films(Worktop worktop, String to) {
+        Map<Path, FilmInfo> films = worktop.films();
+        if (films.isEmpty()) {
+            throw new BadInput(
+                    Place.of("footage"),
+                    "there is no film to " + to + "; put the camera's files there, named like their narration.");
+        }
+        return films;
     }
 }

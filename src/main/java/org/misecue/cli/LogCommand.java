@@ -9,8 +9,6 @@ import org.misecue.edit.ShotLogCsv;
 import org.misecue.edit.ShotLogJson;
 import org.misecue.edit.ShotLogText;
 import org.misecue.footage.FilmInfo;
-import org.misecue.notice.BadInput;
-import org.misecue.notice.Place;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,12 +36,7 @@ final class LogCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
-        Map<Path, FilmInfo> films = worktop.films();
-        if (films.isEmpty()) {
-            throw new BadInput(
-                    Place.of("footage"),
-                    "there is no film to log; put the camera's files there, named like their narration.");
-        }
+        Map<Path, FilmInfo> films = films(worktop, "log");
         List<FilmedTalk> talks = films.entrySet().stream()
                 .map(film -> talk(worktop, film.getKey(), film.getValue()))
                 .toList();

@@ -15,7 +15,6 @@ import org.misecue.episode.OutFolder;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Track;
 import org.misecue.narration.Narration;
-import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.publish.Chapter;
@@ -39,12 +38,7 @@ final class MarkersCommand extends EpisodeCommand {
     @Override
     public Integer call() {
         Worktop worktop = open();
-        Map<Path, FilmInfo> films = worktop.films();
-        if (films.isEmpty()) {
-            throw new BadInput(
-                    Place.of("footage"),
-                    "there is no film to mark; put the camera's files there, named like their narration.");
-        }
+        Map<Path, FilmInfo> films = films(worktop, "mark");
         tell(worktop.narrationNotes());
         List<MarkedFilm> marked = new ArrayList<>();
         films.forEach((path, film) -> marked.add(marked(worktop, path, film)));

@@ -195,7 +195,7 @@ final class MomentSearch {
     private List<Hit> nearby(List<Wanted> plan, List<Query> within, int most) throws IOException {
         Spotter spotter = new Spotter(plan);
         List<Hit> hits = new ArrayList<>();
-        for (Nearby.Ranked said : new Nearby(searcher, scope).best(plan, within, LOOKED_AT_MOST)) {
+        for (Nearby.Said said : new Nearby(searcher, scope).best(plan, within)) {
             if (hits.size() < most) {
                 spotter.hit(said.found().episode(), said.window(), said.found().score())
                         .ifPresent(hits::add);

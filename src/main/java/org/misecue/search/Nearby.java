@@ -38,7 +38,7 @@ final class Nearby {
     }
 
     /** A passage in which something of it is said. */
-    private record Said(Found found, Window window) {
+    record Said(Found found, Window window) {
 
         /** How much less something counts that is said there, beside the same here; nothing where it is too far. */
         double share(Said there, boolean doing) {
@@ -60,10 +60,8 @@ final class Nearby {
     /** Where one thing is said. */
     private record Each(Wanted wanted, List<Said> said) {}
 
-    record Ranked(Window window, Found found) {}
-
     /** Best first; the passages themselves, each with what is said around it in its score. */
-    List<Ranked> best(List<Wanted> plan, List<Query> within, int most) throws IOException {
+    List<Said> best(List<Wanted> plan, List<Query> within) throws IOException {
         List<Each> each = new ArrayList<>();
         List<Query> queries = new Queries(searcher.getIndexReader(), BySound.ALL).each(plan, within);
         for (int i = 0; i < plan.size(); i++) {
@@ -74,10 +72,8 @@ final class Nearby {
             each.add(new Each(plan.get(i), said));
         }
         return passages.values().stream()
-                .map(here -> new Ranked(here.window(), here.found().scoring(around(here, each))))
-                .sorted(Comparator.comparingDouble(
-                        (Ranked ranked) -> -ranked.found().score()))
-                .limit(most)
+                .map(here -> new Said(here.found().scoring(around(here, each)), here.window()))
+                .sorted(Comparator.comparingDouble((Said said) -> -said.found().score()))
                 .toList();
     }
 

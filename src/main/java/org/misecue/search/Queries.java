@@ -52,8 +52,9 @@ final class Queries {
      */
     Query of(List<Wanted> plan, List<Query> within) throws IOException {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
+        List<String> amounts = amounts(plan);
         for (Wanted wanted : plan) {
-            query.add(of(wanted, amounts(plan)), Occur.MUST);
+            query.add(of(wanted, amounts), Occur.MUST);
         }
         if (plan.size() > 1) {
             query.add(new BoostQuery(together(plan), TOGETHER), Occur.SHOULD);
@@ -65,9 +66,10 @@ final class Queries {
     /** A query for each thing that is wanted. */
     List<Query> each(List<Wanted> plan, List<Query> within) throws IOException {
         List<Query> each = new ArrayList<>();
+        List<String> amounts = amounts(plan);
         for (Wanted wanted : plan) {
             BooleanQuery.Builder query = new BooleanQuery.Builder();
-            query.add(of(wanted, amounts(plan)), Occur.MUST);
+            query.add(of(wanted, amounts), Occur.MUST);
             within.forEach(filter -> query.add(filter, Occur.FILTER));
             each.add(query.build());
         }

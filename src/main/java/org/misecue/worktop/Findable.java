@@ -54,7 +54,8 @@ final class Findable {
         return passages;
     }
 
-    private static Optional<StepSpan> span(Alignment alignment, int step) {
+    /** When a step is on for the first time. */
+    static Optional<StepSpan> span(Alignment alignment, int step) {
         return alignment.spans().stream().filter(span -> span.step() == step).findFirst();
     }
 

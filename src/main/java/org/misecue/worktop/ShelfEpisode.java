@@ -23,7 +23,6 @@ import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
-import org.misecue.recipe.RecipeReader;
 import org.misecue.search.Passage;
 import org.misecue.search.Shelved;
 
@@ -99,11 +98,11 @@ record ShelfEpisode(String name, String stamp, Optional<Episode> episode, OwnPan
 
     private List<Passage> withSteps(FilmClocks clocks, List<Narration> narrations, Pantry pantry) {
         Episode episode = clocks.episode();
-        Recipe recipe = RecipeReader.read(episode.recipe(), episode.name(episode.recipe()), pantry);
+        Worktop worktop = new Worktop(episode, own, () -> pantry, one -> Picture.NONE);
+        Recipe recipe = worktop.recipe();
         Alignment alignment = Aligner.align(recipe, narrations, pantry);
         List<Passage> passages = new ArrayList<>(Findable.passages(
                 recipe, narrations, alignment, NamedAmounts.of(Comparer.compare(recipe, narrations, pantry)), pantry));
-        Worktop worktop = new Worktop(episode, own, () -> pantry, one -> Picture.NONE);
         passages.addAll(ShotPassages.of(worktop, alignment));
         passages.addAll(ShownPassages.of(clocks, narrations, alignment));
         return passages;

@@ -23,9 +23,8 @@ final class ShotPassages {
         }
         List<Passage> passages = new ArrayList<>();
         for (Shot shot : shots) {
-            alignment.spans().stream()
-                    .filter(span -> span.step() > 0 && span.step() == shot.step())
-                    .findFirst()
+            Findable.span(alignment, shot.step())
+                    .filter(span -> span.step() > 0)
                     .ifPresent(span -> passages.add(passage(shot, span)));
         }
         return passages;

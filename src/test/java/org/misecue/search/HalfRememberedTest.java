@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,17 +83,6 @@ class HalfRememberedTest {
     }
 
     private static Passage said(int start, int step, String text) {
-        Passage said = Talk.said(start, text);
-        return new Passage(
-                said.kind(),
-                said.source(),
-                said.start(),
-                said.end(),
-                text,
-                step,
-                said.speaker(),
-                said.words(),
-                List.of(),
-                Set.of());
+        return Talk.said(start, text, step, Optional.empty());
     }
 }

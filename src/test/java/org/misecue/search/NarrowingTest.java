@@ -96,17 +96,6 @@ class NarrowingTest {
     }
 
     private static Passage said(int start, int step, String speaker, String text) {
-        Passage said = Talk.said(start, text);
-        return new Passage(
-                said.kind(),
-                said.source(),
-                said.start(),
-                said.end(),
-                text,
-                step,
-                Optional.of(speaker),
-                said.words(),
-                List.of(),
-                Set.of());
+        return Talk.said(start, text, step, Optional.of(speaker));
     }
 }

@@ -16,6 +16,10 @@ final class Talk {
 
     /** Words one second apart; the cue lasts nine seconds. */
     static Passage said(int start, String text) {
+        return said(start, text, 0, Optional.empty());
+    }
+
+    static Passage said(int start, String text, int step, Optional<String> speaker) {
         List<Word> words = new ArrayList<>();
         for (String word : text.split(" ")) {
             words.add(new Word(word, Duration.ofSeconds(start + words.size())));
@@ -26,8 +30,8 @@ final class Talk {
                 Duration.ofSeconds(start),
                 Duration.ofSeconds(start + 9),
                 text,
-                0,
-                Optional.empty(),
+                step,
+                speaker,
                 words,
                 List.of(),
                 Set.of());
