@@ -24,7 +24,7 @@ record Narrowing(
 
     private static final Pattern PIECE = Pattern.compile(
             "(?i)(?<![\\p{L}\\d])(?:(step):\\s*(\\d{1,6})\\b"
-                    + "|(from|to):(\\d\\S*)"
+                    + "|(from|to):(\\d[^\\s\"\u201C\u201D]*)"
                     + "|(speaker|ingredient|allergen):(?:[\"\u201C\u201D]([^\"\u201C\u201D]+)[\"\u201C\u201D]?|([^\\s\"\u201C\u201D]+)))");
 
     static final Narrowing NONE =

@@ -51,6 +51,7 @@ class NarrowingTest {
         "whisk from:0:40 to:1:20,    40 75",
         "whisk to:0:40,              10",
         "whisk from:1:00:00,         3700",
+        "'\"whisk from:1:00:00\"', 3700",
         "ingredient:butter,          10",
         "ingredient:tahini whisk,    75",
         "allergen:sesame,            75 70",
