@@ -30,6 +30,7 @@ public final class ArchiveIndex implements AutoCloseable {
     private final IndexPlace place;
     private final Directory directory;
     private final SearcherManager searchers;
+    private final Vocabulary words = new Vocabulary();
 
     private ArchiveIndex(IndexPlace place, Directory directory, SearcherManager searchers) {
         this.place = place;
@@ -81,7 +82,8 @@ public final class ArchiveIndex implements AutoCloseable {
      */
     public FindResult find(String query, int most) {
         Ask ask = Ask.telling(query);
-        return ask(searcher -> new MomentSearch(searcher, new Scope.Archive()).find(query, ask, Math.max(1, most)));
+        return ask(searcher -> new MomentSearch(searcher, words.read(searcher.getIndexReader()), new Scope.Archive())
+                .find(query, ask, Math.max(1, most)));
     }
 
     /** What it has of each episode, by the episode's name in the order of the names. */

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.lucene.analysis.core.WhitespaceAnalyzer;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
@@ -32,8 +33,11 @@ public final class ArchiveWriter implements AutoCloseable {
     /** Told apart from the index of an episode, and from one that is written otherwise. */
     private static final Map<String, String> FORMAT = Map.of("misecue", "archive " + MomentIndex.FORMAT);
 
-    /** Larger segments are not merged any more, so that one episode's turn never rewrites the archive. */
-    private static final double LARGEST_MERGED_MB = 128;
+    /**
+     * Larger parts are not made by merging, so that who changes one episode never waits for the archive to be rewritten. Who
+     * changes many writes larger ones at once.
+     */
+    private static final double LARGEST_MERGED_MB = 8;
 
     private static final double BUFFER_MB = 64;
     private static final String SHARED = "shared";
@@ -128,9 +132,10 @@ public final class ArchiveWriter implements AutoCloseable {
     public void put(String episode, Shelved shelved, List<Passage> passages, List<Set<String>> otherNames) {
         List<Set<String>> own =
                 otherNames.stream().filter(group -> !shared.contains(group)).toList();
-        List<Document> documents = EpisodeDocuments.of(passages, own);
-        documents.add(ShelfCard.of(episode, shelved));
-        documents.forEach(document -> Scope.Archive.name(episode, document));
+        List<Field> name = Scope.Archive.name(episode);
+        Iterable<Document> documents =
+                Stream.concat(EpisodeDocuments.of(passages, own), Stream.of(ShelfCard.of(episode, shelved)))
+                        .peek(document -> name.forEach(document::add))::iterator;
         write(() -> writer.updateDocuments(all(episode), documents));
     }
 

@@ -1,9 +1,9 @@
 package org.misecue.search;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.MultiTerms;
 import org.apache.lucene.index.TermsEnum;
@@ -18,33 +18,35 @@ final class Beginnings {
 
     private static final int MOST = 20;
 
-    private record Said(String word, int often) {}
-
     private Beginnings() {}
 
-    /** Those that are said most; the word itself is not among them. */
+    /** Those in most passages; the word itself is not among them. */
     static List<String> of(Token begun, IndexReader reader) throws IOException {
-        org.apache.lucene.index.Terms terms = MultiTerms.getTerms(reader, Terms.FIELD);
-        if (terms == null || begun.word().length() < LEAST_LETTERS) {
+        if (begun.word().length() < LEAST_LETTERS) {
             return List.of();
         }
-        return words(new BytesRef(begun.word()), terms.iterator()).stream()
-                .sorted(Comparator.comparingInt(Said::often).reversed().thenComparing(Said::word))
+        Map<String, Integer> often = new TreeMap<>();
+        for (String field : Terms.ALL) {
+            org.apache.lucene.index.Terms terms = MultiTerms.getTerms(reader, field);
+            if (terms != null) {
+                count(new BytesRef(begun.word()), terms.iterator(), often);
+            }
+        }
+        return often.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .limit(MOST)
-                .map(Said::word)
+                .map(Map.Entry::getKey)
                 .toList();
     }
 
-    private static List<Said> words(BytesRef begun, TermsEnum terms) throws IOException {
-        List<Said> words = new ArrayList<>();
+    private static void count(BytesRef begun, TermsEnum terms, Map<String, Integer> often) throws IOException {
         if (terms.seekCeil(begun) == TermsEnum.SeekStatus.END) {
-            return words;
+            return;
         }
         for (BytesRef term = terms.term(); term != null && StringHelper.startsWith(term, begun); term = terms.next()) {
             if (term.length > begun.length) {
-                words.add(new Said(term.utf8ToString(), terms.docFreq()));
+                often.merge(term.utf8ToString(), terms.docFreq(), Integer::sum);
             }
         }
-        return words;
     }
 }

@@ -1,8 +1,8 @@
 package org.misecue.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
 
 /** Everything that can be found of an episode, as Lucene keeps it. */
@@ -10,10 +10,10 @@ final class EpisodeDocuments {
 
     private EpisodeDocuments() {}
 
-    static List<Document> of(List<Passage> passages, List<Set<String>> otherNames) {
-        List<Document> documents = new ArrayList<>();
-        Window.over(passages).forEach(window -> documents.add(WindowDocument.of(window)));
-        documents.addAll(OtherNames.documents(otherNames));
-        return documents;
+    /** One after the other: Lucene takes a document before the next is asked for. */
+    static Stream<Document> of(List<Passage> passages, List<Set<String>> otherNames) {
+        WindowDocument document = new WindowDocument();
+        return Stream.concat(
+                Window.over(passages).stream().map(document::of), OtherNames.documents(otherNames).stream());
     }
 }

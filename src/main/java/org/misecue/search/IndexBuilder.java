@@ -29,9 +29,8 @@ final class IndexBuilder {
         config.setCommitOnClose(false);
         try (NIOFSDirectory directory = new NIOFSDirectory(place.folder());
                 IndexWriter writer = new IndexWriter(directory, config)) {
-            for (Document document : EpisodeDocuments.of(passages, otherNames)) {
-                writer.addDocument(document);
-            }
+            Iterable<Document> documents = EpisodeDocuments.of(passages, otherNames)::iterator;
+            writer.addDocuments(documents);
             writer.forceMerge(1);
             writer.commit();
         }

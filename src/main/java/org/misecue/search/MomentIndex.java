@@ -24,7 +24,7 @@ import org.misecue.notice.BadInput;
 public final class MomentIndex {
 
     /** Another number where passages are kept otherwise than before, so that an older index is made anew. */
-    public static final int FORMAT = 5;
+    public static final int FORMAT = 6;
 
     private MomentIndex() {}
 
@@ -56,7 +56,8 @@ public final class MomentIndex {
                 IndexReader reader = DirectoryReader.open(directory)) {
             IndexSearcher searcher = new IndexSearcher(reader);
             searcher.setQueryCache(null); // it is asked once
-            return new MomentSearch(searcher, new Scope.OneEpisode(episode)).find(query, ask, Math.max(1, limit));
+            return new MomentSearch(searcher, new Vocabulary().read(reader), new Scope.OneEpisode(episode))
+                    .find(query, ask, Math.max(1, limit));
         } catch (IndexNotFoundException e) {
             throw place.missing(e);
         } catch (IOException e) {

@@ -33,10 +33,12 @@ final class MomentSearch {
                     + " is no proof that there is none. Read the labels.";
 
     private final IndexSearcher searcher;
+    private final Vocabulary words;
     private final Scope scope;
 
-    MomentSearch(IndexSearcher searcher, Scope scope) {
+    MomentSearch(IndexSearcher searcher, Vocabulary words, Scope scope) {
         this.searcher = searcher;
+        this.words = words;
         this.scope = scope;
     }
 
@@ -67,25 +69,29 @@ final class MomentSearch {
         Ask ask = asked;
         Folding hits = new Folding(limit);
         List<Hit> written = new ArrayList<>();
-        List<Wanted> strict = Plan.strict(ask, searcher);
+        List<Wanted> strict = Plan.strict(ask, searcher, words);
         boolean said = addAll(strict, ask, hits, written);
         if (!said && ask.hasQuotes()) {
             ask = ask.withoutQuotes();
-            strict = Plan.strict(ask, searcher);
+            strict = Plan.strict(ask, searcher, words);
             said = addAll(strict, ask, hits, written);
         }
         if (hits.isFull() || strict.isEmpty()) {
             return result(query, ask, hits, written, Optional.empty());
         }
-        Spelling spelling = new Spelling(searcher.getIndexReader());
+        Spelling spelling = new Spelling(searcher.getIndexReader(), words);
         List<String> longer = longer(ask, !hits.isEmpty() || !written.isEmpty(), spelling);
         if (!longer.isEmpty()) {
-            said |= addAll(Plan.begun(ask, longer, searcher), ask, hits, written); // after those with the word itself
+            said |= addAll(
+                    Plan.begun(ask, longer, searcher, words), ask, hits, written); // after those with the word itself
         }
         boolean none = hits.isEmpty() && written.isEmpty();
         if (!said) {
             double most = hits.leastScore();
-            nearby(Plan.loose(ask, longer, spelling, searcher), within(ask, Passage.Kind.NARRATION), lookedAt(hits))
+            nearby(
+                            Plan.loose(ask, longer, spelling, searcher, words),
+                            within(ask, Passage.Kind.NARRATION),
+                            lookedAt(hits))
                     .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), most))));
         }
         if (!hits.isFull()) {
@@ -152,7 +158,7 @@ final class MomentSearch {
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
         List<Step> steps = new ArrayList<>();
         for (Passage.Kind kind : written(ask)) {
-            for (Scope.Found found : best(plan, BySound.ALL, within(ask, kind), most)) {
+            for (Scope.Found found : best(plan, Terms.WRITTEN, BySound.ALL, within(ask, kind), most)) {
                 steps.add(new Step(found, window(found)));
             }
         }
@@ -172,7 +178,7 @@ final class MomentSearch {
         Spotter spotter = new Spotter(plan);
         double most = hits.leastScore();
         List<Hit> said = new ArrayList<>();
-        for (Scope.Found found : best(plan, bySound, within(ask, Passage.Kind.NARRATION), lookedAt(hits))) {
+        for (Scope.Found found : best(plan, Terms.SAID, bySound, within(ask, Passage.Kind.NARRATION), lookedAt(hits))) {
             spotter.hit(found.episode(), window(found), found.score()).ifPresent(hit -> {
                 said.add(hit.scoring(Math.min(most, likelihood(hit, steps) * hit.score())));
             });
@@ -195,7 +201,7 @@ final class MomentSearch {
     private List<Hit> nearby(List<Wanted> plan, List<Query> within, int most) throws IOException {
         Spotter spotter = new Spotter(plan);
         List<Hit> hits = new ArrayList<>();
-        for (Nearby.Said said : new Nearby(searcher, scope).best(plan, within)) {
+        for (Nearby.Said said : new Nearby(searcher, words, scope).best(plan, within)) {
             if (hits.size() < most) {
                 spotter.hit(said.found().episode(), said.window(), said.found().score())
                         .ifPresent(hits::add);
@@ -204,9 +210,9 @@ final class MomentSearch {
         return hits;
     }
 
-    private List<Scope.Found> best(List<Wanted> plan, BySound bySound, List<Query> within, int most)
+    private List<Scope.Found> best(List<Wanted> plan, String field, BySound bySound, List<Query> within, int most)
             throws IOException {
-        Query query = new Queries(searcher.getIndexReader(), bySound).of(plan, within);
+        Query query = new Queries(words, field, bySound).of(plan, within);
         return plan.isEmpty() ? scope.some(searcher, query, most) : scope.best(searcher, query, most);
     }
 
@@ -216,14 +222,16 @@ final class MomentSearch {
 
     private static List<Query> within(Ask ask, Passage.Kind kind) {
         List<Query> within = WindowDocument.filters(ask.within());
-        within.add(new TermQuery(WindowDocument.kind(kind)));
+        if (kind != Passage.Kind.NARRATION) {
+            within.add(WindowDocument.kind(kind));
+        }
         return within;
     }
 
     private List<Query> during(Ask ask, Step step) {
         List<Query> within = within(ask, Passage.Kind.NARRATION);
         scope.of(step.found().episode()).forEach(term -> within.add(new TermQuery(term)));
-        within.add(new TermQuery(WindowDocument.step(step.window().passage().step())));
+        within.add(WindowDocument.step(step.window().passage().step()));
         return within;
     }
 

@@ -29,11 +29,13 @@ final class Nearby {
     private static final int LOOKED_AT = 60;
 
     private final IndexSearcher searcher;
+    private final Vocabulary words;
     private final Scope scope;
     private final Map<Integer, Said> passages = new LinkedHashMap<>();
 
-    Nearby(IndexSearcher searcher, Scope scope) {
+    Nearby(IndexSearcher searcher, Vocabulary words, Scope scope) {
         this.searcher = searcher;
+        this.words = words;
         this.scope = scope;
     }
 
@@ -63,7 +65,7 @@ final class Nearby {
     /** Best first; the passages themselves, each with what is said around it in its score. */
     List<Said> best(List<Wanted> plan, List<Query> within) throws IOException {
         List<Each> each = new ArrayList<>();
-        List<Query> queries = new Queries(searcher.getIndexReader(), BySound.ALL).each(plan, within);
+        List<Query> queries = new Queries(words, Terms.SAID, BySound.ALL).each(plan, within);
         for (int i = 0; i < plan.size(); i++) {
             List<Said> said = new ArrayList<>();
             for (Found found : scope.best(searcher, queries.get(i), LOOKED_AT)) {

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.lucene.index.IndexReader;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.misecue.search.Wanted.Wording;
 
@@ -15,7 +13,7 @@ final class Plan {
     private Plan() {}
 
     /** As asked, and by other names; words that name one thing together are kept together. */
-    static List<Wanted> strict(Ask ask, IndexSearcher searcher) throws IOException {
+    static List<Wanted> strict(Ask ask, IndexSearcher searcher, Vocabulary words) throws IOException {
         List<Wanted> plan = new ArrayList<>();
         int next = 0;
         while (next < ask.parts().size()) {
@@ -23,8 +21,7 @@ final class Plan {
                 plan.add(amount(ask.parts().get(next++)));
                 continue;
             }
-            int words = addLongestName(ask.parts(), next, searcher, plan);
-            next += words;
+            next += addLongestName(ask.parts(), next, searcher, words, plan);
         }
         return plan;
     }
@@ -34,8 +31,9 @@ final class Plan {
      *
      * @param longer those words
      */
-    static List<Wanted> begun(Ask ask, List<String> longer, IndexSearcher searcher) throws IOException {
-        List<Wanted> plan = new ArrayList<>(strict(ask.withoutLast(), searcher));
+    static List<Wanted> begun(Ask ask, List<String> longer, IndexSearcher searcher, Vocabulary words)
+            throws IOException {
+        List<Wanted> plan = new ArrayList<>(strict(ask.withoutLast(), searcher, words));
         plan.add(new Wanted(completed(longer)));
         return plan;
     }
@@ -45,10 +43,10 @@ final class Plan {
      *
      * @param longer words that the last may be the beginning of
      */
-    static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling, IndexSearcher searcher)
+    static List<Wanted> loose(Ask ask, List<String> longer, Spelling spelling, IndexSearcher searcher, Vocabulary words)
             throws IOException {
         List<Wanted> plan = new ArrayList<>();
-        for (Wanted wanted : strict(ask, searcher)) {
+        for (Wanted wanted : strict(ask, searcher, words)) {
             if (wanted.amount().isPresent()) {
                 plan.add(wanted);
                 continue;
@@ -81,14 +79,15 @@ final class Plan {
     }
 
     /** @return how many parts were used */
-    private static int addLongestName(List<Ask.Part> parts, int from, IndexSearcher searcher, List<Wanted> plan)
+    private static int addLongestName(
+            List<Ask.Part> parts, int from, IndexSearcher searcher, Vocabulary vocabulary, List<Wanted> plan)
             throws IOException {
         for (int words = Math.min(OtherNames.MOST_WORDS, plainParts(parts, from)); words > 0; words--) {
             List<Token> name = new ArrayList<>();
             parts.subList(from, from + words).forEach(part -> name.addAll(part.tokens()));
             List<List<Token>> others = new ArrayList<>(OtherNames.of(name, searcher));
             if (words == 2) {
-                addWrittenAsOne(name, searcher.getIndexReader(), others);
+                addWrittenAsOne(name, vocabulary, others);
             }
             if (words == 1 || !others.isEmpty()) {
                 plan.add(wanted(name, others, words == 1 && parts.get(from).doing()));
@@ -100,10 +99,9 @@ final class Plan {
     }
 
     /** "tea spoon" where somebody wrote "teaspoon". */
-    private static void addWrittenAsOne(List<Token> name, IndexReader reader, List<List<Token>> others)
-            throws IOException {
+    private static void addWrittenAsOne(List<Token> name, Vocabulary words, List<List<Token>> others) {
         String word = name.get(0).word() + name.get(1).word();
-        if (reader.docFreq(new Term(Terms.FIELD, word)) > 0) {
+        if (words.has(word)) {
             others.add(Token.of(word));
         }
     }

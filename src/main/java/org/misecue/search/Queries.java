@@ -1,17 +1,20 @@
 package org.misecue.search;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.lucene.index.IndexReader;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.DisjunctionMaxQuery;
+import org.apache.lucene.search.FieldExistsQuery;
 import org.apache.lucene.search.MultiPhraseQuery;
 import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.Query;
+import org.apache.lucene.search.SynonymQuery;
 import org.apache.lucene.search.TermQuery;
 
 /** What is wanted, in Lucene's terms. */
@@ -34,37 +37,42 @@ final class Queries {
     /** Two words count where one was meant, so that they weigh about as much. */
     private static final float WRITTEN_APART = 0.6f;
 
-    private final IndexReader reader;
-
+    private final Vocabulary words;
+    private final String field;
     private final BySound bySound;
 
     /**
-     * @param reader tells which words there are
+     * @param words tells which words there are
+     * @param field where they are looked for
      * @param bySound what may be found by its sound, too
      */
-    Queries(IndexReader reader, BySound bySound) {
-        this.reader = reader;
+    Queries(Vocabulary words, String field, BySound bySound) {
+        this.words = words;
+        this.field = field;
         this.bySound = bySound;
     }
 
     /**
      * @param within what the passages must be, too
      */
-    Query of(List<Wanted> plan, List<Query> within) throws IOException {
+    Query of(List<Wanted> plan, List<Query> within) {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
         List<String> amounts = amounts(plan);
         for (Wanted wanted : plan) {
             query.add(of(wanted, amounts), Occur.MUST);
         }
+        if (plan.isEmpty()) {
+            query.add(new FieldExistsQuery(field), Occur.FILTER);
+        }
         if (plan.size() > 1) {
-            query.add(new BoostQuery(together(plan), TOGETHER), Occur.SHOULD);
+            together(plan).ifPresent(together -> query.add(new BoostQuery(together, TOGETHER), Occur.SHOULD));
         }
         within.forEach(filter -> query.add(filter, Occur.FILTER));
         return query.build();
     }
 
     /** A query for each thing that is wanted. */
-    List<Query> each(List<Wanted> plan, List<Query> within) throws IOException {
+    List<Query> each(List<Wanted> plan, List<Query> within) {
         List<Query> each = new ArrayList<>();
         List<String> amounts = amounts(plan);
         for (Wanted wanted : plan) {
@@ -81,7 +89,7 @@ final class Queries {
     }
 
     /** @param amounts that are wanted too: they may have been said of it, wherever its name was */
-    private Query of(Wanted wanted, List<String> amounts) throws IOException {
+    private Query of(Wanted wanted, List<String> amounts) {
         List<Query> alternatives = new ArrayList<>();
         for (Wanted.Wording wording : wanted.wordings()) {
             if (wanted.amount().isEmpty()) {
@@ -109,66 +117,86 @@ final class Queries {
         return all.build();
     }
 
-    private void addWord(Token token, float worth, List<Query> alternatives) throws IOException {
+    private void addWord(Token token, float worth, List<Query> alternatives) {
         add(token.word(), worth, alternatives);
-        add(Terms.stem(token), worth * BY_STEM, alternatives);
+        addAny(words.formsOf(token), worth * BY_STEM, alternatives);
         addWrittenApart(token.word(), worth, alternatives);
         if (isBySound(token)) {
-            add(Terms.sound(token), worth * Wanted.BY_SOUND, alternatives);
+            addAny(words.soundingLike(token), worth * Wanted.BY_SOUND, alternatives);
         }
     }
 
-    private boolean isBySound(Token token) throws IOException {
+    private boolean isBySound(Token token) {
         return !token.sound().isEmpty()
                 && switch (bySound) {
                     case NONE -> false;
-                    case UNSAID -> reader.docFreq(term(Terms.stem(token))) == 0;
+                    case UNSAID -> words.formsOf(token).isEmpty();
                     case ALL -> true;
                 };
     }
 
     /** "tea spoon" where "teaspoon" is looked for. */
-    private void addWrittenApart(String word, float worth, List<Query> alternatives) throws IOException {
+    private void addWrittenApart(String word, float worth, List<Query> alternatives) {
         for (int first = 1; first < word.length(); first++) {
-            Term one = term(word.substring(0, first));
-            Term other = term(word.substring(first));
-            if (reader.docFreq(one) > 0 && reader.docFreq(other) > 0) {
-                PhraseQuery apart = new PhraseQuery(Terms.FIELD, one.text(), other.text());
-                alternatives.add(new BoostQuery(apart, worth * WRITTEN_APART));
+            String one = word.substring(0, first);
+            String other = word.substring(first);
+            if (words.has(one) && words.has(other)) {
+                alternatives.add(new BoostQuery(new PhraseQuery(field, one, other), worth * WRITTEN_APART));
             }
         }
     }
 
-    private static void add(String term, float worth, List<Query> alternatives) {
-        alternatives.add(new BoostQuery(new TermQuery(term(term)), worth));
-    }
-
-    private void addPhrase(Wanted.Wording wording, List<Query> alternatives) throws IOException {
-        MultiPhraseQuery.Builder said = new MultiPhraseQuery.Builder();
-        MultiPhraseQuery.Builder heard = new MultiPhraseQuery.Builder();
-        boolean sounds = false;
-        for (Token token : wording.tokens()) {
-            Term stem = term(Terms.stem(token));
-            said.add(stem);
-            boolean sounding = isBySound(token);
-            sounds |= sounding;
-            heard.add(sounding ? new Term[] {stem, term(Terms.sound(token))} : new Term[] {stem});
-        }
-        alternatives.add(new BoostQuery(said.build(), wording.worth()));
-        if (sounds) {
-            alternatives.add(new BoostQuery(heard.build(), wording.worth() * Wanted.BY_SOUND));
+    private void add(String word, float worth, List<Query> alternatives) {
+        if (words.has(word)) {
+            alternatives.add(new BoostQuery(new TermQuery(term(word)), worth));
         }
     }
 
-    private static Query together(List<Wanted> plan) {
-        PhraseQuery.Builder phrase = new PhraseQuery.Builder();
-        for (Wanted wanted : plan) {
-            wanted.wordings().get(0).tokens().forEach(token -> phrase.add(term(Terms.stem(token))));
+    /** As if all were one word. */
+    private void addAny(List<String> alike, float worth, List<Query> alternatives) {
+        SynonymQuery.Builder any = new SynonymQuery.Builder(field);
+        alike.forEach(word -> any.addTerm(term(word)));
+        if (!alike.isEmpty()) {
+            alternatives.add(new BoostQuery(any.build(), worth));
         }
-        return phrase.setSlop(TOGETHER_WITHIN).build();
     }
 
-    private static Term term(String text) {
-        return new Term(Terms.FIELD, text);
+    private void addPhrase(Wanted.Wording wording, List<Query> alternatives) {
+        phrase(wording.tokens(), words::formsOf, 0)
+                .ifPresent(said -> alternatives.add(new BoostQuery(said, wording.worth())));
+        if (wording.tokens().stream().anyMatch(this::isBySound)) {
+            phrase(wording.tokens(), token -> isBySound(token) ? heard(token) : words.formsOf(token), 0)
+                    .ifPresent(heard -> alternatives.add(new BoostQuery(heard, wording.worth() * Wanted.BY_SOUND)));
+        }
+    }
+
+    private List<String> heard(Token token) {
+        return Stream.concat(words.formsOf(token).stream(), words.soundingLike(token).stream())
+                .distinct()
+                .toList();
+    }
+
+    private Optional<Query> together(List<Wanted> plan) {
+        List<Token> all = plan.stream()
+                .flatMap(wanted -> wanted.wordings().get(0).tokens().stream())
+                .toList();
+        return phrase(all, words::formsOf, TOGETHER_WITHIN);
+    }
+
+    /** Nothing where a word of it is in no passage. */
+    private Optional<Query> phrase(List<Token> tokens, Function<Token, List<String>> alike, int within) {
+        MultiPhraseQuery.Builder phrase = new MultiPhraseQuery.Builder().setSlop(within);
+        for (Token token : tokens) {
+            List<String> any = alike.apply(token);
+            if (any.isEmpty()) {
+                return Optional.empty();
+            }
+            phrase.add(any.stream().map(this::term).toArray(Term[]::new));
+        }
+        return Optional.of(phrase.build());
+    }
+
+    private Term term(String word) {
+        return new Term(field, word);
     }
 }

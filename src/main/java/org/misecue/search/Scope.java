@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StringField;
@@ -68,9 +67,11 @@ sealed interface Scope {
         private static final Sort ORDER =
                 new Sort(SortField.FIELD_SCORE, new SortField(EPISODE, SortField.Type.STRING), SortField.FIELD_DOC);
 
-        static void name(String episode, Document document) {
-            document.add(new StringField(EPISODE, episode, Field.Store.NO));
-            document.add(new SortedDocValuesField(EPISODE, new BytesRef(episode)));
+        /** What each document of an episode carries. */
+        static List<Field> name(String episode) {
+            return List.of(
+                    new StringField(EPISODE, episode, Field.Store.NO),
+                    new SortedDocValuesField(EPISODE, new BytesRef(episode)));
         }
 
         @Override

@@ -2,6 +2,7 @@ package org.misecue.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,19 +17,25 @@ final class Spelling {
 
     private static final int MOST = 3;
 
-    /** More are asked for, since stems and sounds are among them. */
-    private static final int MOST_TERMS = 20;
+    /** So many words are held against the word for each that is wanted. */
+    private static final int INSPECTED = 100;
 
     private static final int LEAST_LETTERS = 3;
 
     /** One wrong letter in four, two in seven. */
     private static final float LEAST_LIKENESS = 0.7f;
 
+    private static final Comparator<SuggestWord> NEAREST = Comparator.comparing((SuggestWord found) -> -found.score)
+            .thenComparing(found -> -found.freq)
+            .thenComparing(found -> found.string);
+
     private final IndexReader reader;
+    private final Vocabulary words;
     private final Map<String, List<String>> known = new LinkedHashMap<>();
 
-    Spelling(IndexReader reader) {
+    Spelling(IndexReader reader, Vocabulary words) {
         this.reader = reader;
+        this.words = words;
     }
 
     /** Takes a word for well spelt. */
@@ -74,9 +81,7 @@ final class Spelling {
 
     /** Whether it was said in some form or is a name. */
     boolean isWord(Token token) throws IOException {
-        return reader.docFreq(new Term(Terms.FIELD, token.word())) > 0
-                || reader.docFreq(new Term(Terms.FIELD, Terms.stem(token))) > 0
-                || OtherNames.knows(token, reader);
+        return words.has(token.word()) || !words.formsOf(token).isEmpty() || OtherNames.knows(token, reader);
     }
 
     private List<String> lookUp(String word) throws IOException {
@@ -84,14 +89,17 @@ final class Spelling {
         checker.setMinPrefix(0);
         checker.setAccuracy(LEAST_LIKENESS);
         checker.setMinQueryLength(LEAST_LETTERS);
-        checker.setMaxInspections(MOST_TERMS);
+        checker.setMaxInspections(INSPECTED);
         checker.setThresholdFrequency(0);
-        List<String> near = new ArrayList<>();
-        for (SuggestWord found : checker.suggestSimilar(new Term(Terms.FIELD, word), MOST_TERMS, reader)) {
-            if (Terms.isPlain(found.string) && near.size() < MOST) {
-                near.add(found.string);
-            }
+        List<SuggestWord> near = new ArrayList<>();
+        for (String field : Terms.ALL) {
+            near.addAll(List.of(checker.suggestSimilar(new Term(field, word), MOST, reader)));
         }
-        return near;
+        return near.stream()
+                .sorted(NEAREST)
+                .map(found -> found.string)
+                .distinct()
+                .limit(MOST)
+                .toList();
     }
 }

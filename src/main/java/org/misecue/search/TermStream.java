@@ -1,60 +1,42 @@
 package org.misecue.search;
 
-import java.util.List;
 import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
 
-/** Hands the terms of a passage to Lucene: at each position the word itself, its stem and its sound. */
+/** Hands the words of one text after another to Lucene: those of {@link Token#of}, without making each of them. */
 final class TermStream extends TokenStream {
-
-    private enum Next {
-        WORD,
-        STEM,
-        SOUND
-    }
 
     private final CharTermAttribute term = addAttribute(CharTermAttribute.class);
     private final PositionIncrementAttribute increment = addAttribute(PositionIncrementAttribute.class);
-    private final List<Token> tokens;
-    private int position;
-    private Next next = Next.WORD;
+    private String text = "";
+    private int next;
 
-    TermStream(List<Token> tokens) {
-        this.tokens = tokens;
+    /** To be called once Lucene has taken all of the text before. */
+    TermStream over(String nextText) {
+        text = nextText;
+        return this;
     }
 
     @Override
     public boolean incrementToken() {
-        if (position == tokens.size()) {
-            return false;
-        }
-        Token token = tokens.get(position);
         term.setEmpty();
-        increment.setPositionIncrement(next == Next.WORD ? 1 : 0);
-        switch (next) {
-            case WORD -> {
-                term.append(token.word());
-                next = Next.STEM;
+        while (next < text.length() && term.length() == 0) {
+            int from = next;
+            int end = Token.endOfWord(text, from);
+            if (Token.isPlain(text, from, end)) {
+                term.append(text, from, end);
+            } else {
+                term.append(Token.plain(text.substring(from, end)));
             }
-            case STEM -> {
-                term.append(Terms.STEM).append(token.stem());
-                next = token.sound().isEmpty() ? Next.WORD : Next.SOUND;
-            }
-            case SOUND -> {
-                term.append(Terms.SOUND).append(token.sound());
-                next = Next.WORD;
-            }
+            next = Math.max(end, from + 1);
         }
-        if (next == Next.WORD) {
-            position++;
-        }
-        return true;
+        return term.length() > 0;
     }
 
     @Override
     public void reset() {
-        position = 0;
-        next = Next.WORD;
+        next = 0;
+        increment.setPositionIncrement(1); // the end of the text before has changed it
     }
 }

@@ -1,27 +1,18 @@
 package org.misecue.search;
 
-/**
- * The terms under which a word is indexed. All stand in one field, at the word's position, so that a phrase may mix them;
- * a sign before it tells a stem and a sound from a plain word.
- */
+/** The fields in which words are indexed, just as they were said or written: other forms of a word are found when it is asked for. */
 final class Terms {
 
-    static final String FIELD = "said";
-    static final char STEM = '~';
-    static final char SOUND = '#';
+    static final String SAID = "said";
+
+    /** In the recipe, in the shot list or in the picture. */
+    static final String WRITTEN = "written";
+
+    static final String[] ALL = {SAID, WRITTEN};
 
     private Terms() {}
 
-    static String stem(Token token) {
-        return STEM + token.stem();
-    }
-
-    static String sound(Token token) {
-        return SOUND + token.sound();
-    }
-
-    /** Whether a term is a word as somebody said it. */
-    static boolean isPlain(String term) {
-        return term.charAt(0) != STEM && term.charAt(0) != SOUND;
+    static String field(Passage.Kind kind) {
+        return kind == Passage.Kind.NARRATION ? SAID : WRITTEN;
     }
 }

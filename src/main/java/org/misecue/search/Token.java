@@ -10,11 +10,9 @@ import java.util.Set;
  * A word of a text as the search sees it.
  *
  * @param word in lower case, without accents, apostrophes and a possessive s
- * @param stem shared by the word's forms: whisk, whisks, whisking
- * @param sound shared by words that sound alike; empty where the word is too short or too common for that to help
  * @param from the word is {@code [from, to)} in its text
  */
-record Token(String word, String stem, String sound, int from, int to) {
+record Token(String word, int from, int to) {
 
     /** Too common to look for where there is anything else to look for, and never taken for sound-alikes. */
     private static final Set<String> COMMON =
@@ -65,6 +63,16 @@ record Token(String word, String stem, String sound, int from, int to) {
         return tokens;
     }
 
+    /** Shared by the word's forms: whisk, whisks, whisking. */
+    String stem() {
+        return Forms.of(word).stem();
+    }
+
+    /** Shared by words that sound alike; empty where the word is too short or too common for that to help. */
+    String sound() {
+        return Forms.of(word).sound();
+    }
+
     boolean isCommon() {
         return isCommon(word);
     }
@@ -79,7 +87,7 @@ record Token(String word, String stem, String sound, int from, int to) {
 
     /** What does it, or whoever: who grates has a grater. */
     Token doer() {
-        return of(stem + (stem.endsWith("e") ? "r" : "er")).get(0);
+        return of(stem() + (stem().endsWith("e") ? "r" : "er")).get(0);
     }
 
     static boolean isCommon(String word) {
@@ -88,24 +96,28 @@ record Token(String word, String stem, String sound, int from, int to) {
 
     /** Whether the other is this word in some form. */
     boolean isFormOf(Token other) {
-        return word.equals(other.word) || stem.equals(other.stem);
+        return word.equals(other.word) || stem().equals(other.stem());
     }
 
     boolean soundsLike(Token other) {
-        return !sound.isEmpty() && sound.equals(other.sound);
+        return !sound().isEmpty() && sound().equals(other.sound());
     }
 
     private static void add(String text, int from, int to, List<Token> tokens) {
         String word = plain(text.substring(from, to));
         if (!word.isEmpty()) {
-            Forms forms = Forms.of(word);
-            tokens.add(new Token(word, forms.stem(), forms.sound(), from, to));
+            tokens.add(new Token(word, from, to));
         }
     }
 
-    private static int endOfWord(String text, int from) {
+    /** As far as the word goes that begins here; {@code from} itself where none does. */
+    static int endOfWord(String text, int from) {
         int end = from;
-        while (end < text.length() && (isWordPart(text.charAt(end)) || joins(text, from, end))) {
+        while (end < text.length()) {
+            char c = text.charAt(end);
+            if (c == ' ' || !isPlain(c) && !isWordPart(c) && !joins(text, from, end)) {
+                break;
+            }
             end++;
         }
         return end;
@@ -136,7 +148,11 @@ record Token(String word, String stem, String sound, int from, int to) {
         };
     }
 
-    private static String plain(String written) {
+    /** How a word of a text is kept; empty where nothing is left of it. */
+    static String plain(String written) {
+        if (isPlain(written, 0, written.length())) {
+            return written;
+        }
         String word = written.toLowerCase(Locale.ROOT);
         if (!isAscii(word)) {
             word = Normalizer.normalize(word, Normalizer.Form.NFD)
@@ -150,6 +166,20 @@ record Token(String word, String stem, String sound, int from, int to) {
             word = word.substring(0, word.length() - 2);
         }
         return word.replace("'", "");
+    }
+
+    /** Whether the word at {@code [from, to)} is kept as it is written, as nearly all are. */
+    static boolean isPlain(String text, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (!isPlain(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isPlain(char c) {
+        return c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
     }
 
     private static boolean isAscii(String word) {

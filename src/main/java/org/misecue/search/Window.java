@@ -3,19 +3,21 @@ package org.misecue.search;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.misecue.narration.Word;
 
 /**
- * A passage with the first words of the next cue, so that words on both sides of a cue's border are found together. Where
- * a recogniser cuts is an accident.
+ * Passages that follow one another within some seconds, with the first words of the next, so that words on both sides of a
+ * cue's border are found together. Where a recogniser cuts is an accident.
  *
+ * @param passage all of them as one
  * @param text the passage's own words and those that follow, one space between them
  * @param ownLength characters of the text that are the passage's own
  * @param textEnd when the cue ends whose words come last
  * @param times when each word of the text begins, in milliseconds; empty where that is not known
- * @param amounts those of both cues
+ * @param amounts that are said in the text
  */
 record Window(Passage passage, String text, int ownLength, Duration textEnd, List<Long> times, List<Amount> amounts) {
 
@@ -28,10 +30,13 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
     record Amount(String key, int from, int to, Set<String> of) {}
 
     /** How many words of the next cue are looked at. */
-    private static final int WORDS_OVER_THE_BORDER = 8;
+    private static final int WORDS_OVER_THE_BORDER = 5;
 
     /** After a longer pause the next cue has nothing to do with this one. */
     private static final Duration LONGEST_PAUSE = Duration.ofSeconds(5);
+
+    /** Moments that are nearer are shown as one, so nothing is lost by looking at their passages as one. */
+    private static final Duration LONGEST = Folding.NEAR;
 
     private static final Comparator<Passage> IN_ORDER = Comparator.comparing(Passage::kind)
             .thenComparing(Passage::source)
@@ -42,12 +47,24 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
     static List<Window> over(List<Passage> passages) {
         List<Passage> ordered = passages.stream().sorted(IN_ORDER).toList();
         List<Window> windows = new ArrayList<>();
-        for (int i = 0; i < ordered.size(); i++) {
-            Passage passage = ordered.get(i);
-            boolean goesOn = i + 1 < ordered.size() && goesOn(passage, ordered.get(i + 1));
-            windows.add(goesOn ? reachingInto(passage, ordered.get(i + 1)) : alone(passage));
+        int from = 0;
+        while (from < ordered.size()) {
+            int to = from + 1;
+            while (to < ordered.size() && isOne(ordered.get(from), ordered.get(to - 1), ordered.get(to))) {
+                to++;
+            }
+            boolean goesOn = to < ordered.size() && goesOn(ordered.get(to - 1), ordered.get(to));
+            windows.add(over(ordered.subList(from, to), ordered.subList(to, goesOn ? to + 1 : to)));
+            from = to;
         }
         return windows;
+    }
+
+    private static boolean isOne(Passage first, Passage last, Passage next) {
+        return goesOn(last, next)
+                && next.step() == first.step()
+                && next.speaker().equals(first.speaker())
+                && next.end().minus(first.start()).compareTo(LONGEST) <= 0;
     }
 
     private static boolean goesOn(Passage passage, Passage next) {
@@ -59,72 +76,90 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
                 && !next.words().isEmpty();
     }
 
-    private static Window alone(Passage passage) {
-        Pieces own = new Pieces();
-        own.addAll(passage.words(), passage.amounts());
-        String text = passage.words().isEmpty()
-                ? String.join(" ", passage.text().strip().split("\\s+"))
-                : own.text.toString();
-        return new Window(passage, text, text.length(), passage.end(), own.times, own.amounts);
+    /** @param next what follows them, if anything does */
+    private static Window over(List<Passage> passages, List<Passage> next) {
+        Passage last = passages.get(passages.size() - 1);
+        if (last.words().isEmpty()) {
+            String text = String.join(" ", last.text().strip().split("\\s+"));
+            return new Window(last, text, text.length(), last.end(), List.of(), List.of());
+        }
+        Pieces pieces = new Pieces();
+        int[] firsts = new int[passages.size()];
+        for (int i = 0; i < firsts.length; i++) {
+            firsts[i] = pieces.words();
+            pieces.addAll(passages.get(i).words());
+        }
+        int ownLength = pieces.text.length();
+        for (Passage passage : next) {
+            int first = pieces.words();
+            pieces.addAll(passage.words()
+                    .subList(0, Math.min(WORDS_OVER_THE_BORDER, passage.words().size())));
+            pieces.place(passage.amounts().stream().map(SaidAmount::alone).toList(), first);
+        }
+        for (int i = 0; i < firsts.length; i++) {
+            pieces.place(passages.get(i).amounts(), firsts[i]);
+        }
+        String text = pieces.text.toString();
+        Duration textEnd = next.isEmpty() ? last.end() : next.get(0).end();
+        Passage one = passages.size() == 1 ? last : one(passages, text.substring(0, ownLength));
+        return new Window(one, text, ownLength, textEnd, pieces.times, pieces.amounts);
     }
 
-    private static Window reachingInto(Passage passage, Passage next) {
-        Pieces all = new Pieces();
-        all.addAll(passage.words(), List.of());
-        int ownLength = all.text.length();
-        List<Word> following = next.words()
-                .subList(0, Math.min(WORDS_OVER_THE_BORDER, next.words().size()));
-        all.addAll(following, next.amounts().stream().map(SaidAmount::alone).toList());
-        all.place(passage.amounts(), 0);
-        return new Window(passage, all.text.toString(), ownLength, next.end(), all.times, all.amounts);
+    private static Passage one(List<Passage> passages, String text) {
+        Passage first = passages.get(0);
+        Set<Topic> topics = new HashSet<>();
+        passages.forEach(passage -> topics.addAll(passage.topics()));
+        return new Passage(
+                first.kind(),
+                first.source(),
+                first.start(),
+                passages.get(passages.size() - 1).end(),
+                text,
+                first.step(),
+                first.speaker(),
+                List.of(),
+                List.of(),
+                topics);
     }
 
     private static final class Pieces {
-        final StringBuilder text = new StringBuilder();
-        final List<Long> times = new ArrayList<>();
+        final StringBuilder text = new StringBuilder(256);
+        final List<Long> times = new ArrayList<>(64);
 
         final List<Amount> amounts = new ArrayList<>();
-        private final List<Integer> starts = new ArrayList<>();
-        private final List<Integer> ends = new ArrayList<>();
 
-        void addAll(List<Word> spoken, List<SaidAmount> said) {
-            int before = starts.size();
+        int words() {
+            return times.size();
+        }
+
+        void addAll(List<Word> spoken) {
             for (Word word : spoken) {
-                starts.add(times.isEmpty() ? 0 : text.length() + 1);
-                add(word);
-                ends.add(text.length());
+                if (!times.isEmpty()) {
+                    text.append(' ');
+                }
+                text.append(word.text());
+                times.add(word.at().toMillis());
             }
-            place(said, before);
         }
 
         /** @param first the word at which the passage begins in which they are said */
         void place(List<SaidAmount> said, int first) {
             for (SaidAmount amount : said) {
                 int from = first + amount.from();
-                int to = Math.min(first + amount.to(), starts.size());
+                int to = Math.min(first + amount.to(), words());
                 if (from < to) {
-                    amounts.add(new Amount(amount.key(), starts.get(from), ends.get(to - 1), amount.of()));
+                    int end = to == words() ? text.length() : startOf(to) - 1;
+                    amounts.add(new Amount(amount.key(), startOf(from), end, amount.of()));
                 }
             }
         }
 
-        private void add(Word word) {
-            String said = word.text().strip();
-            if (said.chars().noneMatch(Character::isWhitespace)) {
-                add(said, word.at().toMillis());
-            } else {
-                for (String piece : said.split("\\s+")) {
-                    add(piece, word.at().toMillis());
-                }
+        private int startOf(int word) {
+            int start = 0;
+            for (int i = 0; i < word; i++) {
+                start = text.indexOf(" ", start) + 1;
             }
-        }
-
-        private void add(String piece, long at) {
-            if (!times.isEmpty()) {
-                text.append(' ');
-            }
-            text.append(piece);
-            times.add(at);
+            return start;
         }
     }
 }

@@ -8,8 +8,10 @@
  * Beginnings} has what an unfinished word may become, {@code Queries} asks Lucene for passages, {@code Scope} puts the
  * answers in order, {@code Nearby} finds what is said in several passages, {@code Spotter} finds the words in each and so the
  * moment, {@code Folding} makes one of near repeats.
- * The journey of a passage: {@code Window} looks over the cue's border, {@code Token} and {@code Forms} give each word its
- * stem and sound, {@code AmountKeys} each amount its value, {@code Terms} and {@code WindowDocument} say how Lucene keeps it.
+ * {@code Vocabulary} tells which words of the index are forms of a word, or sound like it: only plain words are indexed.
+ * The journey of a passage: {@code Window} makes one of those that follow closely and looks over the cue's border, {@code
+ * AmountKeys} gives each amount its value, {@code Terms}, {@code TermStream}, {@code WindowDocument} and {@code WindowBytes}
+ * say how Lucene keeps it.
  */
 @NullMarked
 package org.misecue.search;

@@ -210,7 +210,8 @@ class MomentIndexTest {
         try (Directory directory = new NIOFSDirectory(episode.resolve(".misecue/index"));
                 IndexReader open = DirectoryReader.open(directory)) {
             build(said(0, "margarine"));
-            FindResult result = new MomentSearch(new IndexSearcher(open), new Scope.OneEpisode(episode))
+            FindResult result = new MomentSearch(
+                            new IndexSearcher(open), new Vocabulary().read(open), new Scope.OneEpisode(episode))
                     .find("butter", Ask.of("butter"), 5);
             assertThat(result.hits()).hasSize(1);
         }

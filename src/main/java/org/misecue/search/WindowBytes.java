@@ -1,0 +1,111 @@
+package org.misecue.search;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.lucene.store.ByteArrayDataInput;
+import org.apache.lucene.store.ByteBuffersDataOutput;
+import org.apache.lucene.store.DataInput;
+import org.apache.lucene.store.DataOutput;
+import org.apache.lucene.util.BytesRef;
+
+/** What is shown of a {@link Window}, in few bytes. */
+final class WindowBytes {
+
+    private static final Passage.Kind[] KINDS = Passage.Kind.values();
+
+    private final ByteBuffersDataOutput bytes = ByteBuffersDataOutput.newResettableInstance();
+
+    BytesRef of(Window window) {
+        try {
+            bytes.reset();
+            write(window, bytes);
+            return new BytesRef(bytes.toArrayCopy());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // not into memory
+        }
+    }
+
+    static Window window(BytesRef bytes) {
+        try {
+            return read(new ByteArrayDataInput(bytes.bytes, bytes.offset, bytes.length));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // not from memory
+        }
+    }
+
+    private static void write(Window window, DataOutput out) throws IOException {
+        Passage passage = window.passage();
+        out.writeByte((byte) passage.kind().ordinal());
+        out.writeString(passage.source());
+        out.writeString(passage.speaker().orElse(""));
+        out.writeVInt(passage.step());
+        write(passage.start(), out);
+        write(passage.end(), out);
+        write(window.textEnd(), out);
+        out.writeString(window.text());
+        out.writeVInt(window.ownLength());
+        out.writeVInt(window.times().size());
+        long before = passage.start().toMillis();
+        long pace = 0;
+        for (long time : window.times()) {
+            out.writeZLong(time - before - pace); // most are as long as the one before: one byte, and often the same
+            pace = time - before;
+            before = time;
+        }
+        out.writeVInt(window.amounts().size());
+        for (Window.Amount amount : window.amounts()) {
+            out.writeString(amount.key());
+            out.writeVInt(amount.from());
+            out.writeVInt(amount.to());
+        }
+    }
+
+    private static Window read(DataInput in) throws IOException {
+        Passage.Kind kind = KINDS[in.readByte()];
+        String source = in.readString();
+        String speaker = in.readString();
+        int step = in.readVInt();
+        Duration start = time(in);
+        Duration end = time(in);
+        Duration textEnd = time(in);
+        String text = in.readString();
+        int ownLength = in.readVInt();
+        List<Long> times = new ArrayList<>();
+        long time = start.toMillis();
+        long pace = 0;
+        for (int left = in.readVInt(); left > 0; left--) {
+            pace += in.readZLong();
+            time += pace;
+            times.add(time);
+        }
+        List<Window.Amount> amounts = new ArrayList<>();
+        for (int left = in.readVInt(); left > 0; left--) {
+            amounts.add(new Window.Amount(in.readString(), in.readVInt(), in.readVInt(), Set.of()));
+        }
+        Passage passage = new Passage(
+                kind,
+                source,
+                start,
+                end,
+                text.substring(0, ownLength),
+                step,
+                Optional.of(speaker).filter(name -> !name.isEmpty()),
+                List.of(),
+                List.of(),
+                Set.of());
+        return new Window(passage, text, ownLength, textEnd, times, amounts);
+    }
+
+    private static void write(Duration time, DataOutput out) throws IOException {
+        out.writeZLong(time.toMillis());
+    }
+
+    private static Duration time(DataInput in) throws IOException {
+        return Duration.ofMillis(in.readZLong());
+    }
+}
