@@ -3,8 +3,10 @@ package org.misecue.search;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
@@ -35,6 +37,7 @@ final class MomentSearch {
     private final IndexSearcher searcher;
     private final Vocabulary words;
     private final Scope scope;
+    private final Set<Query> asked = new HashSet<>();
 
     MomentSearch(IndexSearcher searcher, Vocabulary words, Scope scope) {
         this.searcher = searcher;
@@ -65,8 +68,8 @@ final class MomentSearch {
         }
     }
 
-    FindResult find(String query, Ask asked, int limit) throws IOException {
-        Ask ask = asked;
+    FindResult find(String query, Ask first, int limit) throws IOException {
+        Ask ask = first;
         Folding hits = new Folding(limit);
         List<Hit> written = new ArrayList<>();
         List<Wanted> strict = Plan.strict(ask, searcher, words);
@@ -90,6 +93,7 @@ final class MomentSearch {
             double most = hits.leastScore();
             nearby(
                             Plan.loose(ask, longer, spelling, searcher, words),
+                            ask,
                             within(ask, Passage.Kind.NARRATION),
                             lookedAt(hits))
                     .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), most))));
@@ -123,7 +127,7 @@ final class MomentSearch {
             // Nothing tells these apart; that a recipe lists it is surest.
             steps.stream()
                     .filter(Step::isListed)
-                    .flatMap(step -> hit(step, plan).stream())
+                    .flatMap(step -> hit(step, plan, ask).stream())
                     .forEach(hits::add);
         }
         List<Hit> said = said(plan, BySound.NONE, steps, ask, hits);
@@ -131,13 +135,15 @@ final class MomentSearch {
         for (Step step : steps) {
             double score = Math.min(step.found().score(), hits.leastScore());
             if (step.isShown()) {
-                hit(step, plan).ifPresent(hit -> hits.add(hit.scoring(score)));
+                hit(step, plan, ask).ifPresent(hit -> hits.add(hit.scoring(score)));
                 continue;
             }
             if (step.isDone() && !hits.isFull()) {
-                nearby(plan, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
+                nearby(plan, ask, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
             }
-            hit(step, plan).filter(hit -> !plan.isEmpty() || !step.isListed()).ifPresent(written::add);
+            hit(step, plan, ask)
+                    .filter(hit -> !plan.isEmpty() || !step.isListed())
+                    .ifPresent(written::add);
         }
         said.stream()
                 .filter(hit -> isAnnounced(hit, steps))
@@ -150,15 +156,16 @@ final class MomentSearch {
         return !said.isEmpty() || !sounding.isEmpty();
     }
 
-    private static Optional<Hit> hit(Step step, List<Wanted> plan) {
-        return new Spotter(plan)
+    private static Optional<Hit> hit(Step step, List<Wanted> plan, Ask ask) {
+        return new Spotter(plan, ask.within())
                 .hit(step.found().episode(), step.window(), step.found().score());
     }
 
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
         List<Step> steps = new ArrayList<>();
+        Queries written = new Queries(words, Terms.WRITTEN, BySound.ALL);
         for (Passage.Kind kind : written(ask)) {
-            for (Scope.Found found : best(plan, Terms.WRITTEN, BySound.ALL, within(ask, kind), most)) {
+            for (Scope.Found found : best(plan, written.of(plan, within(ask, kind)), most)) {
                 steps.add(new Step(found, window(found)));
             }
         }
@@ -175,10 +182,14 @@ final class MomentSearch {
     /** What has all of it in one passage, best first. */
     private List<Hit> said(List<Wanted> plan, BySound bySound, List<Step> steps, Ask ask, Folding hits)
             throws IOException {
-        Spotter spotter = new Spotter(plan);
+        Spotter spotter = new Spotter(plan, ask.within());
         double most = hits.leastScore();
         List<Hit> said = new ArrayList<>();
-        for (Scope.Found found : best(plan, Terms.SAID, bySound, within(ask, Passage.Kind.NARRATION), lookedAt(hits))) {
+        Query query = new Queries(words, Terms.SAID, bySound).of(plan, within(ask, Passage.Kind.NARRATION));
+        if (!asked.add(query)) {
+            return said; // where no word has sound-alikes, nothing new is found by them
+        }
+        for (Scope.Found found : best(plan, query, lookedAt(hits))) {
             spotter.hit(found.episode(), window(found), found.score()).ifPresent(hit -> {
                 said.add(hit.scoring(Math.min(most, likelihood(hit, steps) * hit.score())));
             });
@@ -198,8 +209,8 @@ final class MomentSearch {
         return inItsStep ? IN_ITS_STEP : hit.step() == 0 ? OUTSIDE_ALL : 1;
     }
 
-    private List<Hit> nearby(List<Wanted> plan, List<Query> within, int most) throws IOException {
-        Spotter spotter = new Spotter(plan);
+    private List<Hit> nearby(List<Wanted> plan, Ask ask, List<Query> within, int most) throws IOException {
+        Spotter spotter = new Spotter(plan, ask.within());
         List<Hit> hits = new ArrayList<>();
         for (Nearby.Said said : new Nearby(searcher, words, scope).best(plan, within)) {
             if (hits.size() < most) {
@@ -210,9 +221,7 @@ final class MomentSearch {
         return hits;
     }
 
-    private List<Scope.Found> best(List<Wanted> plan, String field, BySound bySound, List<Query> within, int most)
-            throws IOException {
-        Query query = new Queries(words, field, bySound).of(plan, within);
+    private List<Scope.Found> best(List<Wanted> plan, Query query, int most) throws IOException {
         return plan.isEmpty() ? scope.some(searcher, query, most) : scope.best(searcher, query, most);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.narration.Clock;
@@ -16,8 +17,8 @@ import org.misecue.notice.Place;
  * What the passages must be besides: {@code step:3}, {@code speaker:Mo}, {@code from:12:30}, {@code to:1:02:00},
  * {@code ingredient:butter}, {@code allergen:sesame}; names of several words in quotation marks.
  *
- * @param from those that begin no earlier, on the source's clock
- * @param to those that begin earlier
+ * @param from moments that are no earlier, on the source's clock
+ * @param to moments that are earlier
  */
 record Narrowing(
         OptionalInt step, List<Topic> topics, List<String> speakers, Optional<Duration> from, Optional<Duration> to) {
@@ -69,6 +70,16 @@ record Narrowing(
                         Place.of("find"),
                         "expected a time such as " + key + ":12:30 or " + key + ":1:02:30, but “" + text
                                 + "” is none"));
+    }
+
+    /** Whether a moment lies within the time that is asked for, if any is. */
+    boolean holds(Supplier<Duration> moment) {
+        if (from.isEmpty() && to.isEmpty()) {
+            return true;
+        }
+        Duration at = moment.get();
+        return from.stream().allMatch(time -> at.compareTo(time) >= 0)
+                && to.stream().allMatch(time -> at.compareTo(time) < 0);
     }
 
     boolean isNone() {

@@ -186,14 +186,18 @@ final class Queries {
     /** Nothing where a word of it is in no passage. */
     private Optional<Query> phrase(List<Token> tokens, Function<Token, List<String>> alike, int within) {
         MultiPhraseQuery.Builder phrase = new MultiPhraseQuery.Builder().setSlop(within);
+        PhraseQuery.Builder plain = new PhraseQuery.Builder().setSlop(within); // the faster one, where it will do
+        boolean isPlain = true;
         for (Token token : tokens) {
             List<String> any = alike.apply(token);
             if (any.isEmpty()) {
                 return Optional.empty();
             }
             phrase.add(any.stream().map(this::term).toArray(Term[]::new));
+            plain.add(term(any.get(0)));
+            isPlain &= any.size() == 1;
         }
-        return Optional.of(phrase.build());
+        return Optional.of(isPlain ? plain.build() : phrase.build());
     }
 
     private Term term(String word) {

@@ -16,6 +16,7 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
+import org.apache.lucene.search.TopFieldCollectorManager;
 import org.apache.lucene.util.BytesRef;
 
 /** What an index is over: one episode, or an archive of them. */
@@ -77,7 +78,9 @@ sealed interface Scope {
         @Override
         public List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
             List<Found> best = new ArrayList<>();
-            for (ScoreDoc found : searcher.search(query, most, ORDER).scoreDocs) {
+            // What cannot be among them is passed over as soon as there are so many.
+            for (ScoreDoc found :
+                    searcher.search(query, new TopFieldCollectorManager(ORDER, most, null, most)).scoreDocs) {
                 Object[] order = ((FieldDoc) found).fields;
                 best.add(new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString())));
             }

@@ -9,25 +9,31 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.search.spell.DirectSpellChecker;
-import org.apache.lucene.search.spell.SuggestWord;
+import org.apache.lucene.search.spell.LuceneLevenshteinDistance;
+import org.apache.lucene.search.spell.StringDistance;
 
 /** Which words that were said are spelt like one that was not. */
 final class Spelling {
 
     private static final int MOST = 3;
 
-    /** So many words are held against the word for each that is wanted. */
-    private static final int INSPECTED = 100;
+    /** Letters that are wrong, missing or too many; two that are swapped are one. */
+    private static final int MOST_WRONG = 2;
+
+    private static final StringDistance LETTERS = new LuceneLevenshteinDistance();
 
     private static final int LEAST_LETTERS = 3;
 
     /** One wrong letter in four, two in seven. */
     private static final float LEAST_LIKENESS = 0.7f;
 
-    private static final Comparator<SuggestWord> NEAREST = Comparator.comparing((SuggestWord found) -> -found.score)
-            .thenComparing(found -> -found.freq)
-            .thenComparing(found -> found.string);
+    /** @param likeness up to 1 */
+    private record Near(String word, float likeness, int often) {}
+
+    private static final Comparator<Near> NEAREST = Comparator.comparing(Near::likeness)
+            .thenComparing(Near::often)
+            .reversed()
+            .thenComparing(Near::word);
 
     private final IndexReader reader;
     private final Vocabulary words;
@@ -85,21 +91,38 @@ final class Spelling {
     }
 
     private List<String> lookUp(String word) throws IOException {
-        DirectSpellChecker checker = new DirectSpellChecker();
-        checker.setMinPrefix(0);
-        checker.setAccuracy(LEAST_LIKENESS);
-        checker.setMinQueryLength(LEAST_LETTERS);
-        checker.setMaxInspections(INSPECTED);
-        checker.setThresholdFrequency(0);
-        List<SuggestWord> near = new ArrayList<>();
-        for (String field : Terms.ALL) {
-            near.addAll(List.of(checker.suggestSimilar(new Term(field, word), MOST, reader)));
+        List<Near> near = new ArrayList<>();
+        if (word.length() >= LEAST_LETTERS) {
+            for (String other : words.all()) {
+                float likeness = mayBeNear(word, other) ? LETTERS.getDistance(word, other) : 0;
+                if (likeness >= LEAST_LIKENESS) {
+                    near.add(new Near(other, likeness, often(other)));
+                }
+            }
         }
-        return near.stream()
-                .sorted(NEAREST)
-                .map(found -> found.string)
-                .distinct()
-                .limit(MOST)
-                .toList();
+        return near.stream().sorted(NEAREST).limit(MOST).map(Near::word).toList();
+    }
+
+    private int often(String word) throws IOException {
+        int often = 0;
+        for (String field : Terms.ALL) {
+            often += reader.docFreq(new Term(field, word));
+        }
+        return often;
+    }
+
+    /** Told at a glance for nearly all that are not: they are of another length, or have other letters. */
+    private static boolean mayBeNear(String word, String other) {
+        return Math.abs(word.length() - other.length()) <= MOST_WRONG
+                && Integer.bitCount(letters(word) ^ letters(other)) <= 2 * MOST_WRONG;
+    }
+
+    /** A bit for each letter that is in it, whatever letters share one. */
+    private static int letters(String word) {
+        int letters = 0;
+        for (int i = 0; i < word.length(); i++) {
+            letters |= 1 << word.charAt(i);
+        }
+        return letters;
     }
 }

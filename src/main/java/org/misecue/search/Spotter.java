@@ -17,21 +17,26 @@ final class Spotter {
     private static final int WORDS_OF_A_MOMENT = 40;
 
     private final List<Wanted> plan;
+    private final Narrowing within;
 
-    Spotter(List<Wanted> plan) {
+    Spotter(List<Wanted> plan, Narrowing within) {
         this.plan = plan;
+        this.within = within;
     }
 
     /** Nothing where the match lies wholly beyond the passage's own words: the next passage has it too. */
     Optional<Hit> hit(Path episode, Window window, double score) {
         if (plan.isEmpty()) {
-            return Optional.of(hit(episode, window, score, window.passage().start(), Quote.whole(window)));
+            Duration at = within.from()
+                    .filter(from -> from.compareTo(window.passage().start()) > 0)
+                    .orElse(window.passage().start());
+            return Optional.of(hit(episode, window, score, at, Quote.whole(window)));
         }
         List<Token> tokens = Token.of(window.text());
         List<List<Place>> places = plan.stream()
                 .map(wanted -> wanted.places(tokens, window.amounts()))
                 .toList();
-        OptionalInt first = first(places, tokens, window.ownLength());
+        OptionalInt first = first(places, tokens, window);
         if (first.isEmpty()) {
             return Optional.empty();
         }
@@ -81,12 +86,13 @@ final class Spotter {
     }
 
     /** The word from which on most of what is wanted is said in the fewest words. */
-    private static OptionalInt first(List<List<Place>> places, List<Token> tokens, int ownLength) {
+    private OptionalInt first(List<List<Place>> places, List<Token> tokens, Window window) {
         List<Place> starts = new ArrayList<>();
         places.forEach(starts::addAll);
         return starts.stream()
                 .mapToInt(Place::from)
-                .filter(from -> tokens.get(from).from() < ownLength)
+                .filter(from -> tokens.get(from).from() < window.ownLength())
+                .filter(from -> within.holds(() -> time(window, tokens.get(from).from())))
                 .sorted()
                 .boxed()
                 .min(Comparator.comparingDouble(from -> -worthFrom(places, from)))

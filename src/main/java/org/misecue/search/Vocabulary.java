@@ -1,6 +1,7 @@
 package org.misecue.search;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -24,6 +25,7 @@ final class Vocabulary {
     private final Map<String, Set<String>> byStem = new HashMap<>();
     private final Map<String, Set<String>> bySound = new HashMap<>();
     private final Set<String> words = new HashSet<>();
+    private final List<String> all = new ArrayList<>();
 
     /** What was added to the index since. */
     synchronized Vocabulary read(IndexReader index) throws IOException {
@@ -44,6 +46,7 @@ final class Vocabulary {
         for (BytesRef term = terms.next(); term != null; term = terms.next()) {
             String word = term.utf8ToString();
             if (words.add(word)) {
+                all.add(word);
                 Forms forms = Forms.of(word);
                 byStem.computeIfAbsent(forms.stem(), stem -> new TreeSet<>()).add(word);
                 if (!forms.sound().isEmpty()) {
@@ -52,6 +55,11 @@ final class Vocabulary {
                 }
             }
         }
+    }
+
+    /** Each once, in the order in which they were read. */
+    synchronized List<String> all() {
+        return List.copyOf(all);
     }
 
     synchronized boolean has(String word) {

@@ -28,6 +28,7 @@ final class WindowDocument {
     private static final String TOPIC = "topic";
     private static final String KIND = "kind";
     private static final String START = "start";
+    private static final String END = "end";
     private static final String WINDOW = "window";
     private static final FieldType INDEXED = indexed();
 
@@ -41,6 +42,7 @@ final class WindowDocument {
         document.add(new StoredField(WINDOW, bytes.of(window)));
         document.add(new NumericDocValuesField(STEP, passage.step()));
         document.add(new NumericDocValuesField(START, passage.start().toMillis()));
+        document.add(new NumericDocValuesField(END, passage.end().toMillis()));
         if (passage.kind() != Passage.Kind.NARRATION) {
             document.add(new StringField(KIND, passage.kind().name(), Field.Store.NO));
         }
@@ -98,7 +100,8 @@ final class WindowDocument {
         if (narrowing.from().isPresent() || narrowing.to().isPresent()) {
             long from = narrowing.from().map(Duration::toMillis).orElse(Long.MIN_VALUE);
             long to = narrowing.to().map(time -> time.toMillis() - 1).orElse(Long.MAX_VALUE);
-            filters.add(NumericDocValuesField.newSlowRangeQuery(START, from, to));
+            filters.add(NumericDocValuesField.newSlowRangeQuery(START, Long.MIN_VALUE, to));
+            filters.add(NumericDocValuesField.newSlowRangeQuery(END, from, Long.MAX_VALUE));
         }
         return filters;
     }
