@@ -23,10 +23,11 @@ final class TermStream extends TokenStream {
         term.setEmpty();
         while (next < text.length() && term.length() == 0) {
             int from = next;
-            int end = Token.endOfWord(text, from);
-            if (Token.isPlain(text, from, end)) {
-                term.append(text, from, end);
+            int end = Token.endOfPlain(text, from);
+            if (end == text.length() || text.charAt(end) == ' ') {
+                term.append(text, from, end); // as nearly all are
             } else {
+                end = Token.endOfWord(text, from);
                 term.append(Token.plain(text.substring(from, end)));
             }
             next = Math.max(end, from + 1);

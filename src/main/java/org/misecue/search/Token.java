@@ -150,7 +150,7 @@ record Token(String word, int from, int to) {
 
     /** How a word of a text is kept; empty where nothing is left of it. */
     static String plain(String written) {
-        if (isPlain(written, 0, written.length())) {
+        if (endOfPlain(written, 0) == written.length()) {
             return written;
         }
         String word = written.toLowerCase(Locale.ROOT);
@@ -168,14 +168,13 @@ record Token(String word, int from, int to) {
         return word.replace("'", "");
     }
 
-    /** Whether the word at {@code [from, to)} is kept as it is written, as nearly all are. */
-    static boolean isPlain(String text, int from, int to) {
-        for (int i = from; i < to; i++) {
-            if (!isPlain(text.charAt(i))) {
-                return false;
-            }
+    /** As far as a word goes in small letters and figures, which are kept as they are written. */
+    static int endOfPlain(String text, int from) {
+        int end = from;
+        while (end < text.length() && isPlain(text.charAt(end))) {
+            end++;
         }
-        return true;
+        return end;
     }
 
     private static boolean isPlain(char c) {

@@ -45,7 +45,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
             .thenComparing(Passage::text);
 
     static List<Window> over(List<Passage> passages) {
-        List<Passage> ordered = passages.stream().sorted(IN_ORDER).toList();
+        List<Passage> ordered = inOrder(passages);
         List<Window> windows = new ArrayList<>();
         int from = 0;
         while (from < ordered.size()) {
@@ -58,6 +58,20 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
             from = to;
         }
         return windows;
+    }
+
+    /** They mostly are. */
+    private static List<Passage> inOrder(List<Passage> passages) {
+        for (int i = 1; i < passages.size(); i++) {
+            Passage before = passages.get(i - 1);
+            Passage next = passages.get(i);
+            if (before.kind() != next.kind()
+                    || !before.source().equals(next.source())
+                    || before.start().compareTo(next.start()) >= 0) {
+                return passages.stream().sorted(IN_ORDER).toList();
+            }
+        }
+        return passages;
     }
 
     private static boolean isOne(Passage first, Passage last, Passage next) {

@@ -8,26 +8,47 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.store.ByteArrayDataInput;
-import org.apache.lucene.store.ByteBuffersDataOutput;
+import org.apache.lucene.store.ByteArrayDataOutput;
 import org.apache.lucene.store.DataInput;
 import org.apache.lucene.store.DataOutput;
+import org.apache.lucene.util.ArrayUtil;
 import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.UnicodeUtil;
 
 /** What is shown of a {@link Window}, in few bytes. */
 final class WindowBytes {
 
     private static final Passage.Kind[] KINDS = Passage.Kind.values();
 
-    private final ByteBuffersDataOutput bytes = ByteBuffersDataOutput.newResettableInstance();
+    /** Bytes that a number takes at the most. */
+    private static final int NUMBER = 10;
 
+    private byte[] room = new byte[4096];
+    private final ByteArrayDataOutput out = new ByteArrayDataOutput();
+
+    /** They are overwritten by the next. */
     BytesRef of(Window window) {
         try {
-            bytes.reset();
-            write(window, bytes);
-            return new BytesRef(bytes.toArrayCopy());
+            room = ArrayUtil.growNoCopy(room, most(window));
+            out.reset(room);
+            write(window, out);
+            return new BytesRef(room, 0, out.getPosition());
         } catch (IOException e) {
             throw new UncheckedIOException(e); // not into memory
         }
+    }
+
+    /** How many bytes it takes at the most. */
+    private static int most(Window window) {
+        int letters = window.text().length()
+                + window.passage().source().length()
+                + window.passage().speaker().map(String::length).orElse(0);
+        int numbers = NUMBER + window.times().size();
+        for (Window.Amount amount : window.amounts()) {
+            letters += amount.key().length();
+            numbers += 3;
+        }
+        return NUMBER * numbers + UnicodeUtil.maxUTF8Length(letters);
     }
 
     static Window window(BytesRef bytes) {
