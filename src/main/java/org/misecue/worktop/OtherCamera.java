@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.misecue.episode.Episode;
+import org.misecue.footage.Beside;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Moment;
 import org.misecue.notice.BadInput;
@@ -69,24 +70,47 @@ public final class OtherCamera {
         Path told = worktop.filmOf(moment.source()).orElseThrow(() -> worktop.noFilm(moment.source()));
         List<Note> why = new ArrayList<>();
         for (Path film : films) {
-            Optional<Duration> at = film.equals(told)
-                    ? Optional.of(moment.at())
-                    : cameras.offset(told, film).map(offset -> offset.inSecond(moment.at()));
+            Beside beside = film.equals(told) ? Beside.SAME : cameras.beside(told, film);
+            Optional<Duration> at = beside.offset().map(offset -> offset.inSecond(moment.at()));
             if (at.filter(time -> runs(film, time)).isPresent()) {
+                doubt(told, beside).ifPresent(doubt -> notes.add(note(film, doubt)));
                 return Optional.of(new Seen(film, at.get()));
             }
-            why.add(new Note(
-                    Place.of(worktop.episode().name(film)),
-                    at.isPresent()
-                            ? "this did not run at %s of %s"
-                                    .formatted(
-                                            Clock.hms(moment.at()),
-                                            worktop.episode().name(told))
-                            : "it is not known when this ran beside %s: neither time code nor sound tells"
-                                    .formatted(worktop.episode().name(told))));
+            why.add(note(film, at.isPresent() ? notRunning(told, moment.at()) : notKnown(told, beside)));
         }
         notes.addAll(why);
         return Optional.empty();
+    }
+
+    private Note note(Path film, String sentence) {
+        return new Note(Place.of(name(film)), sentence);
+    }
+
+    private String name(Path film) {
+        return worktop.episode().name(film);
+    }
+
+    private String notRunning(Path told, Duration at) {
+        return "this did not run at %s of %s".formatted(Clock.hms(at), name(told));
+    }
+
+    private String notKnown(Path told, Beside beside) {
+        return beside.denied().isPresent()
+                ? "by time code this ran beside %s, but the two sound different, so they are not laid together"
+                        .formatted(name(told))
+                : "it is not known when this ran beside %s: neither time code nor sound tells".formatted(name(told));
+    }
+
+    /** What the editor should know of a film that is laid beside another all the same. */
+    private Optional<String> doubt(Path told, Beside beside) {
+        if (beside.denied().isPresent()) {
+            return Optional.of(
+                    "this is laid beside %s by what both heard, which denies their time codes".formatted(name(told)));
+        }
+        return beside.isByTimecodeAlone()
+                ? Optional.of(
+                        "this is laid beside %s by time code alone: their sound cannot tell".formatted(name(told)))
+                : Optional.empty();
     }
 
     private boolean runs(Path film, Duration at) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +54,37 @@ class FindCameraTest {
         take.film(footage.resolve("main.mp4"), 2, 500);
         take.film(footage.resolve("close-up.mp4"), 7.48, 450);
         new Take(5, 30).film(footage.resolve("tasting.mp4"), 0, 400);
+    }
+
+    @Test
+    void films_of_two_days_at_one_hour_are_not_laid_together() throws IOException {
+        for (String file : List.of("recipe.md", "narration/main.vtt")) {
+            stage.write("days/" + file, Files.readString(folder.resolve("ep/" + file)));
+        }
+        Path footage = Files.createDirectories(folder.resolve("days/footage"));
+        new Take(4, 40).film(footage.resolve("main.mp4"), 2, 500, "10:00:00:00");
+        new Take(8, 40).film(footage.resolve("monday.mp4"), 2, 500, "10:00:04:00");
+        Take.silent(40).film(footage.resolve("top.mp4"), 2, 500, "10:00:04:00");
+
+        OnStage.Ran monday = stage.run("find", "-e", "days", "stir in the oats", "--camera", "monday");
+        assertThat(monday.out()).doesNotContain("monday");
+        assertThat(monday.err())
+                .contains("note: footage/monday.mp4: by time code this ran beside footage/main.mp4,"
+                        + " but the two sound different, so they are not laid together.\n");
+        OnStage.Ran top = stage.run("find", "-e", "days", "stir in the oats", "--camera", "top");
+        assertThat(top.out()).contains("footage/top.mp4 at 0:0");
+        assertThat(top.err())
+                .contains("note: footage/top.mp4: this is laid beside footage/main.mp4 by time code alone:"
+                        + " their sound cannot tell.\n");
+        assertThat(stage.run("footage", "days").out())
+                .contains("not laid together with footage/main.mp4: by time code it began 4.000 s after it,"
+                        + " but the two sound different");
+        JsonNode films = new ObjectMapper()
+                .readTree(stage.run("footage", "days", "--json").out())
+                .at("/films");
+        assertThat(films.at("/0/contradicted").toString())
+                .isEqualTo("[{\"film\":\"footage/monday.mp4\",\"byTimecode\":-4.0}]");
+        assertThat(films.at("/0/together/0/sound").asText()).isEqualTo("cannotTell");
     }
 
     @Test

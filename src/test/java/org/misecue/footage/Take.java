@@ -13,7 +13,27 @@ public final class Take {
 
     /** With talk that is drawn from a seed. */
     public Take(long seed, double seconds) {
-        this.sound = Babble.talk(seed, seconds);
+        this(Babble.talk(seed, seconds));
+    }
+
+    private Take(float[] sound) {
+        this.sound = sound;
+    }
+
+    /** Nobody makes a sound. */
+    public static Take silent(double seconds) {
+        return new Take(new float[(int) (seconds * Babble.RATE)]);
+    }
+
+    /** A film without a sound track. */
+    public static Path mute(Path file, int frames, String timecode) {
+        return TestFilm.write(
+                file,
+                frames,
+                PAL,
+                Optional.empty(),
+                number -> 40_000L * number,
+                recorder -> recorder.setVideoMetadata("timecode", timecode));
     }
 
     /** Films from a moment on, in MP4 or QuickTime as the file's name ends, with 25 frames a second. */
