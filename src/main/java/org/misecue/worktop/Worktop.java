@@ -449,6 +449,13 @@ public final class Worktop {
         return said.get().onClockOf(settings().publish().film());
     }
 
+    /** What pictures, clips and lists of a film are called, without folder and ending. */
+    public String resultName(Path film) {
+        ResultNames names =
+                new ResultNames(episode.footage().stream().map(episode::name).toList());
+        return names.of(episode.name(film));
+    }
+
     /** A file's name without folder and ending. */
     public static String stem(String name) {
         String file = name.substring(name.lastIndexOf('/') + 1);
