@@ -40,16 +40,23 @@ public final class OtherCamera {
 
     private static List<Path> named(Episode episode, String name) {
         String wanted = name.toLowerCase(Locale.ROOT);
+        List<Path> alike = new ArrayList<>();
         List<Path> begin = new ArrayList<>();
         for (Path film : episode.footage()) {
             String full = episode.name(film).toLowerCase(Locale.ROOT);
             String file = full.substring(full.lastIndexOf('/') + 1);
-            if (wanted.equals(full) || wanted.equals(file) || wanted.equals(Worktop.stem(file))) {
+            if (wanted.equals(full) || wanted.equals(file)) {
                 return List.of(film);
+            }
+            if (wanted.equals(Worktop.stem(file))) {
+                alike.add(film);
             }
             if (!wanted.isEmpty() && file.startsWith(wanted)) {
                 begin.add(film);
             }
+        }
+        if (!alike.isEmpty()) {
+            return List.copyOf(alike);
         }
         if (begin.isEmpty()) {
             String there = episode.footage().stream().map(episode::name).collect(Collectors.joining(", "));
@@ -73,10 +80,10 @@ public final class OtherCamera {
             Beside beside = film.equals(told) ? Beside.SAME : cameras.beside(told, film);
             Optional<Duration> at = beside.offset().map(offset -> offset.inSecond(moment.at()));
             if (at.filter(time -> runs(film, time)).isPresent()) {
-                doubt(told, beside).ifPresent(doubt -> notes.add(note(film, doubt)));
+                Doubts.of(beside, name(told)).ifPresent(doubt -> notes.add(note(film, doubt)));
                 return Optional.of(new Seen(film, at.get()));
             }
-            why.add(note(film, at.isPresent() ? notRunning(told, moment.at()) : notKnown(told, beside)));
+            why.add(note(film, at.isPresent() ? notRunning(told, moment.at()) : Doubts.unlaid(beside, name(told))));
         }
         notes.addAll(why);
         return Optional.empty();
@@ -92,25 +99,6 @@ public final class OtherCamera {
 
     private String notRunning(Path told, Duration at) {
         return "this did not run at %s of %s".formatted(Clock.hms(at), name(told));
-    }
-
-    private String notKnown(Path told, Beside beside) {
-        return beside.denied().isPresent()
-                ? "by time code this ran beside %s, but the two sound different, so they are not laid together"
-                        .formatted(name(told))
-                : "it is not known when this ran beside %s: neither time code nor sound tells".formatted(name(told));
-    }
-
-    /** What the editor should know of a film that is laid beside another all the same. */
-    private Optional<String> doubt(Path told, Beside beside) {
-        if (beside.denied().isPresent()) {
-            return Optional.of(
-                    "this is laid beside %s by what both heard, which denies their time codes".formatted(name(told)));
-        }
-        return beside.isByTimecodeAlone()
-                ? Optional.of(
-                        "this is laid beside %s by time code alone: their sound cannot tell".formatted(name(told)))
-                : Optional.empty();
     }
 
     private boolean runs(Path film, Duration at) {

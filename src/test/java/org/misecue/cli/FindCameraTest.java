@@ -38,10 +38,10 @@ class FindCameraTest {
                 WEBVTT
 
                 00:01.000 --> 00:02.000
-                We melt the butter, a hundred grams.
+                We melt the butter, ninety grams.
 
                 00:08.000 --> 00:11.000
-                And stir in the oats, two hundred grams.
+                And stir in the oats, three hundred grams.
                 """);
         stage.write("ep/narration/tasting.vtt", """
                 WEBVTT
@@ -126,6 +126,32 @@ class FindCameraTest {
         assertThat(elsewhere.err())
                 .contains("note: footage/close-up.mp4: it is not known when this ran beside footage/tasting.mp4:"
                         + " neither time code nor sound tells.\n");
+    }
+
+    /** The close-up began 5.48 s after the film in which the first step is told. */
+    @Test
+    void markers_stand_in_the_films_that_ran_meanwhile_as_far_as_they_ran() throws IOException {
+        OnStage.Ran ran = stage.run("markers", "ep");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        List<String> rows = Files.readAllLines(folder.resolve("ep/out/markers.csv"));
+        List<String> main =
+                rows.stream().filter(row -> row.startsWith("footage/main.mp4")).toList();
+        List<String> close = rows.stream()
+                .filter(row -> row.startsWith("footage/close-up.mp4"))
+                .toList();
+        List<String> later = main.stream().filter(row -> seconds(row) > 5.48).toList();
+        assertThat(main).hasSizeGreaterThan(later.size());
+        assertThat(close).isNotEmpty().hasSameSizeAs(later).allMatch(row -> row.contains("(told in footage/main.mp4)"));
+        for (int i = 0; i < close.size(); i++) {
+            assertThat(seconds(close.get(i))).isEqualTo(seconds(later.get(i)) - 5.48, within(0.002));
+        }
+        assertThat(rows).noneMatch(row -> row.startsWith("footage/tasting.mp4") && row.contains("told in"));
+        assertThat(Files.readString(folder.resolve("ep/out/markers/close-up.edl")))
+                .contains("* LOC: 00:00:04:09 RED     DIFFERS oats");
+    }
+
+    private static double seconds(String row) {
+        return Double.parseDouble(row.split(",")[2].replace("\"", ""));
     }
 
     @Test
