@@ -1,6 +1,7 @@
 package org.misecue.worktop;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -425,6 +426,11 @@ public final class Worktop {
     /** The film on whose clock a narration runs: that of its offset, of the same name, or the only one there is. */
     public Optional<Path> filmOf(String narration) {
         return clocks.get().filmOf(narration);
+    }
+
+    /** What was added to a narration's own times to have those of its film. */
+    public Duration offsetOf(String narration) {
+        return clocks.get().offsetOf(narration);
     }
 
     /** What is wrong where {@link #filmOf} finds none. */
