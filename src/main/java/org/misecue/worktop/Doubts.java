@@ -4,12 +4,12 @@ import java.util.Optional;
 import org.misecue.footage.Beside;
 
 /** What an editor should know of how a film was laid beside another, or why it was not. */
-final class Doubts {
+public final class Doubts {
 
     private Doubts() {}
 
     /** Of a film that is laid beside another all the same. */
-    static Optional<String> of(Beside beside, String other) {
+    public static Optional<String> of(Beside beside, String other) {
         if (beside.denied().isPresent()) {
             return Optional.of(
                     "this is laid beside %s by what both heard, which denies their time codes".formatted(other));
@@ -20,7 +20,7 @@ final class Doubts {
     }
 
     /** Of a film that is not. */
-    static String unlaid(Beside beside, String other) {
+    public static String unlaid(Beside beside, String other) {
         return beside.denied().isPresent()
                 ? "by time code this ran beside %s, but the two sound different, so they are not laid together"
                         .formatted(other)
