@@ -82,6 +82,22 @@ class TwinNamesTest {
     }
 
     @Test
+    void a_narration_of_two_films_names_says_which_is_taken() throws IOException {
+        for (String file : List.of("recipe.md", "narration/A001.vtt")) {
+            stage.write("one/" + file, Files.readString(folder.resolve("ep/" + file)));
+        }
+        Path footage = Files.createDirectories(folder.resolve("one/footage"));
+        for (String film : List.of("A001.mov", "A001.mp4")) {
+            Files.copy(folder.resolve("ep/footage/" + film), footage.resolve(film));
+        }
+        assertThat(run("captions", "one").err())
+                .contains("note: narration/A001.vtt: footage/A001.mov and footage/A001.mp4 have its name,"
+                        + " and it is taken for that of footage/A001.mov; name the right one as film in episode.yaml"
+                        + " under narration: offsets.\n");
+        assertThat(run("captions", "ep").err()).doesNotContain("have its name");
+    }
+
+    @Test
     void a_folder_among_the_films_is_told() {
         assertThat(run("captions", "ep").err())
                 .contains("note: footage/day2: folders in footage/ are not looked into;"
