@@ -10,6 +10,7 @@ import org.misecue.episode.OutFolder;
 import org.misecue.narration.Narration;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
+import org.misecue.worktop.ResultNames;
 import org.misecue.worktop.Worktop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,9 +44,12 @@ final class CaptionsCommand extends EpisodeCommand {
         tell(worktop.narrationNotes());
         Figures shown = figures ? Figures.of(worktop.comparison()) : Figures.none();
         OutFolder out = worktop.episode().out();
+        ResultNames names = new ResultNames(worktop.narrationsByClock().stream()
+                .map(ofOne -> file(worktop, ofOne))
+                .toList());
         for (List<Narration> ofOne : worktop.narrationsByClock()) {
             Captioner.Captions captions = Captioner.of(ofOne, shown, CaptionRules.USUAL);
-            String name = "captions/" + name(worktop, ofOne);
+            String name = "captions/" + names.of(file(worktop, ofOne));
             made(out, name + ".vtt", CaptionFile.webVtt(captions.captions()));
             made(out, name + ".srt", CaptionFile.subRip(captions.captions()));
             tell(captions.notes());
@@ -53,12 +57,11 @@ final class CaptionsCommand extends EpisodeCommand {
         return ExitCode.OK;
     }
 
-    /** Of the narration; of the film where several are joined. */
-    private static String name(Worktop worktop, List<Narration> ofOne) {
+    /** The narration; the film where several are joined. */
+    private static String file(Worktop worktop, List<Narration> ofOne) {
         String first = ofOne.get(0).source();
-        return Worktop.stem(
-                ofOne.size() == 1
-                        ? first
-                        : worktop.filmOf(first).map(worktop.episode()::name).orElse(first));
+        return ofOne.size() == 1
+                ? first
+                : worktop.filmOf(first).map(worktop.episode()::name).orElse(first);
     }
 }

@@ -21,7 +21,6 @@ import org.misecue.search.FindText;
 import org.misecue.search.Hit;
 import org.misecue.search.MomentIndex;
 import org.misecue.worktop.ArchiveShelf;
-import org.misecue.worktop.Cameras;
 import org.misecue.worktop.Index;
 import org.misecue.worktop.Moments;
 import org.misecue.worktop.OtherCamera;
@@ -129,10 +128,7 @@ final class FindCommand extends MisecueCommand {
 
     /** Where another camera saw what was found. */
     private Map<Hit, Seen> seen(Worktop worktop, String name, List<Hit> hits) {
-        Cameras cameras = new Cameras(
-                worktop.episode(),
-                film -> watch("Listening to " + worktop.episode().name(film)));
-        OtherCamera other = new OtherCamera(worktop, cameras, name);
+        OtherCamera other = new OtherCamera(worktop, cameras(worktop), name);
         Map<Hit, Seen> seen = new LinkedHashMap<>();
         for (Hit hit : hits) {
             other.seen(new Moment(hit.source(), hit.at())).ifPresent(there -> seen.put(hit, there));

@@ -66,9 +66,7 @@ final class FootageCommand extends EpisodeCommand {
             throw new BadInput(Place.of("footage"), "there is no film to look at; put the camera's files there.");
         }
         List<BadInput> faults = new ArrayList<>();
-        Cameras cameras = new Cameras(
-                worktop.episode(),
-                film -> watch("Listening to " + worktop.episode().name(film)));
+        Cameras cameras = cameras(worktop);
         List<Path> readable = List.copyOf(
                 each(films, faults, film -> Optional.of(cameras.info(film))).keySet());
         Map<Path, FilmReport> heard = each(readable, faults, film -> report(worktop, cameras, film, readable));

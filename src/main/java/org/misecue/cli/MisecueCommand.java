@@ -18,6 +18,7 @@ import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Pantry;
+import org.misecue.worktop.Cameras;
 import org.misecue.worktop.OnScreen;
 import org.misecue.worktop.OwnPantry;
 import org.misecue.worktop.Worktop;
@@ -51,6 +52,12 @@ abstract class MisecueCommand implements Callable<Integer> {
         tell(episode.notes());
         OwnPantry own = own(episode.folder());
         return new Worktop(episode, own, () -> read(own), this::look);
+    }
+
+    /** How its films lie to one another; somebody who watches is told which is listened to. */
+    Cameras cameras(Worktop worktop) {
+        Episode episode = worktop.episode();
+        return new Cameras(episode, film -> watch("Listening to " + episode.name(film)));
     }
 
     /** The same episode with its files read again; what was told once is not told again. */

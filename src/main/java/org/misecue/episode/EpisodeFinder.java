@@ -109,8 +109,15 @@ final class EpisodeFinder {
         if (!Files.isDirectory(sub)) {
             return List.of();
         }
-        List<Path> regular =
-                listed(sub, name).stream().filter(Files::isRegularFile).toList();
+        List<Path> listed = listed(sub, name);
+        listed.stream()
+                .filter(Files::isDirectory)
+                .map(file -> new Note(
+                        Place.of(name + "/" + file.getFileName()),
+                        "folders in " + name + "/ are not looked into; move what is in this one up into " + name
+                                + "/."))
+                .forEach(notes::add);
+        List<Path> regular = listed.stream().filter(Files::isRegularFile).toList();
         regular.stream()
                 .filter(file -> !kind.mayBe(name(file)))
                 .map(file -> new Note(

@@ -25,7 +25,7 @@ public final class ClockOfDay {
 
     /** How the second film lies to the first; empty where their time codes do not say that both ran at one time. */
     public static Optional<Offset> offset(FilmInfo first, FilmInfo second) {
-        return later(first, second).map(later -> new Offset(later, Duration.ZERO, new Offset.ByTimecode()));
+        return later(first, second).map(later -> new Offset(later, Duration.ZERO, new Offset.ByTimecode(false)));
     }
 
     private static Optional<Duration> later(FilmInfo first, FilmInfo second) {

@@ -14,12 +14,13 @@ import java.util.Optional;
 
 /**
  * Films for programs: {@code {"target"?, "films": [{"film", "length", "picture"?: {"codec", "width", "height", "rate",
- * "variableRate"}, "timecode"?, "together": [{"film", "began", "by", "apartPerHour"?, "alike"?, "tried"?, "clearness"?}],
- * "notKnown": [film], "sounds": [{"codec", "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?,
- * "aboveTargetLu"?, "silences"?: [{"from", "to"}]}]}]}}. Times are in seconds on the film's clock, a rate is a whole number or
- * a fraction in a string; what could not be measured is left out. It {@code began} so many seconds after the other film, below 0
- * before it, {@code by} "timecode" or "sound"; {@code apartPerHour} are the seconds by which the other's clock gains on it in an
- * hour.
+ * "variableRate"}, "timecode"?, "together": [{"film", "began", "by", "byTimecode"?, "apartPerHour"?, "sound"?, "alike"?,
+ * "tried"?, "clearness"?}], "contradicted": [{"film", "byTimecode"}], "notKnown": [film], "sounds": [{"codec",
+ * "sampleRate", "channels", "lufs"?, "rangeLu"?, "truePeakDbtp"?, "aboveTargetLu"?, "silences"?: [{"from", "to"}]}]}]}}.
+ * Times are in seconds on the film's clock, a rate is a whole number or a fraction in a string; what could not be measured is
+ * left out. It {@code began} so many seconds after the other film, below 0 before it, {@code by} "timecode", of which the
+ * {@code sound} "agrees" or "cannotTell" where it was asked, or by "sound"; {@code apartPerHour} are the seconds by which the
+ * other's clock gains on it in an hour; {@code byTimecode} is what time codes say and the sound contradicts.
  */
 public final class FootageJson {
 

@@ -19,8 +19,20 @@ public record Offset(Duration later, Duration apart, Basis basis) {
     /** What two films are brought together by. */
     public sealed interface Basis {}
 
-    /** The clock of the day, which both cameras wrote. */
-    public record ByTimecode() implements Basis {}
+    /**
+     * The clock of the day, which both cameras wrote.
+     *
+     * @param asked whether their sound was asked as well, and could not tell
+     */
+    public record ByTimecode(boolean asked) implements Basis {}
+
+    /**
+     * The clock of the day, with which the sound agrees.
+     *
+     * @param alike at how many places both heard the same
+     * @param tried how many places were listened to
+     */
+    public record ByBoth(int alike, int tried) implements Basis {}
 
     /**
      * What both heard.
@@ -30,6 +42,12 @@ public record Offset(Duration later, Duration apart, Basis basis) {
      * @param clearness how far the best offset stands out: its strength over that of the next best one
      */
     public record BySound(int alike, int tried, BigDecimal clearness) implements Basis {}
+
+    /** Found by sound, and to the frame as time codes have it. */
+    Offset startingAt(Duration byTimecode) {
+        Basis both = basis instanceof BySound sound ? new ByBoth(sound.alike(), sound.tried()) : basis;
+        return new Offset(byTimecode, apart, both);
+    }
 
     /** The same seen from the second film. */
     public Offset turned() {

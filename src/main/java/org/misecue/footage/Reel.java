@@ -9,6 +9,7 @@ import static org.bytedeco.ffmpeg.global.avformat.avformat_find_stream_info;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entries_count;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_index_get_entry;
 import static org.bytedeco.ffmpeg.global.avformat.avformat_open_input;
+import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_AUDIO;
 import static org.bytedeco.ffmpeg.global.avutil.AVMEDIA_TYPE_VIDEO;
 import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
 import static org.bytedeco.ffmpeg.global.avutil.av_dict_free;
@@ -35,6 +36,7 @@ import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.PointerPointer;
+import org.jspecify.annotations.Nullable;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Place;
 
@@ -46,6 +48,7 @@ final class Reel implements AutoCloseable {
 
     private final Path film;
     private final AVFormatContext context;
+    private @Nullable Duration length;
 
     private Reel(Path film, AVFormatContext context) {
         this.film = film;
@@ -150,13 +153,30 @@ final class Reel implements AutoCloseable {
 
     /** From the first picture to the end of the last picture or sound. */
     Duration length() {
-        Duration before = origin().minus(start());
-        return Duration.of(context.duration(), ChronoUnit.MICROS).minus(before);
+        Duration known = length;
+        if (known == null) {
+            known = end().minus(origin());
+            length = known;
+        }
+        return known;
     }
 
     /**
-     * What the file's clock shows at the film's beginning: the first picture's time. Some containers let the sound
-     * begin a little earlier.
+     * A Matroska file tells its length on a clock of its own, on which the sound's run-up has time, and its writers do not all
+     * mean the same by it; so its end is looked at.
+     */
+    private Duration end() {
+        Duration told = Duration.of(context.duration(), ChronoUnit.MICROS);
+        return isMatroska() ? Tail.end(film).orElse(told) : start().plus(told);
+    }
+
+    private boolean isMatroska() {
+        return format().startsWith("matroska");
+    }
+
+    /**
+     * What the file's clock shows at the film's beginning: the first picture's time, or without a picture the first sound's.
+     * Some containers let the sound begin a little earlier.
      */
     Duration origin() {
         OptionalInt picture = best(AVMEDIA_TYPE_VIDEO);
@@ -166,7 +186,22 @@ final class Reel implements AutoCloseable {
                 return Ffmpeg.time(stream.start_time(), stream.time_base());
             }
         }
-        return start();
+        OptionalInt sound = best(AVMEDIA_TYPE_AUDIO);
+        return isMatroska() && sound.isPresent() ? heardFrom(context.streams(sound.getAsInt())) : start();
+    }
+
+    /**
+     * A coder needs a run-up before it is right. Matroska keeps it in the file and says how long it is: CodecDelay, which the
+     * specification has subtracted from every time of the track, and which decoders throw away. So the track begins below
+     * zero by as much as is never heard.
+     */
+    private Duration heardFrom(AVStream sound) {
+        int rate = sound.codecpar().sample_rate();
+        if (sound.start_time() == AV_NOPTS_VALUE || rate <= 0) {
+            return start();
+        }
+        Duration runUp = Duration.ofNanos(sound.codecpar().initial_padding() * 1_000_000_000L / rate);
+        return Ffmpeg.time(sound.start_time(), sound.time_base()).plus(runUp);
     }
 
     private Duration start() {

@@ -50,13 +50,21 @@ record Spot(long from, int length) {
         Optional<Spot> best = Optional.empty();
         double most = LIVELY;
         for (int at = from; at + length <= to; at += length / 2) {
-            double unrest = Math.min(first.unrest(at, at + length), second.unrest(at - later, at - later + length));
+            Spot spot = new Spot((long) at * Levels.STEP, length * Levels.STEP);
+            double unrest = spot.unrest(first, second, later);
             if (unrest > most) {
                 most = unrest;
-                best = Optional.of(new Spot((long) at * Levels.STEP, length * Levels.STEP));
+                best = Optional.of(spot);
             }
         }
         return best;
+    }
+
+    /** How much the quieter one goes up and down here, in decibels. */
+    double unrest(Levels first, Levels second, int later) {
+        int at = (int) (from / Levels.STEP);
+        int to = at + length / Levels.STEP;
+        return Math.min(first.unrest(at, to), second.unrest(at - later, to - later));
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.misecue.footage;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -19,12 +18,11 @@ public record Together(List<Pair> pairs) {
      *
      * @param first relative to the episode
      * @param second relative to the episode
-     * @param offset empty where it is not known whether and how they ran together
      */
-    public record Pair(String first, String second, Optional<Offset> offset) {
+    public record Pair(String first, String second, Beside beside) {
 
         private Pair turned() {
-            return new Pair(second, first, offset.map(Offset::turned));
+            return new Pair(second, first, beside.turned());
         }
     }
 

@@ -5,27 +5,37 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
-/** A line about each film that ran at the same time, and one about those of which it is not known. */
+/** A line about each film that ran at the same time or seems to, and one about those of which it is not known. */
 final class TogetherText {
 
     private TogetherText() {}
 
     static List<String> lines(String film, Together together) {
         List<String> lines = new ArrayList<>();
-        List<Together.Pair> pairs = together.of(film);
-        for (Together.Pair pair : pairs) {
-            pair.offset().ifPresent(offset -> lines.add(line(pair.first(), offset)));
+        List<String> unknown = new ArrayList<>();
+        for (Together.Pair pair : together.of(film)) {
+            if (pair.beside().equals(Beside.UNKNOWN)) {
+                unknown.add(pair.first());
+            } else {
+                lines.add(line(pair.first(), pair.beside()));
+            }
         }
-        String unknown = pairs.stream()
-                .filter(pair -> pair.offset().isEmpty())
-                .map(Together.Pair::first)
-                .collect(Collectors.joining(", "));
         if (!unknown.isEmpty()) {
-            lines.add("not known with " + unknown + ": neither time code nor sound tells");
+            lines.add("not known with " + String.join(", ", unknown) + ": neither time code nor sound tells");
         }
         return lines;
+    }
+
+    private static String line(String other, Beside beside) {
+        if (beside.offset().isEmpty()) {
+            return "not laid together with " + other + ": by time code it "
+                    + began(beside.denied().orElse(Duration.ZERO)) + " it, but the two sound different";
+        }
+        String not = beside.denied()
+                .map(denied -> "; by time code it " + began(denied) + " it, which its sound denies")
+                .orElse("");
+        return line(other, beside.offset().get()) + not;
     }
 
     private static String line(String other, Offset offset) {
@@ -42,9 +52,13 @@ final class TogetherText {
     }
 
     private static String basis(Offset.Basis basis) {
-        return basis instanceof Offset.BySound sound
-                ? "its sound, alike at %d of %d places".formatted(sound.alike(), sound.tried())
-                : "time code";
+        if (basis instanceof Offset.BySound sound) {
+            return "its sound, alike at %d of %d places".formatted(sound.alike(), sound.tried());
+        }
+        if (basis instanceof Offset.ByBoth both) {
+            return "time code, and its sound agrees at %d of %d places".formatted(both.alike(), both.tried());
+        }
+        return basis.equals(new Offset.ByTimecode(true)) ? "time code alone: its sound cannot tell" : "time code";
     }
 
     private static BigDecimal millis(Duration time) {

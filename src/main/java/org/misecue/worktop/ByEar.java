@@ -127,18 +127,25 @@ public final class ByEar {
         return Stretch.around(narration(source), moment);
     }
 
+    /** By its name with or without folder, or without its ending where no other is called like it. */
     private Narration narration(String source) {
         List<Narration> all = worktop.narrations();
-        return all.stream()
-                .filter(one -> source.isEmpty()
-                        ? all.size() == 1
-                        : one.source().equals(source)
-                                || Worktop.stem(one.source()).equals(Worktop.stem(source)))
-                .findFirst()
-                .orElseThrow(() -> new BadInput(
-                        Place.of("--heard"),
-                        "name the narration first: one of "
-                                + all.stream().map(Narration::source).collect(Collectors.joining(", ")) + "."));
+        List<Narration> named = all.stream()
+                .filter(one -> one.source().equals(source) || one.source().endsWith("/" + source))
+                .toList();
+        List<Narration> meant = named.isEmpty()
+                ? all.stream()
+                        .filter(one ->
+                                source.isEmpty() || Worktop.stem(one.source()).equals(Worktop.stem(source)))
+                        .toList()
+                : named;
+        if (meant.size() != 1) {
+            throw new BadInput(
+                    Place.of("--heard"),
+                    "name the narration first: one of "
+                            + all.stream().map(Narration::source).collect(Collectors.joining(", ")) + ".");
+        }
+        return meant.get(0);
     }
 
     private static Duration time(String option, String clock) {

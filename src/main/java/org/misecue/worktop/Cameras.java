@@ -9,19 +9,19 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.misecue.episode.Episode;
+import org.misecue.footage.Beside;
 import org.misecue.footage.ClockOfDay;
 import org.misecue.footage.CommonSound;
 import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
 import org.misecue.footage.Levels;
 import org.misecue.footage.Lookout;
-import org.misecue.footage.Offset;
 import org.misecue.footage.Together;
 import org.misecue.shown.ShownJson;
 
 /**
- * How an episode's films lie to one another: by time code, or else by what both heard. Each film is listened to once at
- * most, and what is found is kept.
+ * How an episode's films lie to one another: by time code where the sound does not contradict it, or else by what both
+ * heard. Each film is listened to once at most, and what is found is kept.
  */
 public final class Cameras {
 
@@ -48,7 +48,6 @@ public final class Cameras {
     public Optional<Consumer<Levels>> wanted(Path film, List<Path> among) {
         boolean asked = among.stream()
                 .anyMatch(other -> !other.equals(film)
-                        && ClockOfDay.offset(info(film), info(other)).isEmpty()
                         && haveSound(film, other)
                         && kept.read(mark(film), mark(other)).isEmpty());
         return asked ? Optional.of(found -> levels.put(film, Optional.of(found))) : Optional.empty();
@@ -64,32 +63,32 @@ public final class Cameras {
         for (int i = 0; i < among.size(); i++) {
             for (Path second : among.subList(i + 1, among.size())) {
                 Path first = among.get(i);
-                pairs.add(new Together.Pair(episode.name(first), episode.name(second), offset(first, second)));
+                pairs.add(new Together.Pair(episode.name(first), episode.name(second), beside(first, second)));
             }
         }
         return new Together(List.copyOf(pairs));
     }
 
     /**
-     * How the second film lies to the first; empty where it is not known.
+     * How the second film lies to the first.
      *
      * @throws org.misecue.notice.BadInput if one cannot be used
      */
-    public Optional<Offset> offset(Path first, Path second) {
-        return ClockOfDay.offset(info(first), info(second))
-                .or(() -> haveSound(first, second)
-                        ? kept.read(mark(first), mark(second)).orElseGet(() -> hear(first, second))
-                        : Optional.empty());
+    public Beside beside(Path first, Path second) {
+        if (haveSound(first, second)) {
+            Optional<Beside> heard = kept.read(mark(first), mark(second)).or(() -> hear(first, second));
+            if (heard.isPresent()) {
+                return heard.get();
+            }
+        }
+        return Beside.of(ClockOfDay.offset(info(first), info(second)));
     }
 
-    private Optional<Offset> hear(Path first, Path second) {
+    private Optional<Beside> hear(Path first, Path second) {
         Optional<CommonSound.Listened> one = listened(first);
-        Optional<CommonSound.Listened> two = listened(second);
-        if (one.isEmpty() || two.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Offset> found = CommonSound.offset(one.get(), two.get());
-        kept.keep(mark(first), mark(second), found);
+        Optional<CommonSound.Listened> two = one.flatMap(any -> listened(second));
+        Optional<Beside> found = one.flatMap(heard -> two.map(other -> CommonSound.beside(heard, other)));
+        found.ifPresent(beside -> kept.keep(mark(first), mark(second), beside));
         return found;
     }
 

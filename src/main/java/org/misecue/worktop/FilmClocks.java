@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.misecue.episode.Episode;
 import org.misecue.episode.Offset;
+import org.misecue.notice.Note;
+import org.misecue.notice.Place;
 
 /**
  * On which film's clock each narration runs, and how far that is from the file's own. A narration belongs to the film that its
@@ -31,6 +33,21 @@ record FilmClocks(Episode episode, List<Offset> offsets) {
                                 film -> Worktop.stem(episode.name(film)).equals(Worktop.stem(source)))
                         .findFirst())
                 .or(() -> films().filter(film -> isOnlyFilm() && isSure()).findFirst());
+    }
+
+    /** What to say of a narration that has the name of several films, where no offset names the right one. */
+    Optional<Note> twins(String source) {
+        List<String> alike = films().map(episode::name)
+                .filter(film -> Worktop.stem(film).equals(Worktop.stem(source)))
+                .toList();
+        boolean named =
+                offset(source).flatMap(Offset::film).flatMap(this::named).isPresent();
+        return named || alike.size() < 2 || alike.contains(source)
+                ? Optional.empty()
+                : Optional.of(new Note(
+                        Place.of(source),
+                        "%s have its name, and it is taken for that of %s; name the right one as film in episode.yaml under narration: offsets"
+                                .formatted(String.join(" and ", alike), alike.get(0))));
     }
 
     /** The clock that a narration shares with others: its film's, or without any film that of all; else only its own. */

@@ -61,28 +61,24 @@ public final class Moments {
      * @throws org.misecue.notice.BadInput if the film cannot be read or is shorter
      */
     public String still(Path film, Duration at) {
-        String name = "stills/" + stem(film) + "-" + exact(at) + ".png";
+        String name = "stills/" + worktop.resultName(film) + "-" + exact(at) + ".png";
         out.make(name, file -> Still.at(film, at, file));
         return name;
     }
 
     /** What is between two marks, exact to the frame; as {@link #still(Path, Duration)}. */
     public String clip(Path film, Duration in, Duration end) {
-        String name = "clips/" + stem(film) + "-" + exact(in) + "-" + exact(end) + ".mp4";
+        String name = "clips/" + worktop.resultName(film) + "-" + exact(in) + "-" + exact(end) + ".mp4";
         out.make(name, file -> Clip.cut(film, in, end, file));
         return name;
     }
 
-    private static String name(Path film, Duration at) {
-        return stem(film) + "-" + Clock.hms(at).replace(':', '.');
+    private String name(Path film, Duration at) {
+        return worktop.resultName(film) + "-" + Clock.hms(at).replace(':', '.');
     }
 
     /** To the thousandth, because two frames may lie in one second. */
     private static String exact(Duration at) {
         return "%d.%02d.%02d.%03d".formatted(at.toHours(), at.toMinutesPart(), at.toSecondsPart(), at.toMillisPart());
-    }
-
-    private static String stem(Path film) {
-        return Worktop.stem(String.valueOf(film.getFileName()));
     }
 }

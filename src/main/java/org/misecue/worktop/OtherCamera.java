@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.misecue.episode.Episode;
+import org.misecue.footage.Beside;
 import org.misecue.narration.Clock;
 import org.misecue.narration.Moment;
 import org.misecue.notice.BadInput;
@@ -39,16 +40,23 @@ public final class OtherCamera {
 
     private static List<Path> named(Episode episode, String name) {
         String wanted = name.toLowerCase(Locale.ROOT);
+        List<Path> alike = new ArrayList<>();
         List<Path> begin = new ArrayList<>();
         for (Path film : episode.footage()) {
             String full = episode.name(film).toLowerCase(Locale.ROOT);
             String file = full.substring(full.lastIndexOf('/') + 1);
-            if (wanted.equals(full) || wanted.equals(file) || wanted.equals(Worktop.stem(file))) {
+            if (wanted.equals(full) || wanted.equals(file)) {
                 return List.of(film);
+            }
+            if (wanted.equals(Worktop.stem(file))) {
+                alike.add(film);
             }
             if (!wanted.isEmpty() && file.startsWith(wanted)) {
                 begin.add(film);
             }
+        }
+        if (!alike.isEmpty()) {
+            return List.copyOf(alike);
         }
         if (begin.isEmpty()) {
             String there = episode.footage().stream().map(episode::name).collect(Collectors.joining(", "));
@@ -69,24 +77,28 @@ public final class OtherCamera {
         Path told = worktop.filmOf(moment.source()).orElseThrow(() -> worktop.noFilm(moment.source()));
         List<Note> why = new ArrayList<>();
         for (Path film : films) {
-            Optional<Duration> at = film.equals(told)
-                    ? Optional.of(moment.at())
-                    : cameras.offset(told, film).map(offset -> offset.inSecond(moment.at()));
+            Beside beside = film.equals(told) ? Beside.SAME : cameras.beside(told, film);
+            Optional<Duration> at = beside.offset().map(offset -> offset.inSecond(moment.at()));
             if (at.filter(time -> runs(film, time)).isPresent()) {
+                Doubts.of(beside, name(told)).ifPresent(doubt -> notes.add(note(film, doubt)));
                 return Optional.of(new Seen(film, at.get()));
             }
-            why.add(new Note(
-                    Place.of(worktop.episode().name(film)),
-                    at.isPresent()
-                            ? "this did not run at %s of %s"
-                                    .formatted(
-                                            Clock.hms(moment.at()),
-                                            worktop.episode().name(told))
-                            : "it is not known when this ran beside %s: neither time code nor sound tells"
-                                    .formatted(worktop.episode().name(told))));
+            why.add(note(film, at.isPresent() ? notRunning(told, moment.at()) : Doubts.unlaid(beside, name(told))));
         }
         notes.addAll(why);
         return Optional.empty();
+    }
+
+    private Note note(Path film, String sentence) {
+        return new Note(Place.of(name(film)), sentence);
+    }
+
+    private String name(Path film) {
+        return worktop.episode().name(film);
+    }
+
+    private String notRunning(Path told, Duration at) {
+        return "this did not run at %s of %s".formatted(Clock.hms(at), name(told));
     }
 
     private boolean runs(Path film, Duration at) {

@@ -31,8 +31,9 @@ record SaidInFilms(FilmClocks clocks, List<Narration> all, List<Note> unusable) 
     }
 
     List<Note> notes() {
-        return Stream.concat(all.stream().flatMap(one -> one.notes().stream()), unusable.stream())
-                .toList();
+        Stream<Note> twins = all.stream().flatMap(one -> clocks.twins(one.source()).stream());
+        Stream<Note> own = all.stream().flatMap(one -> one.notes().stream());
+        return Stream.concat(Stream.concat(twins, own), unusable.stream()).toList();
     }
 
     List<Narration> of(Path film) {

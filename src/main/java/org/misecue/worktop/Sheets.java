@@ -75,12 +75,7 @@ public final class Sheets {
         return steps;
     }
 
-    /** Films whose names differ in their ending only have folders of their own. */
     private String folder(Path film) {
-        String stem = Worktop.stem(worktop.episode().name(film));
-        long alike = worktop.episode().footage().stream()
-                .filter(one -> Worktop.stem(worktop.episode().name(one)).equals(stem))
-                .count();
-        return "sheets/" + (alike > 1 ? film.getFileName() : stem) + "/";
+        return "sheets/" + worktop.resultName(film) + "/";
     }
 }

@@ -1,6 +1,7 @@
 package org.misecue.worktop;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -427,6 +428,11 @@ public final class Worktop {
         return clocks.get().filmOf(narration);
     }
 
+    /** What was added to a narration's own times to have those of its film. */
+    public Duration offsetOf(String narration) {
+        return clocks.get().offsetOf(narration);
+    }
+
     /** What is wrong where {@link #filmOf} finds none. */
     public BadInput noFilm(String narration) {
         return new BadInput(
@@ -447,6 +453,13 @@ public final class Worktop {
     /** The narrations on the clock that viewers see; none where it is not sure which film that is. */
     List<String> narrationsOnFilm() {
         return said.get().onClockOf(settings().publish().film());
+    }
+
+    /** What pictures, clips and lists of a film are called, without folder and ending. */
+    public String resultName(Path film) {
+        ResultNames names =
+                new ResultNames(episode.footage().stream().map(episode::name).toList());
+        return names.of(episode.name(film));
     }
 
     /** A file's name without folder and ending. */

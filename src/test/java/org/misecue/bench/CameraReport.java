@@ -13,16 +13,20 @@ import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacv.FFmpegFrameRecorder;
 import org.misecue.footage.Babble;
 import org.misecue.footage.BareFfmpeg;
+import org.misecue.footage.Beside;
 import org.misecue.footage.CommonSound;
+import org.misecue.footage.FilmInfo;
 import org.misecue.footage.Footage;
+import org.misecue.footage.FrameRate;
 import org.misecue.footage.Levels;
 import org.misecue.footage.Microphone;
 import org.misecue.footage.Offset;
+import org.misecue.footage.Timecode;
 
 /**
  * How often two films are brought together by their sound, over pairs invented from a seed: a voice in a room, heard by two
  * microphones of other tone, level, rate, clock and noise, with 30 to 100 % of a minute in common; and pairs that have
- * nothing in common. Then how long it takes for two films of an hour, beside FFmpeg decoding the same two sound tracks.
+ * nothing in common. Then the same with time codes that say how they lie, rightly or of two days. Then how long it takes for two films of an hour, beside FFmpeg decoding the same two sound tracks.
  * {@code [--pairs N] [--seed N] [--minutes N]}
  */
 public final class CameraReport {
@@ -30,6 +34,7 @@ public final class CameraReport {
     private static final double HALF_FRAME = 0.02;
     private static final int[] RATES = {8_000, 16_000, 44_100, 48_000};
     private static final double SECONDS = 60;
+    private static final FrameRate PAL = new FrameRate(25, 1);
 
     private final Path folder;
     private final int pairs;
@@ -55,6 +60,10 @@ public final class CameraReport {
             report.pairs("noise %d dB under the voice".formatted(noise), noise, true);
         }
         report.pairs("nothing in common, noise 20 dB under", 20, false);
+        for (int noise : new int[] {40, 20, 6, 0, -6, -12}) {
+            report.timecodes(noise, true);
+            report.timecodes(noise, false);
+        }
         int minutes = number(args, "--minutes", 60);
         if (minutes > 0) {
             report.time(minutes);
@@ -66,20 +75,27 @@ public final class CameraReport {
         return at < 0 ? usual : Integer.parseInt(args[at + 1]);
     }
 
+    /** Two films that were made of one voice, or of two. */
+    private record Made(CommonSound.Listened one, CommonSound.Listened two, double late) {}
+
+    private Made make(int pair, double noise, boolean common) {
+        Random random = new Random(seed * 1_000_003 + pair);
+        double shared = SECONDS * (0.3 + 0.7 * random.nextDouble());
+        double late = (random.nextBoolean() ? 1 : -1) * (SECONDS - shared);
+        float[] voice = Babble.talk(random.nextLong(), 2 * SECONDS);
+        float[] other = common ? voice : Babble.talk(random.nextLong(), 2 * SECONDS);
+        Microphone one = microphone(Math.max(0, -late), noise, random);
+        Microphone two = microphone(Math.max(0, late), noise, random).running(100 * random.nextDouble() - 50);
+        return new Made(listen(one.record(voice, file("one"))), listen(two.record(other, file("two"))), late);
+    }
+
     private void pairs(String what, double noise, boolean common) {
         int[] counts = new int[Outcome.values().length];
         double worst = 0;
         for (int pair = 0; pair < pairs; pair++) {
-            Random random = new Random(seed * 1_000_003 + pair);
-            double shared = SECONDS * (0.3 + 0.7 * random.nextDouble());
-            double late = (random.nextBoolean() ? 1 : -1) * (SECONDS - shared);
-            float[] voice = Babble.talk(random.nextLong(), 2 * SECONDS);
-            float[] other = common ? voice : Babble.talk(random.nextLong(), 2 * SECONDS);
-            Microphone one = microphone(Math.max(0, -late), noise, random);
-            Microphone two = microphone(Math.max(0, late), noise, random).running(100 * random.nextDouble() - 50);
-            Optional<Offset> offset =
-                    CommonSound.offset(listen(one.record(voice, file("one"))), listen(two.record(other, file("two"))));
-            double error = offset.map(found -> Math.abs(found.later().toNanos() / 1e9 - late))
+            Made made = make(pair, noise, common);
+            Optional<Offset> offset = CommonSound.beside(made.one, made.two).offset();
+            double error = offset.map(found -> Math.abs(found.later().toNanos() / 1e9 - made.late))
                     .orElse(0.0);
             Outcome outcome = offset.isEmpty()
                     ? Outcome.NOT_KNOWN
@@ -96,6 +112,36 @@ public final class CameraReport {
                 worst * 1000,
                 counts[1],
                 counts[2]);
+    }
+
+    /** Labels of 25 frames a second, as clocks wrote them that were set to one time on one day or on two. */
+    private void timecodes(double noise, boolean sameDay) {
+        int agreed = 0;
+        int believed = 0;
+        int denied = 0;
+        for (int pair = 0; pair < pairs; pair++) {
+            Made made = make(pair, noise, sameDay);
+            Beside beside = CommonSound.beside(labelled(made.one, 0), labelled(made.two, made.late));
+            denied += beside.denied().isPresent() ? 1 : 0;
+            believed += beside.isByTimecodeAlone() ? 1 : 0;
+            agreed += beside.denied().isEmpty() && !beside.isByTimecodeAlone() ? 1 : 0;
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "time codes of %s, noise %.0f dB under the voice: %d pairs, sound agrees with %d, denies %d, cannot tell %d%n",
+                sameDay ? "one day" : "two days",
+                noise,
+                pairs,
+                agreed,
+                denied,
+                believed);
+    }
+
+    private static CommonSound.Listened labelled(CommonSound.Listened film, double at) {
+        Timecode noon = Timecode.parse("12:00:00:00", PAL);
+        Timecode starts = new Timecode(PAL, false, noon.frame() + (long) Math.floor(at * 25));
+        FilmInfo info = new FilmInfo(film.info().length(), film.info().tracks(), Optional.of(starts));
+        return new CommonSound.Listened(film.film(), info, film.levels());
     }
 
     private static Microphone microphone(double late, double noise, Random random) {
@@ -138,7 +184,7 @@ public final class CameraReport {
             CommonSound.Listened second = listen(two);
             double listening = (System.nanoTime() - start) / 1e9;
             start = System.nanoTime();
-            Optional<Offset> offset = CommonSound.offset(first, second);
+            Optional<Offset> offset = CommonSound.beside(first, second).offset();
             double finding = (System.nanoTime() - start) / 1e9;
             System.out.printf(
                     Locale.ROOT,

@@ -57,6 +57,16 @@ class ByEarTest {
     }
 
     @Test
+    void of_two_narrations_of_one_name_the_one_that_is_named_is_corrected() {
+        stage.write("buns/narration/main.vtt", "WEBVTT\n\n00:02.000 --> 00:04.000\nwith one forty grams of sugar\n");
+        assertThat(decide("--heard", "main.srt 0:02 one forty = one sixty").err())
+                .contains("--heard: name the narration first: one of narration/main.txt, narration/main.vtt.");
+        assertThat(decide("--heard", "main.vtt 0:02 one forty = one sixty").err())
+                .doesNotContain("misecue:");
+        assertThat(stage.run("compare", "buns").out()).contains("At 0:02 in narration/main.vtt Nell heard “one sixty”");
+    }
+
+    @Test
     void what_is_not_said_there_is_refused_with_what_is() {
         OnStage.Ran ran = decide("--heard", "0:02 two fifty = one fifty");
         assertThat(ran.exit()).isEqualTo(2);

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,10 +38,10 @@ class FindCameraTest {
                 WEBVTT
 
                 00:01.000 --> 00:02.000
-                We melt the butter, a hundred grams.
+                We melt the butter, ninety grams.
 
                 00:08.000 --> 00:11.000
-                And stir in the oats, two hundred grams.
+                And stir in the oats, three hundred grams.
                 """);
         stage.write("ep/narration/tasting.vtt", """
                 WEBVTT
@@ -53,6 +54,37 @@ class FindCameraTest {
         take.film(footage.resolve("main.mp4"), 2, 500);
         take.film(footage.resolve("close-up.mp4"), 7.48, 450);
         new Take(5, 30).film(footage.resolve("tasting.mp4"), 0, 400);
+    }
+
+    @Test
+    void films_of_two_days_at_one_hour_are_not_laid_together() throws IOException {
+        for (String file : List.of("recipe.md", "narration/main.vtt")) {
+            stage.write("days/" + file, Files.readString(folder.resolve("ep/" + file)));
+        }
+        Path footage = Files.createDirectories(folder.resolve("days/footage"));
+        new Take(4, 40).film(footage.resolve("main.mp4"), 2, 500, "10:00:00:00");
+        new Take(8, 40).film(footage.resolve("monday.mp4"), 2, 500, "10:00:04:00");
+        Take.silent(40).film(footage.resolve("top.mp4"), 2, 500, "10:00:04:00");
+
+        OnStage.Ran monday = stage.run("find", "-e", "days", "stir in the oats", "--camera", "monday");
+        assertThat(monday.out()).doesNotContain("monday");
+        assertThat(monday.err())
+                .contains("note: footage/monday.mp4: by time code this ran beside footage/main.mp4,"
+                        + " but the two sound different, so they are not laid together.\n");
+        OnStage.Ran top = stage.run("find", "-e", "days", "stir in the oats", "--camera", "top");
+        assertThat(top.out()).contains("footage/top.mp4 at 0:0");
+        assertThat(top.err())
+                .contains("note: footage/top.mp4: this is laid beside footage/main.mp4 by time code alone:"
+                        + " their sound cannot tell.\n");
+        assertThat(stage.run("footage", "days").out())
+                .contains("not laid together with footage/main.mp4: by time code it began 4.000 s after it,"
+                        + " but the two sound different");
+        JsonNode films = new ObjectMapper()
+                .readTree(stage.run("footage", "days", "--json").out())
+                .at("/films");
+        assertThat(films.at("/0/contradicted").toString())
+                .isEqualTo("[{\"film\":\"footage/monday.mp4\",\"byTimecode\":-4.0}]");
+        assertThat(films.at("/0/together/0/sound").asText()).isEqualTo("cannotTell");
     }
 
     @Test
@@ -94,6 +126,32 @@ class FindCameraTest {
         assertThat(elsewhere.err())
                 .contains("note: footage/close-up.mp4: it is not known when this ran beside footage/tasting.mp4:"
                         + " neither time code nor sound tells.\n");
+    }
+
+    /** The close-up began 5.48 s after the film in which the first step is told. */
+    @Test
+    void markers_stand_in_the_films_that_ran_meanwhile_as_far_as_they_ran() throws IOException {
+        OnStage.Ran ran = stage.run("markers", "ep");
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        List<String> rows = Files.readAllLines(folder.resolve("ep/out/markers.csv"));
+        List<String> main =
+                rows.stream().filter(row -> row.startsWith("footage/main.mp4")).toList();
+        List<String> close = rows.stream()
+                .filter(row -> row.startsWith("footage/close-up.mp4"))
+                .toList();
+        List<String> later = main.stream().filter(row -> seconds(row) > 5.48).toList();
+        assertThat(main).hasSizeGreaterThan(later.size());
+        assertThat(close).isNotEmpty().hasSameSizeAs(later).allMatch(row -> row.contains("(told in footage/main.mp4)"));
+        for (int i = 0; i < close.size(); i++) {
+            assertThat(seconds(close.get(i))).isEqualTo(seconds(later.get(i)) - 5.48, within(0.002));
+        }
+        assertThat(rows).noneMatch(row -> row.startsWith("footage/tasting.mp4") && row.contains("told in"));
+        assertThat(Files.readString(folder.resolve("ep/out/markers/close-up.edl")))
+                .contains("* LOC: 00:00:04:09 RED     DIFFERS oats");
+    }
+
+    private static double seconds(String row) {
+        return Double.parseDouble(row.split(",")[2].replace("\"", ""));
     }
 
     @Test

@@ -139,7 +139,7 @@ class FootageCommandTest {
                 .contains("  together   began 5.480 s after footage/main.mov, by its sound, alike at ")
                 .contains("             began 4.240 s after footage/side.mov, by its sound, alike at ")
                 .contains("  together   began 5.480 s before footage/close-up.mp4, by its sound, alike at ")
-                .contains("             began 1.240 s before footage/side.mov, by time code\n")
+                .contains("             began 1.240 s before footage/side.mov, by time code, and its sound agrees at ")
                 .contains("  together   not known with footage/close-up.mp4, footage/main.mov, footage/side.mov:"
                         + " neither time code nor sound tells\n")
                 .doesNotContain("runs apart");

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CommonSoundTest {
 
@@ -39,7 +40,8 @@ class CommonSoundTest {
     }
 
     private Optional<Offset> offset(Microphone one, float[] first, Microphone two, float[] second) {
-        return CommonSound.offset(listen("first", one, first), listen("second", two, second));
+        return CommonSound.beside(listen("first", one, first), listen("second", two, second))
+                .offset();
     }
 
     private static double seconds(Duration time) {
@@ -108,7 +110,7 @@ class CommonSoundTest {
         Take take = new Take(16, 40);
         Path one = take.film(folder.resolve("one.mp4"), 1, 500);
         Path late = take.film(folder.resolve("late.mkv"), 3, 500, "", 1200);
-        Offset offset = CommonSound.offset(listen(one), listen(late)).orElseThrow();
+        Offset offset = CommonSound.beside(listen(one), listen(late)).offset().orElseThrow();
         assertThat(seconds(offset.later())).isCloseTo(3 + 1.2 - 1, within(0.002));
     }
 
@@ -179,14 +181,48 @@ class CommonSoundTest {
                 .isCloseTo(500, within(0.001));
     }
 
+    private static CommonSound.Listened at(String timecode, CommonSound.Listened film) {
+        Timecode starts = Timecode.parse(timecode, new FrameRate(25, 1));
+        FilmInfo info = film.info();
+        return new CommonSound.Listened(
+                film.film(), new FilmInfo(info.length(), info.tracks(), Optional.of(starts)), film.levels());
+    }
+
+    /** Labels count frames: 12.36 s is the frame after 12.3456 s. */
+    @Test
+    void films_of_one_time_code_drift_as_their_sound_tells() {
+        float[] talk = Babble.talk(13, 620);
+        Microphone two = mic(12.3456, 600).at(8000).running(50);
+        Offset offset = CommonSound.beside(
+                        at("10:00:00:00", listen("one", mic(0, 600).at(8000), talk)),
+                        at("10:00:12:09", listen("two", two, talk)))
+                .offset()
+                .orElseThrow();
+
+        assertThat(offset.basis()).isInstanceOf(Offset.ByBoth.class);
+        assertThat(offset.later()).isEqualTo(Duration.ofMillis(12_360));
+        assertThat(seconds(offset.apart())).isCloseTo(-0.180, within(0.005));
+    }
+
+    /** Ears that hear too little to know each other again must not deny the clock: one in a loud room, one at a fan. */
+    @ParameterizedTest(name = "noise {0} dB under the talk")
+    @ValueSource(ints = {-3, -6, -12})
+    void noise_denies_no_time_code(int noise) {
+        Beside beside = CommonSound.beside(
+                at("10:00:00:00", listen("one", mic(0, 40).noisy(noise), TALK)),
+                at("10:00:12:09", listen("two", mic(12.3456, 40).noisy(noise).like(2), TALK)));
+        assertThat(beside.denied()).isEmpty();
+        assertThat(beside.offset().map(Offset::later)).contains(Duration.ofMillis(12_360));
+    }
+
     @Test
     void the_same_films_give_the_same_offset_either_way() {
         CommonSound.Listened one = listen("one", mic(0, 40).noisy(6), TALK);
         CommonSound.Listened two = listen("two", mic(8.2, 40).noisy(6).like(2), TALK);
 
-        Offset there = CommonSound.offset(one, two).orElseThrow();
-        assertThat(CommonSound.offset(one, two)).contains(there);
-        Offset back = CommonSound.offset(two, one).orElseThrow();
+        Offset there = CommonSound.beside(one, two).offset().orElseThrow();
+        assertThat(CommonSound.beside(one, two).offset()).contains(there);
+        Offset back = CommonSound.beside(two, one).offset().orElseThrow();
         assertThat(seconds(back.later())).isCloseTo(-seconds(there.later()), within(EXACT));
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class OffsetTest {
 
     private static Offset offset(Duration later, Duration apart) {
-        return new Offset(later, apart, new Offset.ByTimecode());
+        return new Offset(later, apart, new Offset.ByTimecode(false));
     }
 
     @Test

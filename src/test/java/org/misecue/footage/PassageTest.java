@@ -99,7 +99,8 @@ class PassageTest {
         Path one = Microphone.good(0, 30).at(Babble.RATE).record(talk, folder.resolve("one.wav"));
         Path two = Microphone.good(7.25, 30).softer(12).at(Babble.RATE).record(talk, folder.resolve("two.wav"));
 
-        Offset offset = CommonSound.offset(CommonSoundTest.listen(one), CommonSoundTest.listen(two))
+        Offset offset = CommonSound.beside(CommonSoundTest.listen(one), CommonSoundTest.listen(two))
+                .offset()
                 .orElseThrow();
 
         long samples = Math.round(offset.later().toNanos() * (double) Babble.RATE / 1e9);

@@ -13,6 +13,7 @@ import org.misecue.desk.counter.OpenEpisode;
 import org.misecue.desk.counter.Station;
 import org.misecue.desk.counter.Tab;
 import org.misecue.desk.counter.View;
+import org.misecue.desk.door.Refusal;
 
 /** The page on which an editor finds a moment of an episode and looks at it. */
 public final class FindPage implements Station {
@@ -23,6 +24,7 @@ public final class FindPage implements Station {
     public void open(Javalin server, Counter counter) {
         server.get("/e/{episode}/find", request -> page(request, counter));
         server.get("/e/{episode}/find/moments", request -> moments(request, counter.episode(request)));
+        server.get("/e/{episode}/find/cameras", request -> cameras(request, counter.episode(request)));
     }
 
     private void page(Context request, Counter counter) {
@@ -46,6 +48,19 @@ public final class FindPage implements Station {
 
     private void moments(Context request, OpenEpisode episode) {
         Answer.piece(request, "desk/find/moments.jte", Map.of("found", found(episode, Words.of(request))));
+    }
+
+    /** Asked again while films are listened to. */
+    private void cameras(Context request, OpenEpisode episode) {
+        Film film = finder.rolls(episode)
+                .roll(Fields.asked(request, "of"))
+                .flatMap(Roll::film)
+                .orElseThrow(() -> new Refusal(404, "There is no film of this name in footage/."));
+        Map<String, Object> values = new HashMap<>();
+        values.put("episode", episode);
+        values.put("film", film);
+        values.put("views", finder.projection(episode).beside(film));
+        Answer.piece(request, "desk/find/cameras.jte", values);
     }
 
     private Found found(OpenEpisode episode, String words) {

@@ -16,6 +16,8 @@ final class Finder {
     /** What was worked out for a page, until a file changes and there is another worktop. */
     private final Map<Worktop, Rolls> known = Collections.synchronizedMap(new WeakHashMap<>());
 
+    private final Map<Worktop, Projection> projections = Collections.synchronizedMap(new WeakHashMap<>());
+
     FindResult find(OpenEpisode episode, String words, int most) {
         refresh(episode);
         return MomentIndex.find(episode.folder(), words, most);
@@ -23,6 +25,17 @@ final class Finder {
 
     Rolls rolls(OpenEpisode episode) {
         return known.computeIfAbsent(episode.worktop(), Rolls::of);
+    }
+
+    /** What other cameras saw while a film ran. */
+    Projection projection(OpenEpisode episode) {
+        return projections.computeIfAbsent(
+                episode.worktop(),
+                worktop -> new Projection(
+                        worktop,
+                        rolls(episode).all().stream()
+                                .flatMap(roll -> roll.film().stream())
+                                .toList()));
     }
 
     /** Makes the index while somebody still looks at the page, so that the first word is found at once. */

@@ -13,8 +13,9 @@ import org.misecue.narration.Narration;
  *
  * @param said the narrations on its clock
  * @param steps when each step is on, in time order
+ * @param notes on what is said: how it was put on the film's clock, and what was left out, is said twice or is missing
  */
-public record Roll(Optional<Film> film, List<Narration> said, List<StepSpan> steps) {
+public record Roll(Optional<Film> film, List<Narration> said, List<StepSpan> steps, List<String> notes) {
 
     /** As addresses name it. */
     public String name() {
@@ -27,7 +28,9 @@ public record Roll(Optional<Film> film, List<Narration> said, List<StepSpan> ste
 
     /** Whether it is meant by the name of a narration or of a film. */
     boolean isCalled(String name) {
-        return said.stream().map(Narration::source).anyMatch(name::equals) || name().equals(name);
+        return said.stream().map(Narration::source).anyMatch(name::equals)
+                || film.map(Film::name).filter(name::equals).isPresent()
+                || name().equals(name);
     }
 
     /** As people name it: the film, or the narration where there is none. */

@@ -61,7 +61,30 @@
     steps.follow(at);
     by("step").textContent = steps.now?.querySelector("b").textContent ?? "";
     cues.follow(at);
+    lookAcross(at);
   }
+
+  // The same moment on the clocks of the films that ran meanwhile, as footage.Offset tells it.
+  function lookAcross(at) {
+    let runs = null;
+    for (const link of document.querySelectorAll("#cameras a")) {
+      const there = Number(link.dataset.zero) + at * Number(link.dataset.pace);
+      const on = there >= 0 && there < Number(link.dataset.length);
+      const to = new URL(link.href);
+      on ? to.searchParams.set("t", there.toFixed(3)) : to.searchParams.delete("t");
+      const words = by("q")?.value.trim();
+      words ? to.searchParams.set("q", words) : to.searchParams.delete("q");
+      link.href = to.href;
+      link.querySelector(".code").textContent = on ? clock(there) : "did not run";
+      runs ??= on ? link : null;
+    }
+    if (by("other")) {
+      by("other").hidden = !runs;
+    }
+    return runs;
+  }
+
+  document.addEventListener("htmx:afterSettle", () => lookAcross(now()));
 
   function follower(links) {
     const all = [...document.querySelectorAll(links)];
@@ -241,6 +264,7 @@
     f: () => marked("in"),
     t: () => marked("out"),
     c: copy,
+    o: () => lookAcross(now())?.click(),
     s: still,
     x: clip,
     proxy: () => load("POST", "proxy"),
