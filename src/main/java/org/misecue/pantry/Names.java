@@ -15,7 +15,8 @@ final class Names {
 
     /** The words of a text as they are compared; numbers that only count ("2", "½") are left out. */
     static List<String> words(String text) {
-        String plain = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+        String lower = text.toLowerCase(Locale.ROOT);
+        String plain = isAscii(lower) ? lower : Normalizer.normalize(lower, Normalizer.Form.NFD);
         List<String> words = new ArrayList<>();
         StringBuilder word = new StringBuilder();
         for (int at = 0; at < plain.length(); at++) {
@@ -28,6 +29,15 @@ final class Names {
         }
         end(word, words);
         return words;
+    }
+
+    private static boolean isAscii(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) > 127) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void end(StringBuilder letters, List<String> words) {

@@ -4,7 +4,6 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import tech.units.indriya.function.RationalNumber;
 
 /** A number in figures as recipes write it: whole, decimal, fraction, mixed, with the fraction signs of Unicode. */
@@ -12,15 +11,15 @@ final class NumberReader {
 
     private static final String SIGNS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     private static final String SLASH = "[/⁄∕]";
-    private static final Pattern FRACTION =
-            Pattern.compile("(?:(?<whole>\\d{1,4})(?:\\h+|\\h*-|\\h+(?:and|&|\\+)\\h+|(?=[" + SIGNS + "⁰¹²³⁴-⁹])))?"
+    private static final Shape FRACTION =
+            Shape.of("(?:(?<whole>\\d{1,4})(?:\\h+|\\h*-|\\h+(?:and|&|\\+)\\h+|(?=[" + SIGNS + "⁰¹²³⁴-⁹])))?"
                     + "(?:(?<sign>[" + SIGNS + "])"
                     + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈])(?:(?:rd|th)s?\\b)?)");
-    private static final Pattern DECIMAL = Pattern.compile(
+    private static final Shape DECIMAL = Shape.of(
             "(?<thousands>\\d{1,3}(?:[,'’]\\d{3}|\\h000(?!\\d))+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
     /** After a number these would make it another one, or none at all. */
-    private static final Pattern UNFINISHED = Pattern.compile(
-            "[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
+    private static final Shape UNFINISHED =
+            Shape.of("[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
 
     private static final List<Reading> READINGS = List.of(NumberReader::fraction, NumberReader::decimal);
 

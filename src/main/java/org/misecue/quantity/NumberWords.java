@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tech.units.indriya.function.RationalNumber;
@@ -50,10 +49,10 @@ final class NumberWords {
 
     private static final String SHARE =
             "(?:(?:(?:an?|one|two|three|five|seven)[\\h-]+)?(?:half|halve|third|quarter|eighth)s?)";
-    private static final Pattern SETS = word("(?:(" + COUNT + "|half[\\h-]+a)[\\h-]+)(dozen|couple|pair)(?:\\h+of)?");
-    private static final Pattern MIXED = word("(" + COUNT + ")[\\h-]+and[\\h-]+(" + SHARE + ")");
-    private static final Pattern PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
-    private static final Pattern WHOLE = word("(" + COUNT + ")");
+    private static final Shape SETS = word("(?:(" + COUNT + "|half[\\h-]+a)[\\h-]+)(dozen|couple|pair)(?:\\h+of)?");
+    private static final Shape MIXED = word("(" + COUNT + ")[\\h-]+and[\\h-]+(" + SHARE + ")");
+    private static final Shape PART = word("(" + SHARE + ")(?:\\h+of)?(?:\\h+an?)?");
+    private static final Shape WHOLE = word("(" + COUNT + ")");
 
     /** Each word that a number can begin with. */
     static final Set<String> FIRST = Stream.of(
@@ -110,10 +109,9 @@ final class NumberWords {
         return parts.length == 1 ? one : count(parts[0]).multiply(one);
     }
 
-    private static Pattern word(String regex) {
-        return Pattern.compile(
+    private static Shape word(String regex) {
+        return Shape.inAnyCase(
                 regex
-                        + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+(?:hundred|thousand)\\b|(?<=half)\\h+(?:fat|and\\h+half))",
-                Pattern.CASE_INSENSITIVE);
+                        + "(?![\\p{L}\\d]|-(?!(?:grams?|g|ounces?|oz|pounds?|lb|inch|cm|centimetre|ml|litre|pint)\\b)|\\h+(?:hundred|thousand)\\b|(?<=half)\\h+(?:fat|and\\h+half))");
     }
 }

@@ -3,7 +3,6 @@ package org.misecue.quantity;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import tech.units.indriya.function.RationalNumber;
 
 /** Reads a number in figures, in words, or in both: "1 and a half", "2 dozen". */
@@ -14,20 +13,23 @@ final class Numbers {
 
     private static final String A_SHARE = "\\h+and\\h+an?\\h+(half|quarter|third)\\b";
     /** The rest of the number "1 and a half". */
-    private static final Pattern AND_HALF = Pattern.compile(A_SHARE, Pattern.CASE_INSENSITIVE);
+    private static final Shape AND_HALF = Shape.inAnyCase(A_SHARE);
     /** The rest of "a cup and a half". */
-    private static final Pattern UNIT_AND_HALF =
-            Pattern.compile(A_SHARE + "(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))", Pattern.CASE_INSENSITIVE);
+    private static final Shape UNIT_AND_HALF =
+            Shape.inAnyCase(A_SHARE + "(?!\\h+(?:an?\\h+)?(?:tea|table|cup|tsp|tbsp))");
 
     private static final Map<String, RationalNumber> SHARES =
             Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
-    private static final Pattern DOZEN =
-            Pattern.compile("\\h*(?:dozen|doz)\\b\\.?(?:\\h+of\\b)?", Pattern.CASE_INSENSITIVE);
+    private static final Shape DOZEN = Shape.inAnyCase("\\h*(?:dozen|doz)\\b\\.?(?:\\h+of\\b)?");
 
     private Numbers() {}
 
     /** The number that stands here, where it is one that can be used. */
     static Optional<RationalNumber> take(Cursor cursor) {
+        return cursor.number(Numbers::read);
+    }
+
+    private static Optional<RationalNumber> read(Cursor cursor) {
         return NumberReader.take(cursor)
                 .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
                 .map(value -> andAShare(cursor, value, AND_HALF))
@@ -43,7 +45,7 @@ final class Numbers {
         return Amount.of(andAShare(cursor, whole.value(), UNIT_AND_HALF));
     }
 
-    private static RationalNumber andAShare(Cursor cursor, RationalNumber whole, Pattern share) {
+    private static RationalNumber andAShare(Cursor cursor, RationalNumber whole, Shape share) {
         return cursor.take(share)
                 .map(found -> whole.add(SHARES.getOrDefault(found.group(1).toLowerCase(Locale.ROOT), Rationals.ZERO)))
                 .orElse(whole);

@@ -14,13 +14,12 @@ public final class Packings {
 
     private static final Pattern FULL = Pattern.compile(HOLDING);
 
-    private static final Pattern WORD = Pattern.compile(
+    private static final Shape WORD = Shape.inAnyCase(
             "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
                     + "(" + HOLDING
                     + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
                     + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
-                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])",
-            Pattern.CASE_INSENSITIVE);
+                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
     private static final Map<String, String> SINGULAR = Map.ofEntries(
             Map.entry("leave", "leaf"),
             Map.entry("lv", "leaf"),

@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tech.units.indriya.function.RationalNumber;
@@ -19,52 +18,45 @@ public final class QuantityReader {
     /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
     private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
 
-    private static final Pattern SPACE = Pattern.compile("\\h*");
-    private static final Pattern OF = Pattern.compile("\\h*\\bof\\b\\h*|\\h+");
-    private static final Pattern TO =
-            Pattern.compile("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+", Pattern.CASE_INSENSITIVE);
+    private static final Shape OF = Shape.of("\\h*\\bof\\b\\h*|\\h+");
+    private static final Shape TO = Shape.inAnyCase("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+");
     /** The "four-hundred-gram" of "two four-hundred-gram tins". */
-    private static final Pattern WORDED_SIZE = Pattern.compile(
-            "\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b", Pattern.CASE_INSENSITIVE);
+    private static final Shape WORDED_SIZE =
+            Shape.inAnyCase("\\h*(?:\\p{L}+-){1,4}(?:gram|ounce|pound|litre|millilitre)s?\\b");
 
-    private static final Pattern OR_SO =
-            Pattern.compile(",?\\h+or\\h+(?:so|thereabouts)\\b,?", Pattern.CASE_INSENSITIVE);
+    private static final Shape OR_SO = Shape.inAnyCase(",?\\h+or\\h+(?:so|thereabouts)\\b,?");
     /** "A tablespoon or two". */
-    private static final Pattern OR_TWO = Pattern.compile("\\h+or\\h+two\\b", Pattern.CASE_INSENSITIVE);
+    private static final Shape OR_TWO = Shape.inAnyCase("\\h+or\\h+two\\b");
 
-    private static final Pattern BETWEEN = Pattern.compile("between\\h+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern AND = Pattern.compile("\\h+and\\h+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern TIMES = Pattern.compile("\\h*[x×✕*]\\h*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern OPEN = Pattern.compile("\\h*\\(");
-    private static final Pattern CLOSE = Pattern.compile(
-            "(?:\\h*(?:[/,;|=]|\\bor\\h+(?=[\\d½¼¾⅓⅔⅛]))\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern BESIDE = Pattern.compile("\\h*[/|]\\h*");
-    private static final Pattern GAS = Pattern.compile("gas(?:\\h+mark)?\\h*(?=[\\d½¼])", Pattern.CASE_INSENSITIVE);
-    private static final Pattern A_PINCH =
-            Pattern.compile("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch", Pattern.CASE_INSENSITIVE);
+    private static final Shape BETWEEN = Shape.inAnyCase("between\\h+");
+    private static final Shape AND = Shape.inAnyCase("\\h+and\\h+");
+    private static final Shape TIMES = Shape.inAnyCase("\\h*[x×✕*]\\h*");
+    private static final Shape OPEN = Shape.of("\\h*\\(");
+    private static final Shape CLOSE = Shape.inAnyCase(
+            "(?:\\h*(?:[/,;|=]|\\bor\\h+(?=[\\d½¼¾⅓⅔⅛]))\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)");
+    private static final Shape BESIDE = Shape.of("\\h*[/|]\\h*");
+    private static final Shape GAS = Shape.inAnyCase("gas(?:\\h+mark)?\\h*(?=[\\d½¼])");
+    private static final Shape A_PINCH = Shape.inAnyCase("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch");
     /** The "a" of "½ a lemon". */
-    private static final Pattern A_WHOLE = Pattern.compile("\\h+(?:of\\h+)?an?(?=\\h)", Pattern.CASE_INSENSITIVE);
+    private static final Shape A_WHOLE = Shape.inAnyCase("\\h+(?:of\\h+)?an?(?=\\h)");
 
-    private static final Pattern WORD_END = Pattern.compile("(?![\\p{L}])");
-    private static final Pattern NOT_BUTTER = Pattern.compile(
-            "\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern FIGURE = Pattern.compile("\\h*[-–−+]?\\h*[\\d½¼¾⅐-⅞.⁄]");
+    private static final Shape WORD_END = Shape.of("(?![\\p{L}])");
+    private static final Shape NOT_BUTTER =
+            Shape.inAnyCase("\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)");
+    private static final Shape FIGURE = Shape.of("\\h*[-–−+]?\\h*[\\d½¼¾⅐-⅞.⁄]");
 
     private static final Set<String> BEGINNINGS = Stream.concat(
-                    Stream.of(LooseAmounts.LOOSE, Hedges.ARTICLE, Hedges.HEDGE, GAS, A_PINCH)
+                    Stream.of(LooseAmounts.UNSIZED, Hedges.ARTICLE, Hedges.HEDGE, GAS, A_PINCH, BETWEEN)
+                            .map(Shape::pattern)
                             .flatMap(pattern -> Beginnings.of(pattern).stream()),
-                    NumberWords.FIRST.stream()
-                            .filter(word -> word.length() >= Beginnings.LETTERS)
-                            .map(word -> word.substring(0, Beginnings.LETTERS)))
+                    NumberWords.FIRST.stream().map(word -> Beginnings.at(word, 0)))
             .collect(Collectors.toUnmodifiableSet());
 
     /** The amount that the text begins with; empty where it begins with none that can be used. */
     public Optional<WrittenQuantity> read(String text) {
         Cursor cursor = new Cursor(text, 0);
-        cursor.skip(SPACE);
-        if (!mayBegin(cursor.word())) {
+        cursor.skipBlanks();
+        if (!mayBegin(text, cursor.at())) {
             return Optional.empty();
         }
         Optional<Quantity> loose = LooseAmounts.take(cursor);
@@ -75,14 +67,24 @@ public final class QuantityReader {
         return counted(cursor, hedge).or(() -> measured(cursor, hedge)).or(() -> pieces(cursor, hedge));
     }
 
-    /** A quick no for the many texts whose first word begins no amount; figures and single letters may begin one. */
-    private static boolean mayBegin(String word) {
-        return word.length() < Beginnings.LETTERS || BEGINNINGS.contains(word.substring(0, Beginnings.LETTERS));
+    /** A quick no for the many words that begin no amount; figures and single letters may begin one. */
+    public static boolean mayBegin(String text, int at) {
+        String letters = Beginnings.at(text, at);
+        return letters.length() < 2 || BEGINNINGS.contains(letters) || isSize(text, at);
+    }
+
+    /** The "egg-sized" of "egg-sized knob". */
+    private static boolean isSize(String text, int at) {
+        int end = at;
+        while (end < text.length() && Character.isLetter(text.charAt(end))) {
+            end++;
+        }
+        return text.regionMatches(true, end, "-size", 0, "-size".length());
     }
 
     /** Whether the text begins with figures at all; where {@link #read} finds nothing then, they were refused. */
     public boolean beginsWithFigures(String text) {
-        return FIGURE.matcher(text).lookingAt() && text.chars().anyMatch(Character::isLetterOrDigit);
+        return FIGURE.pattern().matcher(text).lookingAt() && text.chars().anyMatch(Character::isLetterOrDigit);
     }
 
     /** "2 x 400 g tins", "1 (14 oz) can", "1 400g tin", "1 sachet (7 g)". */
@@ -104,7 +106,7 @@ public final class QuantityReader {
         int afterCount = cursor.at();
         boolean bracket = !times && cursor.skip(OPEN);
         cursor.skip(A_WHOLE);
-        cursor.skip(SPACE);
+        cursor.skipBlanks();
         String inner = Hedges.take(cursor);
         Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE)
                 ? measure(cursor)
@@ -114,7 +116,7 @@ public final class QuantityReader {
             if (bracket && !cursor.skip(CLOSE)) {
                 return Optional.empty();
             }
-            cursor.skip(Hedges.HANDLING);
+            Hedges.skipHandling(cursor);
             Optional<String> packing = Packings.take(cursor);
             if (packing.isEmpty() && each.get().dimension() == Dimension.LENGTH) {
                 cursor.backTo(afterCount);
@@ -127,7 +129,7 @@ public final class QuantityReader {
             }
             return Optional.empty();
         }
-        cursor.skip(Hedges.HANDLING);
+        Hedges.skipHandling(cursor);
         Optional<String> packing = Packings.take(cursor);
         if (packing.isEmpty()) {
             return times ? just(cursor, count, hedge) : Optional.empty();
@@ -166,7 +168,7 @@ public final class QuantityReader {
                     quantity.amount().least()));
         }
         int before = cursor.at();
-        cursor.skip(Hedges.HANDLING);
+        Hedges.skipHandling(cursor);
         Optional<String> packing = SPOONS.contains(quantity.unit()) ? Optional.empty() : Packings.take(cursor);
         if (packing.isEmpty()) {
             cursor.backTo(before);
@@ -188,7 +190,7 @@ public final class QuantityReader {
         }
         cursor.skip(A_WHOLE);
         int before = cursor.at();
-        cursor.skip(Hedges.HANDLING);
+        Hedges.skipHandling(cursor);
         Optional<String> packing = Packings.take(cursor);
         if (packing.isEmpty()) {
             cursor.backTo(before);
@@ -235,7 +237,7 @@ public final class QuantityReader {
         int start = cursor.at();
         if (lower instanceof Amount.Exact from && cursor.skip(TO)) {
             Optional<RationalNumber> to = Numbers.take(cursor);
-            cursor.skip(SPACE);
+            cursor.skipBlanks();
             Optional<RationalNumber> upper = to.flatMap(value -> UnitWords.take(cursor)
                     .filter(other -> other.unit().dimension() == unit.unit().dimension())
                     .filter(other -> other.unit().system() == unit.unit().system())
@@ -258,7 +260,7 @@ public final class QuantityReader {
 
     private Optional<Amount> amount(Cursor cursor) {
         int start = cursor.at();
-        Pattern to = cursor.skip(BETWEEN) ? AND : TO;
+        Shape to = cursor.skip(BETWEEN) ? AND : TO;
         Optional<RationalNumber> from = Numbers.take(cursor);
         if (from.isEmpty()) {
             cursor.backTo(start);

@@ -2,15 +2,12 @@ package org.misecue.quantity;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /** Amounts written in two measures: "1 lb 4 oz", "1 cup plus 2 tbsp", "1 cup minus 1 tbsp". */
 final class Sums {
 
-    private static final Pattern PLUS =
-            Pattern.compile("\\h*(?:\\bplus\\b|\\band\\b|[+&])\\h*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern MINUS = Pattern.compile("\\h+(?:minus|less)\\h+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern SPACE = Pattern.compile("\\h*");
+    private static final Shape PLUS = Shape.inAnyCase("\\h*(?:\\bplus\\b|\\band\\b|[+&])\\h*");
+    private static final Shape MINUS = Shape.inAnyCase("\\h+(?:minus|less)\\h+");
 
     private Sums() {}
 
@@ -19,7 +16,7 @@ final class Sums {
         int start = cursor.at();
         boolean minus = cursor.skip(MINUS);
         boolean plus = minus || cursor.skip(PLUS);
-        cursor.skip(SPACE);
+        cursor.skipBlanks();
         Optional<Quantity> second = measure.apply(cursor)
                 .filter(quantity -> quantity.dimension() == first.dimension())
                 .filter(quantity -> plus || follows(first.unit(), quantity.unit()));

@@ -37,7 +37,7 @@ final class UnitWords {
     static Optional<Found> take(Cursor cursor) {
         for (Spelling spelling : SPELLINGS.getOrDefault(folded(cursor.next()), List.of())) {
             boolean shy = spelling.found.unit == Unit.INCH && spelling.word.length() == 2;
-            if (cursor.skip(shy ? INCHES_OF_SOMETHING : spelling.pattern)) {
+            if (cursor.seesWords(spelling.word) && cursor.skip(shy ? INCHES_OF_SOMETHING : spelling.pattern)) {
                 return Optional.of(spelling.found);
             }
         }

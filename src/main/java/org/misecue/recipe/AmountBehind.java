@@ -117,7 +117,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static int described(String behind) {
         int end = NOTE.matcher(behind).replaceFirst("").length();
         String words = APART.matcher(behind.substring(0, end).strip()).replaceAll("$1-");
-        boolean all = Arrays.stream(words.split("\\h+", -1))
+        boolean all = Arrays.stream(Words.BLANKS.split(words, -1))
                 .allMatch(word -> SIZES.contains(word.toLowerCase(Locale.ROOT).replaceFirst("\\.$", ""))
                         || Sides.describes(word));
         return all ? end : 0;

@@ -19,6 +19,11 @@ final class DurationReader {
             "(?<![\\p{L}\\d.,/–-])(?:(?:about|around|approximately|roughly|at\\h+least|up\\h+to|another|a\\h+further)\\h+)?"
                     + "(?=\\d|[½¼¾⅓⅔]|an?\\h+(?:half|quarter|hour|minute)|half\\h+an|three[\\h-]quarters|(?:one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty)\\b)",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern FURTHER = Pattern.compile("^(?:another|a\\h+further)\\h+", Pattern.CASE_INSENSITIVE);
+    /** Each time holds one of these. */
+    private static final Pattern MEASURE =
+            Pattern.compile("min|hr|hour|(?<!\\p{L})h(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
     private static final Pattern AND_A_HALF =
             Pattern.compile("^\\h*and\\h+(?:a\\h+)?(half|quarter|three[\\h-]quarters)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern NOT_A_SETTING = Pattern.compile(
@@ -38,6 +43,9 @@ final class DurationReader {
     static List<Stated> stated(Sightings sightings, int step, int line) {
         String text = sightings.text();
         List<Stated> settings = new ArrayList<>();
+        if (!MEASURE.matcher(text).find()) {
+            return settings;
+        }
         Matcher start = START.matcher(text);
         int from = 0;
         while (from < text.length() && start.find(from)) {
@@ -67,7 +75,7 @@ final class DurationReader {
 
     /** "Another" and "a further" are no hedge and no number. */
     private static String hedgeOnly(String text) {
-        return text.replaceFirst("^(?i)(?:another|a\\h+further)\\h+", "");
+        return FURTHER.matcher(text).replaceFirst("");
     }
 
     private static Quantity longer(Quantity hours, String share) {

@@ -7,6 +7,12 @@ final class Figures {
 
     /** Whether digits or signs of fractions stand in the text. */
     static boolean standIn(String text) {
-        return text.chars().anyMatch(sign -> Character.isDigit(sign) || "½¼¾".indexOf(sign) >= 0);
+        for (int at = 0; at < text.length(); at++) {
+            char sign = text.charAt(at);
+            if (Character.isDigit(sign) || sign == '½' || sign == '¼' || sign == '¾') {
+                return true;
+            }
+        }
+        return false;
     }
 }

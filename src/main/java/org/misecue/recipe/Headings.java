@@ -31,7 +31,10 @@ final class Headings {
                     + "|share\\h+this|faqs?|frequently\\h+asked|did\\h+you\\h+make|why\\h+you|serving\\h+suggestions?|newsletter|subscribe|sign\\h+up|watch)\\b.*|reviews?|video");
     private static final Pattern FOR = Pattern.compile(
             "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BLANKS = Pattern.compile("\\h+");
+    private static final Pattern THE = Pattern.compile("^the\\h+");
+    private static final Pattern STOP = Pattern.compile(".*[.,;:].*");
+    private static final Pattern LETTER = Pattern.compile(".*\\p{L}.*");
+    private static final Pattern CAPITALS = Pattern.compile("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
     private static final Pattern INGREDIENTS_OF = Pattern.compile(
             "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$", Pattern.CASE_INSENSITIVE);
@@ -72,7 +75,8 @@ final class Headings {
             return name.equals(name.toUpperCase(Locale.ROOT)) ? name.toLowerCase(Locale.ROOT) : decapitalised(name);
         }
         boolean shouted = text.equals(text.toUpperCase(Locale.ROOT));
-        return (shouted ? text.toLowerCase(Locale.ROOT) : decapitalised(text)).replaceFirst("^the\\h+", "");
+        return THE.matcher(shouted ? text.toLowerCase(Locale.ROOT) : decapitalised(text))
+                .replaceFirst("");
     }
 
     private static Optional<Announces> known(String text) {
@@ -87,30 +91,30 @@ final class Headings {
 
     private static boolean looksLikeOne(Line line, String text, boolean amongIngredients) {
         String whole = line.text().strip();
-        if (text.split("\\h+").length > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
+        if (Words.count(text) > LONGEST || QUANTITIES.beginsWithFigures(whole)) {
             return false;
         }
         boolean colon = whole.endsWith(":");
-        boolean isFor = FOR.matcher(text).matches() && !text.matches(".*[.,;:].*");
+        boolean isFor = FOR.matcher(text).matches() && !STOP.matcher(text).matches();
         if (line.is(Line.Kind.ITEM)) {
             return amongIngredients && colon;
         }
         boolean shouted = line.gap()
                 && whole.length() > 3
                 && whole.equals(whole.toUpperCase(Locale.ROOT))
-                && whole.matches(".*\\p{L}.*");
+                && LETTER.matcher(whole).matches();
         return isFor || (amongIngredients && (colon || shouted));
     }
 
     private static String bare(String text) {
         // Hundreds of blanks in a row would keep the pattern busy for minutes.
-        String words = BLANKS.matcher(text.strip()).replaceAll(" ");
+        String words = Words.BLANKS.matcher(text.strip()).replaceAll(" ");
         boolean tail = !words.isEmpty() && ":：) ".indexOf(words.charAt(words.length() - 1)) >= 0;
         return tail ? TAIL.matcher(words).replaceFirst("") : words;
     }
 
     private static String decapitalised(String name) {
-        boolean allCapitals = name.matches("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
+        boolean allCapitals = CAPITALS.matcher(name).matches();
         return allCapitals
                 ? name.toLowerCase(Locale.ROOT)
                 : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);

@@ -14,46 +14,9 @@ import org.misecue.recipe.manuscript.Line;
 /** Reads one line of the ingredient list: amount, name, preparation, alternatives. */
 final class IngredientLineParser {
 
-    private static final String OPTIONALLY =
-            "(?:optional(?:\\h+but\\b[^,;()]*)?|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
-    /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
-    private static final Pattern OPTIONAL = Pattern.compile(
-            "\\h*\\(opt\\.?\\)|\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b"
-                    + OPTIONALLY,
-            Pattern.CASE_INSENSITIVE);
-
     /** Nobody says more than this about one ingredient; what is longer is something else. */
     static final int LONGEST = 400;
 
-    private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
-    private static final Pattern FOOTNOTE_MARKS =
-            Pattern.compile("^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
-    /** A capital C counts degrees elsewhere; before an ingredient it can only be a cup. */
-    private static final Pattern CUPS = Pattern.compile("^([\\d/½¼¾⅓⅔⅛][\\d/½¼¾⅓⅔⅛.\\h-]*)C(?=\\.?\\h+\\p{L})");
-    /** "1 packed cup" is a cup of what is packed. */
-    private static final Pattern PACKED_CUP = Pattern.compile(
-            "\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b", Pattern.CASE_INSENSITIVE);
-    /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
-    private static final Pattern SHEET = Pattern.compile(
-            "(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
-                    + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])",
-            Pattern.CASE_INSENSITIVE);
-    /** A baker's percentage between a name and its weight; that of chocolate or cream is part of the name. */
-    private static final Pattern BAKERS_SHARE = Pattern.compile(
-            "^(?<name>(?![^%]*(?:choc|cocoa|couverture|cream|milk|butter|fat|vinegar|alcohol|proof))\\p{L}[^\\d%,;]*?)"
-                    + "\\h*[(\\[]?\\d{1,3}(?:[.,]\\d{1,2})?\\h?%[)\\]]?\\h*[,:=|–—-]*\\h*(?=[\\d½¼¾⅓⅔⅛])",
-            Pattern.CASE_INSENSITIVE);
-    /** What a column of numbers is headed with, wherever it stands: "Vanilla pods qty: 3". */
-    private static final Pattern QUANTITY_HEAD =
-            Pattern.compile("(?<=\\p{L}),?\\h+qty\\b\\.?:?\\h*(?=\\d)", Pattern.CASE_INSENSITIVE);
-    /** "10 ea @ 110 g": what each weighs. */
-    private static final Pattern AT_EACH = Pattern.compile(
-            "\\h*@\\h*(\\d+(?:[.,]\\d+)?\\h?(?:kg|g|ml|l|oz|lb))\\b(?:\\h*(?:each|ea\\.?))?", Pattern.CASE_INSENSITIVE);
-    /** What a hasty hand puts behind a word or an amount. */
-    private static final Pattern FLOURISH =
-            Pattern.compile("(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
-    /** Any other stroke but one between two measures. */
-    private static final Pattern CELL = Pattern.compile("\\h*\\|\\h*(?!\\d)");
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
     private static final Pattern SUM_BEHIND = Pattern.compile(
             "(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
@@ -71,6 +34,8 @@ final class IngredientLineParser {
     /** "Tin of condensed milk (397 g)". */
     private static final Pattern PACK_OF = Pattern.compile("\\p{L}+\\h+of\\h+[^,;()\\d]*\\([^()]*\\d.*");
 
+    private static final Pattern NAMING_FIGURES = Pattern.compile("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
+
     private static final QuantityReader QUANTITIES = new QuantityReader();
 
     private final Pantry pantry;
@@ -84,27 +49,12 @@ final class IngredientLineParser {
         if (line.text().length() > LONGEST) {
             return unread(line, false);
         }
-        String text = SPACES.matcher(line.text()).replaceAll(" ").strip();
-        boolean optional = OPTIONAL.matcher(text).find();
-        String unmarked = FOOTNOTE_MARKS
-                .matcher(OPTIONAL.matcher(text).replaceAll(" "))
-                .replaceAll("")
-                .strip();
-        String cells =
-                CELL.matcher(SHEET.matcher(unmarked).replaceAll(" ").strip()).replaceAll(", ");
-        String tidy = FLOURISH.matcher(BAKERS_SHARE
-                        .matcher(QUANTITY_HEAD.matcher(cells).replaceFirst(", "))
-                        .replaceFirst("${name} – "))
-                .replaceAll("")
-                .strip();
-        String sheet = AT_EACH.matcher(tidy).replaceFirst(" ($1 each)");
-        String plain =
-                PACKED_CUP.matcher(CUPS.matcher(sheet).replaceFirst("$1c")).replaceFirst(" $2 $1");
-        Optional<WrittenQuantity> first = amount(plain);
-        if (first.isEmpty() && beginsWithFigures(plain)) {
-            return unread(line, optional);
+        TidyLine tidy = TidyLine.of(line.text());
+        Optional<WrittenQuantity> first = amount(tidy.text());
+        if (first.isEmpty() && beginsWithFigures(tidy.text())) {
+            return unread(line, tidy.optional());
         }
-        return new Reading(line, optional).of(plain, first);
+        return new Reading(line, tidy.optional()).of(tidy.text(), first);
     }
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */
@@ -117,7 +67,8 @@ final class IngredientLineParser {
 
     /** Figures that count or measure; "70% chocolate" and "00 flour" are names. */
     private static boolean beginsWithFigures(String text) {
-        return QUANTITIES.beginsWithFigures(text) && !text.matches("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
+        return QUANTITIES.beginsWithFigures(text)
+                && !NAMING_FIGURES.matcher(text).matches();
     }
 
     private static Optional<WrittenQuantity> amount(String text) {

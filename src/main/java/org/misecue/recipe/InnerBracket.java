@@ -26,7 +26,7 @@ final class InnerBracket {
 
     private static boolean isSort(String inner) {
         return SORT.matcher(inner).matches()
-                && Arrays.stream(inner.split("\\h+", -1)).noneMatch(InnerBracket::isDone);
+                && Arrays.stream(Words.BLANKS.split(inner, -1)).noneMatch(InnerBracket::isDone);
     }
 
     private static boolean isDone(String word) {

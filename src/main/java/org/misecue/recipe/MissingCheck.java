@@ -79,11 +79,11 @@ final class MissingCheck implements RecipeCheck {
         NAMED.matcher(text)
                 .results()
                 .map(found -> found.group(1))
+                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .filter(each ->
                         Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
                         !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
-                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .forEach(names::add);
         return names;
     }

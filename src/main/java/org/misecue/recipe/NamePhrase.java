@@ -58,6 +58,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static final Pattern PROPER = Pattern.compile(
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
+    private static final Pattern COMMAS_AND_BLANKS = Pattern.compile("[\\h,]+");
     private static final Pattern FRONT = Pattern.compile("^[\\h,;:|–—-]+");
     private static final Pattern LEAD = Pattern.compile("(?i)^(?:(?:of|the)\\h+)?");
     private static final Pattern BLANKS = Pattern.compile("\\h{2,}");
@@ -126,7 +127,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static boolean onlyAdjectives(String text) {
-        for (String word : text.toLowerCase(Locale.ROOT).split("[\\h,]+", -1)) {
+        for (String word : COMMAS_AND_BLANKS.split(text.toLowerCase(Locale.ROOT), -1)) {
             if (!word.isEmpty()
                     && !ADJECTIVES.contains(word)
                     && PreparationWords.sort(word) == PreparationWords.Sort.OTHER) {
@@ -138,7 +139,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     /** @param packed whether it comes in a pack: what is chopped in a tin was so when it was bought, but not what is cold */
     private static String takeDone(String text, boolean packed, Notes notes, Pantry pantry) {
-        List<String> words = List.of(text.replace(",", " , ").strip().split("\\h+", -1));
+        List<String> words = List.of(Words.BLANKS.split(text.replace(",", " , ").strip(), -1));
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
         if (behind < words.size()) {

@@ -42,7 +42,8 @@ final class NamedLines {
             refs.add(ref);
         }
         firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
-        longest = Math.max(longest, name.split(" ").length);
+        longest = Math.max(
+                longest, 1 + (int) name.chars().filter(sign -> sign == ' ').count());
     }
 
     /** In the order of the text. */

@@ -24,6 +24,8 @@ final class NotFood {
                     + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Cues GREASES = Cues.of("butter", "oil", "flour");
+
     private static final Pattern OPENING =
             Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
 
@@ -31,6 +33,9 @@ final class NotFood {
 
     /** "Butter and flour a tin" uses neither from the list; places stay. */
     static String withoutGreasing(String text) {
+        if (!GREASES.standIn(text)) {
+            return text;
+        }
         StringBuilder plain = new StringBuilder(text);
         GREASING.matcher(text).results().forEach(verbs -> {
             for (int at = verbs.start(1); at < verbs.end(1); at++) {
@@ -50,13 +55,10 @@ final class NotFood {
         if (!ALSO_VERBS.contains(words.list().get(at).singular()) || at + 1 == words.size()) {
             return false;
         }
-        Words.Word following = words.list().get(at + 1);
-        if (!words.text()
-                .substring(words.list().get(at).end(), following.start())
-                .isBlank()) {
+        if (!words.joined(at)) {
             return false; // "and eggs. The mixture" orders nobody to egg it
         }
-        String next = following.singular();
+        String next = words.list().get(at + 1).singular();
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
         boolean opens = at == 0

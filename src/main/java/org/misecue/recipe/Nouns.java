@@ -3,6 +3,7 @@ package org.misecue.recipe;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.misecue.quantity.Blanks;
 
 /** Small facts of English about the nouns of a kitchen. */
 final class Nouns {
@@ -37,15 +38,10 @@ final class Nouns {
     static String last(String phrase) {
         String words = phrase.strip();
         int start = words.length();
-        while (start > 0 && !isBlank(words.charAt(start - 1))) {
+        while (start > 0 && !Blanks.is(words.charAt(start - 1))) {
             start--;
         }
         return words.substring(start);
-    }
-
-    /** What {@code \\h} is in a pattern; names are taken apart too often for one. */
-    private static boolean isBlank(char sign) {
-        return sign == '\t' || sign == '\u180e' || Character.getType(sign) == Character.SPACE_SEPARATOR;
     }
 
     /** A phrase with its last word in the singular, lower case untouched: "unwaxed lemons" → "unwaxed lemon". */
@@ -55,7 +51,8 @@ final class Nouns {
         return words.substring(0, words.length() - last.length()) + one(last);
     }
 
-    private static String one(String word) {
+    /** A single word in the singular. */
+    static String one(String word) {
         if (ODD.containsKey(word)) {
             return ODD.getOrDefault(word, word);
         }

@@ -3,6 +3,7 @@ package org.misecue.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.recipe.manuscript.Line;
 import org.misecue.recipe.manuscript.Manuscript;
@@ -48,6 +49,11 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
 
         private static final int LONGEST_TITLE = 12;
         private static final int SENTENCE = 9;
+
+        private static final Pattern PUNCTUATED = Pattern.compile(".*[.,!?:]$");
+        private static final Pattern GREETING = Pattern.compile("(?:hi|hello|dear|hey)\\b.*", Pattern.CASE_INSENSITIVE);
+        private static final Pattern BEGUN_SENTENCE =
+                Pattern.compile(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*");
 
         private final QuantityReader quantities = new QuantityReader();
         private final List<Line> head = new ArrayList<>();
@@ -136,9 +142,9 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
             String text = line.text().strip();
             return line.is(Line.Kind.HEADING)
                     || (line.is(Line.Kind.TEXT)
-                            && text.split("\\h+").length <= LONGEST_TITLE
-                            && !text.matches(".*[.,!?:]$")
-                            && !text.matches("(?i)(?:hi|hello|dear|hey)\\b.*")
+                            && Words.count(text) <= LONGEST_TITLE
+                            && !PUNCTUATED.matcher(text).matches()
+                            && !GREETING.matcher(text).matches()
                             && !YieldReader.speaksOfYield(text)
                             && !isMeasured(line));
         }
@@ -155,7 +161,7 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
                         case COUNT -> line.is(Line.Kind.ITEM);
                         default -> false;
                     })
-                    .filter(written -> line.text().split("\\h+").length <= LONGEST_TITLE
+                    .filter(written -> Words.count(line.text()) <= LONGEST_TITLE
                             || !line.text().strip().endsWith("."))
                     .isPresent();
         }
@@ -179,11 +185,9 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
                 return false;
             }
             // A mail program may have broken the sentence before its full stop.
-            boolean sentence = line.text().split("\\h+").length >= SENTENCE
+            boolean sentence = Words.count(line.text()) >= SENTENCE
                     && (line.text().strip().endsWith(".")
-                            || line.gap()
-                                    && line.text()
-                                            .matches(".*\\p{Ll}{2,}\\. \\p{Lu}.*|\\p{Lu}\\p{Ll}+ (?:oven|the) .*"));
+                            || line.gap() && BEGUN_SENTENCE.matcher(line.text()).matches());
             return (sentence || line.is(Line.Kind.NUMBERED))
                     && quantities.read(line.text()).isEmpty();
         }

@@ -2,11 +2,14 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.misecue.recipe.Outline.MethodLine;
 import org.misecue.recipe.manuscript.Line;
 
 /** Joins the lines of a method that only a mail program or an editor broke. */
 final class Paragraphs {
+
+    private static final Pattern FINISHED = Pattern.compile("(?s).*[.!?:][)\"’”]?\\h*");
 
     private Paragraphs() {}
 
@@ -38,7 +41,7 @@ final class Paragraphs {
         if (before.line().text().isEmpty()) {
             return true;
         }
-        boolean unfinished = !before.line().text().matches("(?s).*[.!?:][)\"’”]?\\h*");
+        boolean unfinished = !FINISHED.matcher(before.line().text()).matches();
         return !line.line().gap() && (spaced || unfinished);
     }
 }

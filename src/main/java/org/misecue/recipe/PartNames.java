@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Which part of the dish a text speaks of: "for the glaze", "the dip ingredients". */
@@ -27,10 +26,28 @@ final class PartNames {
 
     private static final Pattern FOR_THE = Pattern.compile("^(?:for\\h+)?(?:the\\h+)?");
 
-    private PartNames() {}
+    /** A word for a part, and how a text turns to it. */
+    private record Called(String word, Pattern turn, int component) {}
+
+    private final List<Component> components;
+    private final List<Called> called = new ArrayList<>();
+
+    PartNames(List<Component> components) {
+        this.components = components;
+        for (int at = 0; at < components.size(); at++) {
+            String name = key(components.get(at).name());
+            String last = Nouns.last(name);
+            if (!name.isEmpty()) {
+                called.add(new Called(name, turn(name), at));
+            }
+            if (!last.equals(name)) {
+                called.add(new Called(last, turn(last), at));
+            }
+        }
+    }
 
     /** The component that a sub-heading of the method names; −1 for none. */
-    static int index(List<Component> components, String name) {
+    int index(String name) {
         if (name.isBlank()) {
             return -1;
         }
@@ -51,17 +68,16 @@ final class PartNames {
     }
 
     /** Where a text says "for the X" or "the X ingredients", X is at hand from the start of that sentence. */
-    static Contexts contexts(List<Component> components, String text, int current) {
+    Contexts contexts(String text, int current) {
         String lower = text.toLowerCase(Locale.ROOT);
         List<Turn> turns = new ArrayList<>();
-        for (int at = 0; at < components.size(); at++) {
-            String name = key(components.get(at).name());
-            String last = Nouns.last(name);
-            if (!name.isEmpty() && lower.contains(name)) {
-                addTurns(turns, text, name, at);
-            }
-            if (!last.equals(name) && lower.contains(last)) {
-                addTurns(turns, text, last, at);
+        for (Called name : called) {
+            if (lower.contains(name.word)) {
+                name.turn
+                        .matcher(text)
+                        .results()
+                        .map(found -> new Turn(Sentences.start(text, found.start()), name.component))
+                        .forEach(turns::add);
             }
         }
         turns.sort(Comparator.comparingInt(Turn::start));
@@ -71,16 +87,12 @@ final class PartNames {
                 turns.stream().map(Turn::component).toList());
     }
 
-    private static void addTurns(List<Turn> turns, String text, String name, int component) {
+    private static Pattern turn(String name) {
         String word = Pattern.quote(name) + "(?:e?s)?";
-        Matcher matcher = Pattern.compile(
-                        "\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?" + word + "\\b|\\b" + word
-                                + "\\h+ingredients\\b",
-                        Pattern.CASE_INSENSITIVE)
-                .matcher(text);
-        while (matcher.find()) {
-            turns.add(new Turn(Sentences.start(text, matcher.start()), component));
-        }
+        return Pattern.compile(
+                "\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?" + word + "\\b|\\b" + word
+                        + "\\h+ingredients\\b",
+                Pattern.CASE_INSENSITIVE);
     }
 
     private static String key(String name) {

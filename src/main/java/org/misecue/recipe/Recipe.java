@@ -21,6 +21,10 @@ public record Recipe(
         List<Note> notes,
         String source) {
 
+    Recipe with(List<Note> more) {
+        return new Recipe(title, components, steps, settings, more, source);
+    }
+
     /** Every setting: those of the recipe, then those of each step. */
     public List<Setting> allSettings() {
         return java.util.stream.Stream.concat(

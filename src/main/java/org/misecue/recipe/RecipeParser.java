@@ -33,9 +33,8 @@ final class RecipeParser {
         }
         List<Setting> settings = settings(outline);
         List<Step> steps = steps(outline, components, settings);
-        Recipe recipe = new Recipe(title(outline), components, steps, withYield(settings, steps), List.of(), source);
-        return new Recipe(
-                recipe.title(), recipe.components(), recipe.steps(), recipe.settings(), notes(recipe), source);
+        Recipe bare = new Recipe(title(outline), components, steps, withYield(settings, steps), List.of(), source);
+        return bare.with(notes(bare));
     }
 
     /** In the order of the file; what concerns no single line stands last. */

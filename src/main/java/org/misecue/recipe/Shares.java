@@ -65,9 +65,11 @@ final class Shares {
             "⅔", Rationals.of(2, 3),
             "¼", Rationals.of(1, 4),
             "¾", Rationals.of(3, 4));
-    private static final Pattern START = Pattern.compile(
-            "(?<![\\p{L}\\d.,/])(?!an?\\h+(?!(?:heaped\\h+|level\\h+)?(?:tablespoon|teaspoon|tbsp|tsp|cup|pint|litre|kilo)\\b))(?=[\\p{L}\\d½¼¾⅓⅔⅛])",
+    /** "A" before anything but a measure is no amount. */
+    private static final Pattern ARTICLE = Pattern.compile(
+            "an?\\h+(?!(?:heaped\\h+|level\\h+)?(?:tablespoon|teaspoon|tbsp|tsp|cup|pint|litre|kilo)\\b)",
             Pattern.CASE_INSENSITIVE);
+
     private static final Pattern OF_THE =
             Pattern.compile("(?:(?:the|your)\\h+)?(?:[\\p{L}-]+\\h+)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern ALL_BUT = Pattern.compile(
@@ -140,14 +142,17 @@ final class Shares {
     }
 
     private static Share inFigures(String before, IngredientLine line) {
-        Matcher at = START.matcher(before);
-        while (at.find()) {
-            String from = before.substring(at.start());
+        for (int at = 0; at < before.length(); at++) {
+            if (!startsAt(before, at) || !QuantityReader.mayBegin(before, at)) {
+                continue;
+            }
+            String from = before.substring(at);
             Optional<WrittenQuantity> written = QUANTITIES.read(from).filter(Shares::isFood);
             if (written.isPresent()
+                    && !ARTICLE.matcher(from).lookingAt()
                     && OF_THE.matcher(from.substring(written.get().end())).matches()) {
                 Quantity quantity = written.get().quantity();
-                String ahead = before.substring(0, at.start());
+                String ahead = before.substring(0, at);
                 if (ALL_BUT.matcher(ahead).find()) {
                     return Share.allBut(line, quantity);
                 }
@@ -156,6 +161,17 @@ final class Shares {
             }
         }
         return Share.ALL;
+    }
+
+    /** Whether a word or a figure begins here. */
+    private static boolean startsAt(String text, int at) {
+        int sign = text.codePointAt(at);
+        return (Character.isLetter(sign) || "0123456789½¼¾⅓⅔⅛".indexOf(sign) >= 0)
+                && (at == 0 || !goesOn(text.codePointBefore(at)));
+    }
+
+    private static boolean goesOn(int sign) {
+        return Character.isLetter(sign) || "0123456789.,/".indexOf(sign) >= 0;
     }
 
     /** An amount that stands behind the name: "the sugar (50 g)", "all the milk bar 2 tbsp". */

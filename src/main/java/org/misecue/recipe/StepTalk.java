@@ -123,23 +123,13 @@ record StepTalk(
 
         /** The "loaf" of a loaf tin and the "icing" of icing sugar are none. */
         private boolean tellsWhichKind(int at) {
-            if (!joined(at)) {
+            if (!words.joined(at)) {
                 return false;
             }
             String next = words.list().get(at + 1).singular();
             return (MethodWords.isOfKitchen(next) && !SMALL.contains(next))
                     || (fresh.contains(next)
                             && !fresh.contains(words.list().get(at).singular()));
-        }
-
-        /** Whether nothing but a blank stands between a word and the next. */
-        private boolean joined(int at) {
-            return at + 1 < words.size()
-                    && words.text()
-                            .substring(
-                                    words.list().get(at).end(),
-                                    words.list().get(at + 1).start())
-                            .isBlank();
         }
 
         private void noun(int at, String word) {
@@ -153,7 +143,7 @@ record StepTalk(
                 return;
             }
             boolean hot = at > 0
-                    && joined(at - 1)
+                    && words.joined(at - 1)
                     && HOT.contains(words.list().get(at - 1).singular());
             boolean definite = DEFINITE.contains(article);
             mentions.add(new Mention(word, definite, hot));
@@ -164,7 +154,7 @@ record StepTalk(
 
         /** The word that tells a known thing from a new one: up to four words before, in the same run of words. */
         private String article(int at) {
-            for (int back = at - 1; back >= Math.max(0, at - 4) && joined(back); back--) {
+            for (int back = at - 1; back >= Math.max(0, at - 4) && words.joined(back); back--) {
                 String word = words.list().get(back).singular();
                 if (DEFINITE.contains(word) || INDEFINITE.contains(word)) {
                     return word;
@@ -180,7 +170,7 @@ record StepTalk(
         private void stranger(int at) {
             List<String> phrase = new ArrayList<>();
             int next = at;
-            while (joined(next) && next - at < LONGEST_PHRASE) {
+            while (words.joined(next) && next - at < LONGEST_PHRASE) {
                 next++;
                 String word = words.list().get(next).singular();
                 if (SMALL.contains(word)) {

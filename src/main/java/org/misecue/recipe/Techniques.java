@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,8 +15,10 @@ import org.misecue.quantity.Beginnings;
 /** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
 final class Techniques {
 
-    /** One row of the table. */
-    record Technique(String key, Pattern words, boolean alone, Duration hands, boolean listed) {}
+    /** One row of the table; of several phrases the first that fits counts. */
+    record Technique(String key, List<Pattern> phrases, boolean alone, Duration hands, boolean listed) {}
+
+    private record Phrase(Technique technique, Pattern words) {}
 
     private static final class Standard {
         static final Techniques TABLE = load();
@@ -25,7 +28,7 @@ final class Techniques {
     private static final Pattern THE =
             Pattern.compile("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$", Pattern.CASE_INSENSITIVE);
     private final List<Technique> rows;
-    private final Map<String, List<Technique>> byLetters;
+    private final Map<String, List<Phrase>> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
@@ -58,7 +61,7 @@ final class Techniques {
     Sightings in(String step) {
         List<Sightings.Sighting> found = new ArrayList<>();
         for (int at = 0; at + 1 < step.length(); at++) {
-            if (Character.isLetter(step.charAt(at)) && (at == 0 || !isInWord(step.charAt(at - 1)))) {
+            if (Character.isLetter(step.charAt(at)) && (at == 0 || !isInWord(step.codePointBefore(at)))) {
                 addAt(at, step, found);
             }
         }
@@ -67,19 +70,19 @@ final class Techniques {
         return new Sightings(step, List.copyOf(found));
     }
 
-    /** What begins here; a row goes on only behind its last words. */
+    /** What begins here; a technique goes on only behind its last words. */
     private void addAt(int start, String step, List<Sightings.Sighting> found) {
-        String letters = step.substring(start, start + Beginnings.LETTERS).toLowerCase(Locale.ROOT);
-        for (Technique row : byLetters.getOrDefault(letters, List.of())) {
-            Matcher words = row.words.matcher(step).region(start, step.length());
-            words.useTransparentBounds(true);
-            if (words.lookingAt() && found.stream().noneMatch(each -> each.technique() == row && each.end() > start)) {
-                found.add(new Sightings.Sighting(row, start, words.end()));
+        for (Phrase phrase : byLetters.getOrDefault(Beginnings.at(step, start), List.of())) {
+            Matcher words =
+                    phrase.words.matcher(step).region(start, step.length()).useTransparentBounds(true);
+            if (words.lookingAt()
+                    && found.stream().noneMatch(each -> each.technique() == phrase.technique && each.end() > start)) {
+                found.add(new Sightings.Sighting(phrase.technique, start, words.end()));
             }
         }
     }
 
-    private static boolean isInWord(char sign) {
+    private static boolean isInWord(int sign) {
         return sign == '-' || Character.isLetter(sign);
     }
 
@@ -93,12 +96,14 @@ final class Techniques {
         return !text.substring(start, end).strip().contains(" ") && Back.matches(THE, text, start);
     }
 
-    /** The rows by the letters that their words begin with. */
-    private static Map<String, List<Technique>> byLetters(List<Technique> rows) {
-        Map<String, List<Technique>> index = new HashMap<>();
+    /** The phrases by the letters that they begin with. */
+    private static Map<String, List<Phrase>> byLetters(List<Technique> rows) {
+        Map<String, List<Phrase>> index = new HashMap<>();
         for (Technique row : rows) {
-            Beginnings.of(row.words).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
-                    .add(row));
+            for (Pattern words : row.phrases) {
+                Beginnings.of(words).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
+                        .add(new Phrase(row, words)));
+            }
         }
         return index;
     }
@@ -112,16 +117,13 @@ final class Techniques {
         // The stroke also divides regular expressions; columns have blanks around it.
         String[] cells = line.split(" \\| ", -1);
         String key = cells[0].strip();
-        StringBuilder words = new StringBuilder();
-        for (String word : cells[1].split(" ; ", -1)) {
-            words.append(words.isEmpty() ? "" : "|")
-                    .append("(?<![\\p{L}-])(?:")
-                    .append(word.strip().replace(" ", "\\h+"))
-                    .append(")");
-        }
+        List<Pattern> phrases = Arrays.stream(cells[1].split(" ; ", -1))
+                .map(words -> words.strip().replace(" ", "\\h+"))
+                .map(words -> Pattern.compile(words, Pattern.CASE_INSENSITIVE))
+                .toList();
         return new Technique(
                 key.toLowerCase(Locale.ROOT),
-                Pattern.compile(words.toString(), Pattern.CASE_INSENSITIVE),
+                phrases,
                 cells[2].strip().equals("alone"),
                 Duration.ofMinutes(Long.parseLong(cells[3].strip())),
                 !key.equals(key.toUpperCase(Locale.ROOT)));

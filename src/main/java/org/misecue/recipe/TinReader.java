@@ -45,6 +45,7 @@ final class TinReader {
             "basin",
             "bundt",
             "springform");
+    private static final Cues DEPTHS = Cues.of("deep", "high", "tall", "depth");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern DEEP = Pattern.compile(
@@ -105,6 +106,9 @@ final class TinReader {
 
     /** With the words of depths blanked out, so that places stay. */
     private static String withoutDepths(String text) {
+        if (!DEPTHS.standIn(text)) {
+            return text;
+        }
         StringBuilder flat = new StringBuilder(text);
         DEEP.matcher(text).results().forEach(deep -> {
             for (int at = deep.start(); at < deep.end(); at++) {
@@ -116,6 +120,9 @@ final class TinReader {
 
     /** The depth that stands in the tin's words or close beside them. */
     private static Optional<Quantity> depth(String text, int start, int end) {
+        if (!DEPTHS.standIn(text)) {
+            return Optional.empty();
+        }
         return DEEP.matcher(text)
                 .results()
                 .filter(deep -> deep.end() >= start - NEAR && deep.start() <= end + NEAR)

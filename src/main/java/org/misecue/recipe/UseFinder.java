@@ -31,6 +31,7 @@ final class UseFinder {
 
     private final List<Component> components;
     private final Pantry pantry;
+    private final PartNames parts;
     private final NamedLines names = new NamedLines();
     private final List<LineRef> all = new ArrayList<>();
     private final Set<LineRef> used = new HashSet<>();
@@ -40,6 +41,7 @@ final class UseFinder {
     UseFinder(List<Component> components, Pantry pantry) {
         this.components = components;
         this.pantry = pantry;
+        this.parts = new PartNames(components);
         for (int part = 0; part < components.size(); part++) {
             for (int at = 0; at < components.get(part).lines().size(); at++) {
                 LineRef ref = new LineRef(part, at, components.get(part).lines().get(at));
@@ -56,9 +58,9 @@ final class UseFinder {
                 .toList();
         String plain = NotFood.withoutGreasing(GroupMention.without(text, groups));
         List<NamedLines.Mention> mentions = names.in(plain);
-        int named = PartNames.index(components, part);
+        int named = parts.index(part);
         current = named >= 0 ? named : mostLikely(mentions);
-        PartNames.Contexts contexts = PartNames.contexts(components, text, current);
+        PartNames.Contexts contexts = parts.contexts(text, current);
         List<Taken> taken = new ArrayList<>();
         for (GroupMention group : groups) {
             for (LineRef ref : group.members(components, all, used, contexts.at(group.start()), pantry)) {

@@ -3,9 +3,13 @@ package org.misecue.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** A text as words in lower case and the singular, each with its place. */
 record Words(String text, List<Word> list) {
+
+    /** What divides words in a line. */
+    static final Pattern BLANKS = Pattern.compile("\\h+");
 
     /** One word: {@code plural} where it was written so. */
     record Word(String singular, boolean plural, int start, int end) {}
@@ -21,7 +25,7 @@ record Words(String text, List<Word> list) {
             }
             String written = text.substring(at, end).toLowerCase(Locale.ROOT).replace('’', '\'');
             String lower = written.endsWith("'s") ? written.substring(0, written.length() - 2) : written;
-            String singular = Nouns.singular(lower);
+            String singular = Nouns.one(lower);
             words.add(new Word(singular, !singular.equals(lower), at, end));
         }
         return new Words(text, words);
@@ -58,11 +62,29 @@ record Words(String text, List<Word> list) {
     String phrase(int from, int to) {
         StringBuilder phrase = new StringBuilder(list.get(from).singular());
         for (int at = from + 1; at < to; at++) {
-            if (!text.substring(list.get(at - 1).end(), list.get(at).start()).isBlank()) {
+            if (!joined(at - 1)) {
                 return "";
             }
             phrase.append(' ').append(list.get(at).singular());
         }
         return phrase.toString();
+    }
+
+    /** Whether nothing but blanks stand between a word and the next. */
+    boolean joined(int at) {
+        if (at + 1 >= list.size()) {
+            return false;
+        }
+        for (int place = list.get(at).end(); place < list.get(at + 1).start(); place++) {
+            if (!Character.isWhitespace(text.charAt(place))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How many words a text has. */
+    static int count(String text) {
+        return BLANKS.split(text).length;
     }
 }

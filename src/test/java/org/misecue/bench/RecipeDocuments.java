@@ -61,6 +61,7 @@ final class RecipeDocuments {
             case "docx" -> docx(paragraphs);
             case "odt" -> odt(paragraphs);
             case "pdf" -> pdf(paragraphs);
+            case "rtf" -> rtf(paragraphs).getBytes(StandardCharsets.US_ASCII);
             default -> page(paragraphs).getBytes(StandardCharsets.UTF_8);
         };
     }
@@ -156,6 +157,19 @@ final class RecipeDocuments {
                 .toStream(bytes)
                 .run();
         return bytes.toByteArray();
+    }
+
+    private static String rtf(List<Paragraph> paragraphs) {
+        return paragraphs.stream()
+                .map(each -> "\\pard" + (each.heading() ? "\\s" + each.mark.length() : "\\s0") + " "
+                        + (each.heading() || each.mark.isEmpty() ? "" : each.mark + " ") + ascii(each.text) + "\\par\n")
+                .collect(Collectors.joining("", "{\\rtf1\\ansi\\deff0{\\fonttbl{\\f0 Serif;}}\n", "}"));
+    }
+
+    private static String ascii(String text) {
+        return text.chars()
+                .mapToObj(sign -> sign < 128 ? String.valueOf((char) sign) : "\\u" + sign + "?")
+                .collect(Collectors.joining());
     }
 
     private static InputStream resource(String name) {

@@ -12,6 +12,8 @@ import org.misecue.recipe.manuscript.Opening;
 /** The parts of reading one by one, for measuring. */
 public final class ReadingParts {
 
+    private static final AutoDetectParser TIKA = new AutoDetectParser();
+
     private ReadingParts() {}
 
     public static IngredientLine line(String text) {
@@ -25,7 +27,7 @@ public final class ReadingParts {
     /** What Tika makes of a document, as XHTML. */
     public static String tika(byte[] document) throws Exception {
         ToXMLContentHandler xhtml = new ToXMLContentHandler();
-        new AutoDetectParser().parse(new ByteArrayInputStream(document), xhtml, new Metadata(), new ParseContext());
+        TIKA.parse(new ByteArrayInputStream(document), xhtml, new Metadata(), new ParseContext());
         return xhtml.toString();
     }
 }

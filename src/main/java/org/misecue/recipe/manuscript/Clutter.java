@@ -23,11 +23,12 @@ final class Clutter {
     private Clutter() {}
 
     static boolean is(Element element) {
-        return NAMES.matcher(element.className()).find()
-                || NAMES.matcher(element.id()).find()
-                || ROLES.matcher(element.attr("role")).matches()
-                || element.hasAttr("hidden")
-                || HIDDEN.matcher(element.attr("style")).find();
+        return element.attributesSize() > 0
+                && (NAMES.matcher(element.className()).find()
+                        || NAMES.matcher(element.id()).find()
+                        || ROLES.matcher(element.attr("role")).matches()
+                        || element.hasAttr("hidden")
+                        || HIDDEN.matcher(element.attr("style")).find());
     }
 
     /** The part of the page that holds its matter: main, else the longest article, else all of it. */

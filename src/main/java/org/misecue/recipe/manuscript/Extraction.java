@@ -23,6 +23,11 @@ import org.xml.sax.SAXException;
 /** Lets Tika read a document as XHTML, within limits: so many characters, nothing embedded. */
 final class Extraction {
 
+    /** Tika looks for all its parsers when one is made, which takes longer than to read a document. */
+    private static final class Parsers {
+        static final AutoDetectParser ALL = new AutoDetectParser();
+    }
+
     private Extraction() {}
 
     /** The body of the document as XHTML. */
@@ -46,7 +51,7 @@ final class Extraction {
         office.setIncludeHeadersAndFooters(false);
         context.set(OfficeParserConfig.class, office);
         try (TikaInputStream stream = TikaInputStream.get(new ByteArrayInputStream(document.bytes()))) {
-            new AutoDetectParser().parse(stream, handler, metadata, context);
+            Parsers.ALL.parse(stream, handler, metadata, context);
         } catch (EncryptedDocumentException e) {
             throw document.locked(e);
         } catch (WriteLimitReachedException e) {

@@ -1,5 +1,7 @@
 package org.misecue.recipe.manuscript;
 
+import java.util.regex.Pattern;
+
 /**
  * One line of a manuscript, without its marks.
  *
@@ -21,6 +23,8 @@ public record Line(int number, Kind kind, int level, String text, boolean gap) {
         TEXT
     }
 
+    private static final Pattern RANGE = Pattern.compile(".*\\d[–-]$");
+
     static Line heading(int number, int level, String text) {
         return new Line(number, Kind.HEADING, level, text, true);
     }
@@ -40,7 +44,7 @@ public record Line(int number, Kind kind, int level, String text, boolean gap) {
     /** This line with more text behind it, as when a mail program broke it. */
     public Line with(String more) {
         // A range such as 20–25 may be broken behind its dash.
-        boolean dash = text.matches(".*\\d[–-]$");
+        boolean dash = RANGE.matcher(text).matches();
         String joined = text.isEmpty() ? more : dash ? text + more : text + " " + more;
         return new Line(number, kind, level, joined, gap);
     }

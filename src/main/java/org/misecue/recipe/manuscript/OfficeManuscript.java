@@ -29,11 +29,10 @@ final class OfficeManuscript implements ManuscriptReader {
 
     static Manuscript read(Element body) {
         for (Element paragraph : body.select("p")) {
-            paragraph
-                    .textNodes()
-                    .forEach(text ->
-                            text.text(FOOTNOTE.matcher(text.getWholeText()).replaceAll("")));
-            List.copyOf(paragraph.textNodes()).forEach(OfficeManuscript::breakLines);
+            for (TextNode text : List.copyOf(paragraph.textNodes())) {
+                text.text(FOOTNOTE.matcher(text.getWholeText()).replaceAll(""));
+                breakLines(text);
+            }
         }
         return WebPageManuscript.shown(body);
     }

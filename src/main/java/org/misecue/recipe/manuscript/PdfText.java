@@ -23,6 +23,8 @@ final class PdfText {
     private static final Pattern PAGE_NUMBER =
             Pattern.compile("(?i)(?:page|[-–])?\\h*\\d{1,3}\\h*(?:(?:of|/)\\h*\\d{1,3}|[-–])?");
 
+    private static final Pattern FIGURES = Pattern.compile("\\d+");
+
     private final StringBuilder text = new StringBuilder();
 
     private PdfText() {}
@@ -51,7 +53,7 @@ final class PdfText {
     }
 
     private static String key(PdfRow row) {
-        return row.text().replaceAll("\\d+", "#") + "@" + Math.round(row.base());
+        return FIGURES.matcher(row.text()).replaceAll("#") + "@" + Math.round(row.base());
     }
 
     /** The page without its number and without what stands over or under every page; the first page keeps its head. */
@@ -75,6 +77,7 @@ final class PdfText {
     }
 
     private void write(List<PdfRow> block) {
+        double usual = usualPitch(block);
         double hang = Double.MAX_VALUE;
         for (int at = 0; at < block.size(); at++) {
             PdfRow row = block.get(at);
@@ -82,7 +85,7 @@ final class PdfText {
                 continue;
             }
             boolean gap =
-                    at == 0 ? !Character.isLowerCase(row.text().codePointAt(0)) : isGap(block, block.get(at - 1), row);
+                    at == 0 ? !Character.isLowerCase(row.text().codePointAt(0)) : isGap(usual, block.get(at - 1), row);
             boolean marked = !Marks.line(0, row.text(), gap).is(Line.Kind.TEXT);
             hang = marked ? row.left() + INDENT * row.size() : gap ? Double.MAX_VALUE : hang;
             text.append(gap ? "\n" : "")
@@ -94,12 +97,18 @@ final class PdfText {
 
     /** Whether two rows that follow each other are farther apart than the rows of the block usually are. */
     static boolean isGap(List<PdfRow> block, PdfRow above, PdfRow below) {
+        return isGap(usualPitch(block), above, below);
+    }
+
+    private static boolean isGap(double usual, PdfRow above, PdfRow below) {
+        return below.base() - above.base() > GAP * Math.min(usual, WIDEST_PITCH * below.size());
+    }
+
+    private static double usualPitch(List<PdfRow> block) {
         List<Double> pitches = new ArrayList<>();
         for (int at = 1; at < block.size(); at++) {
             pitches.add(block.get(at).base() - block.get(at - 1).base());
         }
-        double usual =
-                pitches.stream().sorted().skip(pitches.size() / 2).findFirst().orElse(0.0);
-        return below.base() - above.base() > GAP * Math.min(usual, WIDEST_PITCH * below.size());
+        return pitches.stream().sorted().skip(pitches.size() / 2).findFirst().orElse(0.0);
     }
 }

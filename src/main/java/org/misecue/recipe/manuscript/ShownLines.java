@@ -73,7 +73,7 @@ final class ShownLines {
         if (SKIPPED.contains(name) || Clutter.is(element)) {
             return;
         }
-        if (name.matches("h[1-6]")) {
+        if (isHeading(name)) {
             addHeading(element, name.charAt(1) - '0');
         } else if (name.equals("li") && !hasBlock(element)) {
             addItem(element);
@@ -148,7 +148,9 @@ final class ShownLines {
     private void flush() {
         String text = loose.toString().strip();
         loose.setLength(0);
-        add(Marks.line(looseLine, text, !soft));
+        if (!text.isEmpty()) {
+            add(Marks.line(looseLine, text, !soft));
+        }
         soft = false;
     }
 
@@ -163,6 +165,10 @@ final class ShownLines {
                 .skip(1)
                 .anyMatch(inner -> !INLINE.contains(inner.normalName())
                         || inner.normalName().equals("br"));
+    }
+
+    private static boolean isHeading(String name) {
+        return name.length() == 2 && name.charAt(0) == 'h' && name.charAt(1) >= '1' && name.charAt(1) <= '6';
     }
 
     private static boolean isBold(Element paragraph) {

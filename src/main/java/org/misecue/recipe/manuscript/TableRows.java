@@ -17,6 +17,8 @@ final class TableRows {
     private static final Pattern AMOUNT_AND_NAME = Pattern.compile(
             "^[\\d½¼¾⅓⅔⅛⅜⅝⅞][^\\p{L}]*(?:(?:k?g|m?l|oz|lb|tbsps?|tsps?|cups?)\\b\\.?)?\\h*\\p{L}{2,}.*");
 
+    private static final Pattern BLANKS = Pattern.compile("\\h+");
+
     private TableRows() {}
 
     /** A row of a table; {@code line} is where it stands in the file, from 1, or 0 where the document has no lines. */
@@ -35,7 +37,7 @@ final class TableRows {
     }
 
     private static void add(List<Line> lines, int number, String text) {
-        Line line = Marks.line(number, text.replaceAll("\\h+", " ").strip(), true);
+        Line line = Marks.line(number, BLANKS.matcher(text).replaceAll(" ").strip(), true);
         if (!line.text().isBlank()) {
             lines.add(line);
         }

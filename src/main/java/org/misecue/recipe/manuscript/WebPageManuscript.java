@@ -23,7 +23,10 @@ final class WebPageManuscript implements ManuscriptReader {
         if (html.chars().filter(each -> each == '<').count() > MOST_TAGS) {
             throw document.tooLong();
         }
-        org.jsoup.nodes.Document page = parsed(html);
+        return read(parsed(html));
+    }
+
+    static Manuscript read(org.jsoup.nodes.Document page) {
         return SchemaRecipe.in(page).or(() -> Microdata.in(page)).orElseGet(() -> shown(Clutter.content(page)));
     }
 
