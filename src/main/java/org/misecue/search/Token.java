@@ -115,7 +115,7 @@ record Token(String word, int from, int to) {
         int end = from;
         while (end < text.length()) {
             char c = text.charAt(end);
-            if (c == ' ' || !isPlain(c) && !isWordPart(c) && !joins(text, from, end)) {
+            if (c == ' ' || !(isPlain(c) || isWordPart(c) || joins(text, from, end))) {
                 break;
             }
             end++;
@@ -178,7 +178,7 @@ record Token(String word, int from, int to) {
     }
 
     private static boolean isPlain(char c) {
-        return c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+        return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
     }
 
     private static boolean isAscii(String word) {

@@ -18,8 +18,6 @@ import org.apache.lucene.util.UnicodeUtil;
 /** What is shown of a {@link Window}, in few bytes. */
 final class WindowBytes {
 
-    private static final Passage.Kind[] KINDS = Passage.Kind.values();
-
     /** Bytes that a number takes at the most. */
     private static final int NUMBER = 10;
 
@@ -41,6 +39,7 @@ final class WindowBytes {
     /** How many bytes it takes at the most. */
     private static int most(Window window) {
         int letters = window.text().length()
+                + window.passage().kind().name().length()
                 + window.passage().source().length()
                 + window.passage().speaker().map(String::length).orElse(0);
         int numbers = NUMBER + window.times().size();
@@ -61,7 +60,7 @@ final class WindowBytes {
 
     private static void write(Window window, DataOutput out) throws IOException {
         Passage passage = window.passage();
-        out.writeByte((byte) passage.kind().ordinal());
+        out.writeString(passage.kind().name());
         out.writeString(passage.source());
         out.writeString(passage.speaker().orElse(""));
         out.writeVInt(passage.step());
@@ -87,7 +86,7 @@ final class WindowBytes {
     }
 
     private static Window read(DataInput in) throws IOException {
-        Passage.Kind kind = KINDS[in.readByte()];
+        Passage.Kind kind = Passage.Kind.valueOf(in.readString());
         String source = in.readString();
         String speaker = in.readString();
         int step = in.readVInt();
