@@ -101,13 +101,13 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
         int[] firsts = new int[passages.size()];
         for (int i = 0; i < firsts.length; i++) {
             firsts[i] = pieces.words();
-            pieces.addAll(passages.get(i).words());
+            pieces.add(passages.get(i).text(), passages.get(i).words());
         }
         int ownLength = pieces.text.length();
         for (Passage passage : next) {
             int first = pieces.words();
-            pieces.addAll(passage.words()
-                    .subList(0, Math.min(WORDS_OVER_THE_BORDER, passage.words().size())));
+            int words = Math.min(WORDS_OVER_THE_BORDER, passage.words().size());
+            pieces.add(beginning(passage.text(), words), passage.words().subList(0, words));
             pieces.place(passage.amounts().stream().map(SaidAmount::alone).toList(), first);
         }
         for (int i = 0; i < firsts.length; i++) {
@@ -146,12 +146,13 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
             return times.size();
         }
 
-        void addAll(List<Word> spoken) {
-            for (Word word : spoken) {
-                if (!times.isEmpty()) {
-                    text.append(' ');
-                }
-                text.append(word.text());
+        /** @param said the words with a space between them */
+        void add(String said, List<Word> words) {
+            if (!text.isEmpty()) {
+                text.append(' ');
+            }
+            text.append(said);
+            for (Word word : words) {
                 times.add(word.at().toMillis());
             }
         }
@@ -169,11 +170,22 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
         }
 
         private int startOf(int word) {
-            int start = 0;
-            for (int i = 0; i < word; i++) {
-                start = text.indexOf(" ", start) + 1;
-            }
-            return start;
+            return word == 0 ? 0 : endOf(text, word) + 1;
         }
+    }
+
+    /** So many words of a text. */
+    private static String beginning(String text, int words) {
+        return text.substring(0, endOf(text, words));
+    }
+
+    private static int endOf(CharSequence text, int words) {
+        int left = words;
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) == ' ' && --left == 0) {
+                return i;
+            }
+        }
+        return text.length();
     }
 }
