@@ -210,11 +210,8 @@ final class DurationMatch {
 
     private double fits(Purpose purpose, SpokenQuantity said) {
         boolean heat = purpose == Purpose.BAKE && HeatAndTime.isTimeBesideHeat(said, heard);
-        return heat && !isTold(said) ? BESIDE_HEAT : purpose.fits(said, around);
-    }
-
-    private boolean isTold(SpokenQuantity said) {
-        return Stream.of(Purpose.values()).anyMatch(purpose -> purpose.fits(said, around) >= TELLING);
+        double fits = purpose.fits(said, around);
+        return heat ? Math.max(BESIDE_HEAT, fits) : fits;
     }
 
     private double best(Stream<Purpose> purposes, SpokenQuantity said) {

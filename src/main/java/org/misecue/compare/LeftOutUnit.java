@@ -18,6 +18,7 @@ final class LeftOutUnit {
 
     private static final int REACH = 16;
     private static final int PURPOSE_REACH = 4;
+    private static final int TURNED_REACH = 5;
     private static final Set<Kind> PURPOSES =
             Set.of(Kind.FOR_BAKING, Kind.FOR_CHILLING, Kind.FOR_PROVING, Kind.FOR_SIMMERING, Kind.FOR_RESTING);
     private static final int LONGEST = 120;
@@ -57,6 +58,9 @@ final class LeftOutUnit {
     /** "two hundred for another twenty" goes on with the minutes before. */
     private Optional<Last> last(SpokenQuantity said) {
         boolean heat = said.isAtLeast(COOLEST);
+        if (isTurned(said) && last.containsKey(Dimension.TEMPERATURE)) {
+            return Optional.ofNullable(last.get(Dimension.TEMPERATURE));
+        }
         return last.values().stream()
                 .filter(one -> heat || one.unit().dimension() != Dimension.TEMPERATURE)
                 .max(Comparator.comparingInt(one -> one.words().start()));
@@ -67,7 +71,16 @@ final class LeftOutUnit {
         boolean more = heard.phrases.within(Kind.MORE_OF_IT, said.start() - 1, said.end() + 1);
         boolean takes = TAKING.contains(heard.words.text(said.start() - 1)) || isForSomething(said);
         return !ingredient
-                && (more || takes || PassingTime.is(said, heard) || roles.isRepaired(last.end(), said.start()));
+                && (more
+                        || isTurned(said)
+                        || takes
+                        || PassingTime.is(said, heard)
+                        || roles.isRepaired(last.end(), said.start()));
+    }
+
+    /** "then knock it back to two hundred". */
+    private boolean isTurned(SpokenQuantity said) {
+        return said.isAtLeast(COOLEST) && heard.phrases.within(Kind.TURNED, said.start() - TURNED_REACH, said.start());
     }
 
     /** "in the oven for forty". */

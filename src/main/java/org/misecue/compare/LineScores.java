@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
@@ -67,7 +68,7 @@ final class LineScores {
     }
 
     /**
-     * @param mayGoOn whether the amount may repair or add to what was measured last, no other name being right behind it
+     * @param mayGoOn whether the amount may repair or add to what was measured last, no other name being right beside it
      */
     double of(SpokenQuantity said, NameHit name, int line, boolean mayGoOn) {
         boolean passing = heard.isPassing(name);
@@ -77,8 +78,8 @@ final class LineScores {
                 .orElse(0);
         double score = lineScore(said, name, line) - mostLikely;
         score += mayGoOn ? repairBonus(said, line) + addsBonus(said, line) : 0;
-        score += !passing && goesOn(said, line) ? GOES_ON : 0;
-        score += confirms(said, line) ? CONFIRMS : 0;
+        score += mayGoOn && !passing && goesOn(said, name, line) ? GOES_ON : 0;
+        score += mayGoOn && confirms(said, line) ? CONFIRMS : 0;
         score += isShareSaidOutright(said, line) ? GOES_ON - USED_NAME : 0;
         score += isPair(said, line) ? CONFIRMS : 0;
         return score + (name.lines().size() > 1 && !passing ? describedAs(said, name, line) : 0);
@@ -195,18 +196,32 @@ final class LineScores {
     }
 
     /** "the other half a teaspoon of the flakes": more of what already went in, not the first of something. */
-    private boolean goesOn(SpokenQuantity said, int line) {
+    private boolean goesOn(SpokenQuantity said, NameHit name, int line) {
+        boolean latest = mentions.last().filter(last -> last.line() == line).isPresent();
         return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end())
-                && mentions.last(line).isPresent();
+                && mentions.last(line).isPresent()
+                && (latest || name.start() >= said.end() || said.manner() != Manner.BARE);
     }
 
     /** The same amount again within a breath is said of the same thing. */
     private boolean confirms(SpokenQuantity said, int line) {
-        return said.manner() != Manner.BARE
-                && mentions.last(line)
-                        .filter(last -> said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
-                        .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
-                        .isPresent();
+        return isSum(said, line)
+                || said.manner() != Manner.BARE
+                        && mentions.last(line)
+                                .filter(last ->
+                                        said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
+                                .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
+                                .isPresent();
+    }
+
+    /** "another one, so that's three": what the parts of the line before come to. */
+    private boolean isSum(SpokenQuantity said, int line) {
+        return mentions.last()
+                .filter(last -> last.line() == line && last.role() == Role.ADDS)
+                .filter(last -> said.start() - last.end() <= CONFIRM_REACH)
+                .flatMap(last -> mentions.committed(line))
+                .filter(sum -> sum.amount().equals(said.amount()))
+                .isPresent();
     }
 
     /** "a hundred and fifty, sorry, a hundred and twenty five": the second is of what the first was of. */

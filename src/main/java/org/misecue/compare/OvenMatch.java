@@ -118,7 +118,10 @@ final class OvenMatch {
     }
 
     private boolean isTurning(Setting setting) {
-        return ovens.indexOf(setting) > 0 && stepWords(setting).stream().anyMatch(TURNING::contains);
+        int own = ovens.indexOf(setting);
+        return own > 0
+                && (ovens.get(own - 1).step() == setting.step()
+                        || stepWords(setting).stream().anyMatch(TURNING::contains));
     }
 
     private double named(Setting setting, SpokenQuantity said) {

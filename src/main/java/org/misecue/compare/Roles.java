@@ -25,6 +25,7 @@ final class Roles {
     private static final int CITED_REACH = 50;
     private static final int OTHER_WORDS = 6;
     private static final int KEPT_REACH = 9;
+    private static final int PRESCRIBED_REACH = 7;
     private static final int SCALE_REACH = 24;
     private static final RationalNumber SMALLEST_ON_SCALES = Rationals.of(20);
     private static final Set<String> EQUATING =
@@ -75,6 +76,11 @@ final class Roles {
             return Role.CORRECTS;
         }
         return isRestart(said, last) ? Role.CORRECTS : Role.STATES;
+    }
+
+    /** "it's supposed to be three", "the recipe says three", "I've always put three": it stands until somebody does otherwise. */
+    boolean isPrescribed(SpokenQuantity said) {
+        return heard.phrases.within(Kind.PRESCRIBED, said.start() - PRESCRIBED_REACH, said.start());
     }
 
     /** "four tablespoons in the dish, only half of that goes on". */
@@ -173,6 +179,9 @@ final class Roles {
             return true;
         }
         String word = heard.words.text(at);
+        if (word.equals("should") && !thenAmount(end)) {
+            return true;
+        }
         boolean weak = end == at + 1 && WEAK.contains(word);
         if (!weak) {
             return false;
@@ -181,9 +190,11 @@ final class Roles {
             return true;
         }
         boolean no = word.equals("no") || word.equals("nope");
-        boolean thenAmount =
-                heard.quantityFrom(end).filter(next -> next.start() <= end + 1).isPresent();
-        return no && !thenAmount && !heard.words.border(end) && !AFTER_NO.contains(heard.words.text(end));
+        return no && !thenAmount(end) && !heard.words.border(end) && !AFTER_NO.contains(heard.words.text(end));
+    }
+
+    private boolean thenAmount(int end) {
+        return heard.quantityFrom(end).filter(next -> next.start() <= end + 1).isPresent();
     }
 
     /** "I said two teaspoons earlier, it's one": said of this amount or just before it. */

@@ -16,7 +16,7 @@ final class Asides {
                 new CountedThings(words, Places.ofNames(names)),
                 new Labels(words, phrases),
                 new OtherStories(words, phrases, names),
-                new Levels(words));
+                new Levels(words, Places.ofNames(names)));
     }
 
     /** A rule that knows some sorts of aside. */

@@ -213,9 +213,19 @@ final class Cardinals {
                         : second);
     }
 
-    /** "one eighty, two hundred", "one twenty, one forty": the digit behind a ten begins the next number. */
+    /**
+     * "one eighty, two hundred", "one twenty, one forty": the digit behind a ten begins the next number; "three
+     * seventy five, ten minutes" is a heat and a time.
+     */
     private boolean beginsAnother(int at) {
         String next = words.text(at + 1);
+        boolean time = UnitWords.at(words, at + 2)
+                .filter(unit -> unit.unit().dimension() == Dimension.DURATION)
+                .isPresent();
+        return !time && beginsNumber(next);
+    }
+
+    private static boolean beginsNumber(String next) {
         return next.equals("hundred") || NumberWords.TENS.containsKey(next) || NumberWords.TEENS.containsKey(next);
     }
 

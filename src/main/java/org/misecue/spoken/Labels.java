@@ -29,6 +29,7 @@ final class Labels implements Asides.AsideRule {
             Words.set("tin tins tray trays layer layers bun buns ball balls piece pieces cake cakes side half portion");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
+    private static final int PERCENT_REACH = 15;
     private final WordStream words;
     private final Phrases phrases;
 
@@ -53,6 +54,9 @@ final class Labels implements Asides.AsideRule {
         }
         if (bare && (next.equals("less") || next.equals("minus") || isPercentOf(said))) {
             return aside(Aside.Kind.NAMED, "a step of a sum");
+        }
+        if (bare && isPercentAgain(said)) {
+            return aside(Aside.Kind.NAMED, "a percentage said again");
         }
         if (isSizeOf(said)) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
@@ -92,7 +96,7 @@ final class Labels implements Asides.AsideRule {
         if (words.text(said.end()).equals("off") && TAKING.contains(before)) {
             return aside(Aside.Kind.NAMED, "a change of an amount");
         }
-        if (bare && NAMED_NUMBERS.contains(before)) {
+        if (bare && NAMED_NUMBERS.contains(before) && !words.wall(said.start())) {
             return aside(Aside.Kind.NAMED, "the number of a " + before);
         }
         if (HOLDS.contains(before)) {
@@ -145,6 +149,18 @@ final class Labels implements Asides.AsideRule {
                         || words.text(said.start() - 2).equals("%"));
     }
 
+    /** "seventy percent, I say seventy". */
+    private boolean isPercentAgain(SpokenQuantity said) {
+        int length = said.end() - said.start();
+        String number = words.normal(said.start(), said.end());
+        for (int at = said.start() - 1; at > said.start() - PERCENT_REACH; at--) {
+            if (words.text(at).equals("percent") || words.text(at).equals("%")) {
+                return words.normal(at - length, at).equals(number);
+            }
+        }
+        return false;
+    }
+
     /** "three hundred and seventy is the jar". */
     private boolean isSizeOf(SpokenQuantity said) {
         String next = words.text(said.end());
@@ -186,7 +202,7 @@ final class Labels implements Asides.AsideRule {
             if (words.text(at).equals("so")) {
                 return false;
             }
-            if (QuantityWords.isPacking(words.text(at))) {
+            if (QuantityWords.isPacking(words, at)) {
                 return !phrases.within(Kind.VIEWER, at, said.start());
             }
         }

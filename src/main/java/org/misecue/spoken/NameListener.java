@@ -10,9 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 
@@ -62,6 +64,7 @@ public final class NameListener {
     private final Pantry pantry;
     private final List<Set<String>> lineWords = new ArrayList<>();
     private final List<Optional<Ingredient>> lineIngredients = new ArrayList<>();
+    private final List<String> nouns = new ArrayList<>();
     private final Set<String> vocabulary = new HashSet<>();
     private final Set<String> standing = new HashSet<>();
     private final Map<String, Set<Integer>> aliases = new HashMap<>();
@@ -81,6 +84,10 @@ public final class NameListener {
         for (IngredientLine line : recipe.lines()) {
             Set<String> own = Words.content(line.ingredient());
             lineWords.add(own);
+            boolean counted = line.quantity()
+                    .filter(written -> written.unit() == Unit.EACH)
+                    .isPresent();
+            nouns.add(counted ? own.stream().reduce((first, second) -> second).orElse("") : "");
             lineIngredients.add(pantry.find(line.ingredient()));
             vocabulary.addAll(own);
             standing.addAll(standing(own));
@@ -160,19 +167,31 @@ public final class NameListener {
             if (having.isEmpty()) {
                 break;
             }
-            lines = having;
-            stands |= standing.contains(own.word()) || aliases.containsKey(own.word());
+            Set<Integer> counted = counted(end, having);
+            lines = counted.isEmpty() ? having : counted;
+            stands |= standing.contains(own.word()) || aliases.containsKey(own.word()) || !counted.isEmpty();
             end = own.end();
         }
         boolean named = end > start
                 && (stands
-                        || (lines.size() == 1 && (end - start > 1 || (isOf(start) && lastLines.containsAll(lines)))));
+                        || (lines.size() == 1
+                                && (end - start > 1
+                                        || isMeasured(start)
+                                        || (isOf(start) && lastLines.containsAll(lines)))));
         if (!named) {
             return Optional.empty();
         }
         return isAnotherForm(end, lines)
                 ? Optional.of(new NameHit(start, end + 1, Set.of(), words.normal(start, end + 1)))
                 : Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
+    }
+
+    /** "six whites", "a dozen pods": in the plural the last word stands for what is counted. */
+    private Set<Integer> counted(int at, Set<Integer> lines) {
+        String one = Words.singular(words.text(at));
+        return words.text(at).equals(one)
+                ? Set.of()
+                : lines.stream().filter(line -> nouns.get(line).equals(one)).collect(Collectors.toSet());
     }
 
     /** "fifty grams of plain": what is measured may be called by its adjective alone. */
@@ -184,6 +203,13 @@ public final class NameListener {
         return before.equals("of")
                 || theOne
                 || (before.equals("the") && words.text(start - 2).equals("of"));
+    }
+
+    /** "seventy five grams of granulated", "a hundred is wholemeal": measured by an adjective that only one line has. */
+    private boolean isMeasured(int start) {
+        boolean joined =
+                words.text(start - 1).equals("of") || words.text(start - 1).equals("is");
+        return joined && (UnitWords.at(words, start - 2).isPresent() || NumberWords.isOne(words.text(start - 2)));
     }
 
     private boolean isAnotherForm(int end, Set<Integer> lines) {

@@ -23,6 +23,7 @@ final class OtherStories implements Asides.AsideRule {
     private static final Set<String> DO_SO = Words.set("take use do put go you then just add try that's it's");
     private static final Set<String> OPENING = Set.of("now", "next", "then", "right", "okay");
     private static final Set<String> FIRST_PERSON = Set.of("i", "i'm", "i've", "we", "we're", "we've");
+    private static final Set<String> HERE = Set.of("it", "that", "there");
     private static final Set<String> SUBORDINATE =
             Set.of("if", "that", "what", "when", "as", "like", "because", "which");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
@@ -175,10 +176,18 @@ final class OtherStories implements Asides.AsideRule {
                 && index - at < reach
                 && !words.border(at)
                 && !newTopics.contains(at)
-                && !TURNS.contains(words.text(at))) {
+                && !TURNS.contains(words.text(at))
+                && !isBackHere(at)) {
             at--;
         }
         return Math.max(0, at);
+    }
+
+    /** "my mother used whatever there was and it's eighty five grams", "… and I put two": the story is over. */
+    private boolean isBackHere(int at) {
+        boolean here = FIRST_PERSON.contains(words.text(at + 1))
+                || (HERE.contains(words.text(at + 1)) && words.text(at + 2).equals("is"));
+        return words.text(at).equals("and") && here;
     }
 
     /** "two fifty is the old way", right behind the amount; "…, last week I did two hundred" is told of the next one. */

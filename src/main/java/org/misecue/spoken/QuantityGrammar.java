@@ -131,9 +131,19 @@ final class QuantityGrammar {
         if (contained(start, at)) {
             return Optional.empty();
         }
+        if (isOneMore(start, at)) {
+            return Optional.of(
+                    new SpokenQuantity(start, at + 1, Amount.of(1), Optional.empty(), Manner.BARE, Optional.empty()));
+        }
         return unit.isPresent()
                 ? Optional.of(withTail(start, Amount.of(1), unit.get()))
                 : derived(start, at, Amount.of(1)).or(() -> packedOrSpoons(start, at, Amount.of(1)));
+    }
+
+    /** "another one", "a whole one": one more of what was measured before, or one of it instead. */
+    private boolean isOneMore(int start, int at) {
+        boolean more = words.text(start).equals("another") || words.text(at - 1).equals("whole");
+        return more && words.text(at).equals("one") && !words.text(at + 1).equals("of");
     }
 
     /** "three millimetres", "half a decilitre": units told in another one. */

@@ -131,7 +131,7 @@ public final class QuantityListener {
         }
         String before = words.text(said.start() - 1);
         String next = words.text(said.end());
-        if (next.equals("by") || next.equals("at") || next.equals("side") || BEFORE_PRONOUN.contains(before)) {
+        if (next.equals("by") || next.equals("at") || next.equals("side") || isPointedAt(before, said.start())) {
             return true;
         }
         if (whose(said.end()) || named(said.end())) {
@@ -142,6 +142,11 @@ public final class QuantityListener {
             return !first.equals("just") && !first.equals("only");
         }
         return next.equals("of") || !BEFORE_COUNT.contains(before) && !words.border(said.start());
+    }
+
+    /** "this one", in one sentence: "fifty of that. One egg" counts. */
+    private boolean isPointedAt(String before, int start) {
+        return BEFORE_PRONOUN.contains(before) && !words.wall(start);
     }
 
     /** "two eggs, one in yours". */
