@@ -77,7 +77,7 @@ final class Ledger {
             replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
             return;
         }
-        if (isPartAgain(mention)) {
+        if (isPartAgain(mention) || isOnlyPrescribed(mention)) {
             return;
         }
         boolean settles = !mention.provisional() && same.isEmpty() && last.isProvisional();
@@ -102,6 +102,14 @@ final class Ledger {
                         .filter(entry -> entry.mentions().stream().anyMatch(part -> part.role() == Role.ADDS))
                         .flatMap(entry -> entry.mentions().stream())
                         .anyMatch(part -> part.quantity().equals(mention.quantity()));
+    }
+
+    /** "I've put fifty, the recipe says forty": what ought to be takes nothing back from what was done. */
+    private boolean isOnlyPrescribed(Mention mention) {
+        return mention.provisional()
+                && mention.role() == Role.STATES
+                && standing.stream()
+                        .noneMatch(entry -> entry.isProvisional() || same(entry.quantity(), mention.quantity()));
     }
 
     /** "it's wanting another spoonful, so that's another tablespoon": the same addition in other words. */

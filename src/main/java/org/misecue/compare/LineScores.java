@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -231,16 +232,27 @@ final class LineScores {
             return 0;
         }
         int pending = Roles.repairedFrom(mentions.of(line));
-        int from = heard.namesIn(last.get().end(), said.start()).stream()
-                .mapToInt(NameHit::end)
-                .filter(end -> end <= said.start())
-                .max()
-                .orElse(pending);
+        List<NameHit> since = heard.namesIn(last.get().end(), said.start()).stream()
+                .filter(name -> name.end() <= said.start())
+                .toList();
+        if (since.stream().anyMatch(name -> isNextTopic(name, line))) {
+            return 0;
+        }
+        int from = since.stream().mapToInt(NameHit::end).max().orElse(pending);
         boolean readOff = mentions.last()
                 .filter(mention -> mention.line() == line)
                 .filter(mention -> roles.isReadOff(said, mention))
                 .isPresent();
         return readOff || roles.isRepaired(from, said.start()) ? REPAIR_BONUS : 0;
+    }
+
+    /** "fifty of butter. Honey, no wait, …": what is taken back is the honey's. */
+    private boolean isNextTopic(NameHit name, int line) {
+        return name.inRecipe()
+                && !name.lines().contains(line)
+                && heard.takesAmounts(name)
+                && heard.words.border(name.start())
+                && !heard.isPassing(name);
     }
 
     /** "eighty grams … and then another forty": more of what was measured last. */

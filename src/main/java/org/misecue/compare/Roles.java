@@ -26,6 +26,7 @@ final class Roles {
     private static final int OTHER_WORDS = 6;
     private static final int KEPT_REACH = 9;
     private static final int PRESCRIBED_REACH = 7;
+    private static final Set<String> ARTICLES = Set.of("a", "an");
     private static final int SCALE_REACH = 24;
     private static final RationalNumber SMALLEST_ON_SCALES = Rationals.of(20);
     private static final Set<String> EQUATING =
@@ -78,9 +79,17 @@ final class Roles {
         return isRestart(said, last) ? Role.CORRECTS : Role.STATES;
     }
 
+    /** "an egg" may be any egg, until a number is said. */
+    boolean isOneByArticle(SpokenQuantity said) {
+        return said.manner() == Manner.BARE
+                && ARTICLES.contains(heard.words.text(said.start()))
+                && said.end() == said.start() + 1;
+    }
+
     /** "it's supposed to be three", "the recipe says three", "I've always put three": it stands until somebody does otherwise. */
     boolean isPrescribed(SpokenQuantity said) {
-        return heard.phrases.within(Kind.PRESCRIBED, said.start() - PRESCRIBED_REACH, said.start());
+        return isOneByArticle(said)
+                || heard.phrases.within(Kind.PRESCRIBED, said.start() - PRESCRIBED_REACH, said.start());
     }
 
     /** "four tablespoons in the dish, only half of that goes on". */

@@ -16,6 +16,7 @@ final class Labels implements Asides.AsideRule {
                     + "aged part bus route");
     private static final Set<String> HOLDS = Set.of("holds", "hold", "fits", "measures");
     private static final Set<String> BEFORE_YEAR = Set.of("in", "since", "from", "of", "till", "until", "about");
+    private static final Set<String> LEAVING = Set.of("leave", "leaves", "leaving");
     private static final Set<String> IS = Set.of("is", "was", "are", "were", "turned", "turns", "be");
     private static final Set<String> PERSON = Words.set(
             "who he she they kid kids son daughter boy girl twins nephew niece grandson granddaughter child children");
@@ -43,7 +44,7 @@ final class Labels implements Asides.AsideRule {
         boolean bare = said.manner() == Manner.BARE;
         String next = words.text(said.end());
         String before = words.text(said.start() - 1);
-        if (weighs(said) && QuantityWords.isPacking(next)) {
+        if (weighs(said) && QuantityWords.isPacking(words, said.end())) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
         }
         if (bare && (next.equals("by") || before.equals("by"))) {
@@ -60,6 +61,9 @@ final class Labels implements Asides.AsideRule {
         }
         if (isSizeOf(said)) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
+        }
+        if (LEAVING.contains(before) && said.manner() != Manner.HEAT && !isTime(said)) {
+            return aside(Aside.Kind.PORTION, "what is left");
         }
         if (isMillimetres(said)) {
             return aside(Aside.Kind.NAMED, "millimetres");
@@ -195,7 +199,8 @@ final class Labels implements Asides.AsideRule {
             return false;
         }
         String before = words.text(said.start() - 1);
-        if (!SAYS.contains(before)) {
+        boolean total = before.equals("is") && words.text(said.start() - 2).equals("that");
+        if (!SAYS.contains(before) || total) {
             return false;
         }
         for (int at = said.start() - 2; at >= said.start() - 5; at--) {
@@ -253,6 +258,12 @@ final class Labels implements Asides.AsideRule {
                 .filter(value -> value.compareTo(Rationals.of(1900)) >= 0 && value.compareTo(Rationals.of(2099)) <= 0)
                 .isPresent();
         return inRange && BEFORE_YEAR.contains(words.text(said.start() - 1));
+    }
+
+    private static boolean isTime(SpokenQuantity said) {
+        return said.unit()
+                .filter(unit -> unit.dimension() == Dimension.DURATION)
+                .isPresent();
     }
 
     private static boolean weighs(SpokenQuantity said) {

@@ -48,8 +48,8 @@ public final class NameListener {
     private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");
 
     /** Words of a name that mean nothing by themselves. */
-    private static final Set<String> LEANING = Words.set(
-            "large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
+    private static final Set<String> LEANING =
+            Words.set("large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
                     + "full fat extra good quality raw ripe free range hot boiling low fast action instant pure thick "
                     + "double single heavy baking mixed powder powdered paste extract raising self brown active easy "
                     + "bake of and the a in with for packed neutral clear runny set halve half piece red green black "
@@ -58,7 +58,8 @@ public final class NameListener {
                     + "chopped sliced grated melted softened chilled frozen tinned canned dairy gluten reduced semi skimmed "
                     + "granulated coarse flaked slivered blanched smooth crunchy chunky bread wholemeal shelled roughly "
                     + "finely lightly freshly shredded desiccated condensed evaporated thickened whipping cooked pure hot "
-                    + "setting gram ounce cup pint litre teaspoon tablespoon spoon pound peeled cored juice zest peel bar bars jar tin packet pot carton bottle tub half lukewarm tepid boiled sifted beaten");
+                    + "setting gram ounce cup pint litre teaspoon tablespoon spoon pound peeled cored juice zest peel bar bars jar tin packet pot carton bottle tub half lukewarm tepid boiled sifted beaten "
+                    + "sweet sour sharp wild smoked spiced rich crisp candied crystallised mature mild baby");
 
     private final WordStream words;
     private final Pantry pantry;
@@ -175,9 +176,7 @@ public final class NameListener {
         boolean named = end > start
                 && (stands
                         || (lines.size() == 1
-                                && (end - start > 1
-                                        || isMeasured(start)
-                                        || (isOf(start) && lastLines.containsAll(lines)))));
+                                && (end - start > 1 || isMeasured(start) || (isOf(start) && isKin(lines)))));
         if (!named) {
             return Optional.empty();
         }
@@ -189,7 +188,7 @@ public final class NameListener {
     /** "six whites", "a dozen pods": in the plural the last word stands for what is counted. */
     private Set<Integer> counted(int at, Set<Integer> lines) {
         String one = Words.singular(words.text(at));
-        return words.text(at).equals(one)
+        return words.text(at).equals(one) && !words.text(at - 1).equals("one")
                 ? Set.of()
                 : lines.stream().filter(line -> nouns.get(line).equals(one)).collect(Collectors.toSet());
     }
@@ -198,11 +197,24 @@ public final class NameListener {
     private boolean isOf(int start) {
         String before = words.text(start - 1);
         boolean theOne = before.equals("the")
-                && AFTER_ADJECTIVE.contains(words.text(start + 1))
+                && (AFTER_ADJECTIVE.contains(words.text(start + 1)) || beginsNumber(start + 1))
                 && start - last <= ADJECTIVE_REACH;
         return before.equals("of")
                 || theOne
                 || (before.equals("the") && words.text(start - 2).equals("of"));
+    }
+
+    private boolean beginsNumber(int at) {
+        return NumberWords.isOne(words.text(at))
+                || (words.text(at).equals("a") && NumberWords.isOne(words.text(at + 1)));
+    }
+
+    /** "rye flour … and the white": of what was named last, or another sort of it. */
+    private boolean isKin(Set<Integer> lines) {
+        return lastLines.containsAll(lines)
+                || lines.stream().allMatch(line -> lastLines.stream().anyMatch(last -> lineWords.get(last).stream()
+                        .anyMatch(word ->
+                                !LEANING.contains(word) && lineWords.get(line).contains(word))));
     }
 
     /** "seventy five grams of granulated", "a hundred is wholemeal": measured by an adjective that only one line has. */

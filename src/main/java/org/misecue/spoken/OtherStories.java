@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.quantity.Dimension;
 import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity.Manner;
 
 /** Amounts of other times and other people, of what viewers could do instead, denied ones and ones only thought of. */
 final class OtherStories implements Asides.AsideRule {
@@ -26,6 +28,8 @@ final class OtherStories implements Asides.AsideRule {
     private static final Set<String> HERE = Set.of("it", "that", "there");
     private static final Set<String> SUBORDINATE =
             Set.of("if", "that", "what", "when", "as", "like", "because", "which");
+    private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop");
+    private static final Set<String> OBJECTS = Set.of("it", "them", "in", "for", "to");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
 
@@ -35,6 +39,7 @@ final class OtherStories implements Asides.AsideRule {
     /** A condition reaches further: "if it has to be tinned that's sweetened so take seventy grams". */
     private static final int CONDITION = 26;
 
+    private static final int IF_REACH = 12;
     private static final int DOES_REACH = 8;
     private static final int THOUGHT = 5;
     private static final int NEXT_AT_ONCE = 3;
@@ -130,13 +135,40 @@ final class OtherStories implements Asides.AsideRule {
         if (isWhatIWouldDo(said)) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
-        OptionalInt condition = phrases.lastWithin(Kind.CONDITION, conditionStart(said.start()), said.start());
+        int start = conditionStart(said.start());
+        OptionalInt condition = phrases.lastWithin(Kind.CONDITION, start, said.start());
+        if (condition.isEmpty() && isAmount(said) && isToldTo(said.start())) {
+            condition = lastIf(Math.max(start, said.start() - IF_REACH), said.start());
+        }
         if (condition.isPresent() && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start())) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
         boolean instead = phrases.endAt(Kind.ALTERNATIVE, said.end()).isPresent()
                 && words.text(said.end()).equals("instead");
         return instead ? aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers") : Optional.empty();
+    }
+
+    /** Ovens and times are told by conditions of their own. */
+    private static boolean isAmount(SpokenQuantity said) {
+        return said.manner() != Manner.HEAT
+                && said.unit()
+                        .filter(unit -> unit.dimension() == Dimension.DURATION)
+                        .isEmpty();
+    }
+
+    /** "use three", "put in twenty". */
+    private boolean isToldTo(int start) {
+        return TELLING.contains(words.text(start - 1))
+                || (TELLING.contains(words.text(start - 2)) && OBJECTS.contains(words.text(start - 1)));
+    }
+
+    private OptionalInt lastIf(int from, int to) {
+        for (int at = to - 1; at >= from; at--) {
+            if (words.text(at).equals("if")) {
+                return OptionalInt.of(at);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /** "Could you use yoghurt? You could. I'd do three quarters of a cup": told of what was asked before. */

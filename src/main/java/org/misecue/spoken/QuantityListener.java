@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Phrases.Kind;
@@ -18,9 +19,15 @@ public final class QuantityListener {
      *
      * @param hedges whether a hedge makes an amount an approximate one
      * @param asides whether amounts that measure nothing here are marked
+     * @param counted the lines of the recipe that are counted, so that "an egg" is one
      */
-    public record Options(boolean hedges, boolean asides) {
+    public record Options(boolean hedges, boolean asides, Set<Integer> counted) {
         static final Options ALL = new Options(true, true);
+
+        /** For talk of which no recipe is at hand. */
+        public Options(boolean hedges, boolean asides) {
+            this(hedges, asides, Set.of());
+        }
     }
 
     private static final RationalNumber MOST_COUNTED = Rationals.of(10);
@@ -34,6 +41,7 @@ public final class QuantityListener {
     private static final Set<String> BEFORE_COUNT =
             Words.set("just only is need want and then so but use take have had got put add crack for in with");
 
+    private static final Set<String> LIKENING = Set.of("like", "than", "as", "not", "without");
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
     private final WordStream words;
@@ -63,7 +71,7 @@ public final class QuantityListener {
         List<SpokenQuantity> all = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            Optional<SpokenQuantity> found = grammar.at(at);
+            Optional<SpokenQuantity> found = grammar.at(at).or(one(at));
             if (found.isEmpty() || isPronoun(found.get())) {
                 at++;
                 continue;
@@ -78,6 +86,18 @@ public final class QuantityListener {
             }
         }
         return List.copyOf(all);
+    }
+
+    /** "an egg", "the zest of a lemon": one of what is counted. */
+    private Supplier<Optional<SpokenQuantity>> one(int at) {
+        return () -> names.at(at + 1)
+                .filter(name -> words.text(at).equals("a") || words.text(at).equals("an"))
+                .filter(name -> !LIKENING.contains(words.text(at - 1))
+                        && !words.text(at - 2).equals("size"))
+                .filter(name -> name.inRecipe() && options.counted().containsAll(name.lines()))
+                .filter(name -> words.text(name.end() - 1).equals(Words.singular(words.text(name.end() - 1))))
+                .map(name -> new SpokenQuantity(
+                        at, at + 1, Amount.of(1), Optional.empty(), SpokenQuantity.Manner.BARE, Optional.empty()));
     }
 
     /** "one, two, three": each number one more than the one right before it. */
