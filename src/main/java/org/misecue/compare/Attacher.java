@@ -103,6 +103,10 @@ final class Attacher {
             heard.trail.note(said.start(), "what the " + heard.lineName(place.line()) + " weighed, which are counted");
             return;
         }
+        if (roles.isCitation(said, mentions.of(place.line()))) {
+            heard.trail.note(said.start(), "what was said before, spoken of again");
+            return;
+        }
         boolean assumed = said.unit().isEmpty();
         Mention mention = new Mention(
                 said.start(),

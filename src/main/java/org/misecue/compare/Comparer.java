@@ -122,6 +122,12 @@ public final class Comparer {
         if (settings.take(said)) {
             return;
         }
+        Optional<SpokenQuantity> onTop = OnTop.added(said, attacher.mentions(), heard);
+        if (onTop.isPresent()) {
+            heard.trail.note(said.start(), "what the scales show with what was there before");
+            attacher.attach(onTop.get());
+            return;
+        }
         Optional<SpokenQuantity> amount = said.isAside() ? Packs.amount(said, heard) : Optional.of(said);
         amount.filter(one -> said.isAside())
                 .ifPresent(one -> heard.trail.note(said.start(), "the size of a pack that goes in whole"));

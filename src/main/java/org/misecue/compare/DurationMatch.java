@@ -26,7 +26,7 @@ final class DurationMatch {
     private static final double AS_WELL = 0.8;
 
     private static final double FAINT = 0.5;
-    private static final double BESIDE_HEAT = 0.7;
+    private static final double BESIDE_HEAT = 0.95;
 
     /** And this much worse than one that the recipe never asks for: resting, proving and chilling share their words. */
     private static final double ALMOST_AS_WELL = 0.6;

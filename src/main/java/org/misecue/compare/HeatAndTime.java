@@ -20,7 +20,7 @@ final class HeatAndTime {
 
     private static final Set<String> JOINING = Set.of("at", "for");
     private static final Set<String> SMALL =
-            Words.set("and they these it this that is are then so give get take takes need needs about");
+            Words.set("and they these it this that is are then hot give get take takes need needs about");
     private static final RationalNumber COOLEST = Rationals.of(100);
 
     private HeatAndTime() {}

@@ -59,6 +59,10 @@ final class Ledger {
             return;
         }
         Entry last = standing.get(standing.size() - 1);
+        if (mention.role() == Role.CORRECTS && isRestated(last, mention)) {
+            replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
+            return;
+        }
         if (mention.role() == Role.ADDS) {
             if (completes(mention) || isRestated(last, mention)) {
                 replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
@@ -82,7 +86,7 @@ final class Ledger {
         }
         boolean settles = !mention.provisional() && same.isEmpty() && last.isProvisional();
         if (mention.role() == Role.CORRECTS || settles) {
-            addOld();
+            addOld(mention);
             standing.clear();
             standing.add(new Entry(
                     mention.quantity(),
@@ -128,8 +132,11 @@ final class Ledger {
                 .isPresent();
     }
 
-    private void addOld() {
-        takenBack = Optional.of(standing.get(standing.size() - 1).quantity());
+    private void addOld(Mention by) {
+        standing.stream()
+                .map(Entry::quantity)
+                .filter(old -> !same(old, by.quantity()))
+                .forEach(old -> takenBack = Optional.of(old));
     }
 
     /** Said twice, once plainly: the plain amount is the one that counts. */

@@ -17,6 +17,7 @@ import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * How likely an amount was said for a line of the recipe, on top of where its name stands: its measure and size, the step
@@ -81,6 +82,7 @@ final class LineScores {
         score += mayGoOn ? repairBonus(said, line) + addsBonus(said, line) : 0;
         score += mayGoOn && !passing && goesOn(said, name, line) ? GOES_ON : 0;
         score += mayGoOn && confirms(said, line) ? CONFIRMS : 0;
+        score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
         score += isShareSaidOutright(said, line) ? GOES_ON - USED_NAME : 0;
         score += isPair(said, line) ? CONFIRMS : 0;
         return score + (name.lines().size() > 1 && !passing ? describedAs(said, name, line) : 0);
@@ -213,6 +215,22 @@ final class LineScores {
                                         said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
                                 .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
                                 .isPresent();
+    }
+
+    /** "fifteen in the dough and five on top, so twenty altogether". */
+    private boolean isSumOfParts(SpokenQuantity said, int line) {
+        List<Mention> own = mentions.of(line);
+        if (own.size() < 2 || !roles.isTotal(said.start(), said.end())) {
+            return false;
+        }
+        Mention last = own.get(own.size() - 1);
+        Optional<RationalNumber> sum = last.quantity()
+                .amount()
+                .least()
+                .flatMap(one ->
+                        own.get(own.size() - 2).quantity().amount().least().map(one::add));
+        return said.start() - last.end() <= CONFIRM_REACH
+                && sum.equals(said.amount().least());
     }
 
     /** "another one, so that's three": what the parts of the line before come to. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 
 /** What was said of the lines so far, in time order. */
@@ -35,6 +36,15 @@ final class Mentions {
 
     Optional<Mention> last() {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    Optional<Mention> lastMeasured() {
+        for (int at = all.size() - 1; at >= 0; at--) {
+            if (all.get(at).quantity().dimension() != Dimension.COUNT) {
+                return Optional.of(all.get(at));
+            }
+        }
+        return Optional.empty();
     }
 
     Optional<Mention> last(int line) {

@@ -43,6 +43,13 @@ final class Passing {
         return before.equals("as") && heard.words.text(at - 1).equals("same") || isBase(before, heard, at);
     }
 
+    /** "just the plain, no semolina": what does not go in is not measured. */
+    static boolean isDenied(NameHit name, int distance, Hearing heard) {
+        int at = beforeDeterminer(name.start() - 1, heard);
+        String before = heard.words.border(at + 1) ? "" : heard.words.text(at);
+        return before.equals("no") || before.equals("without") || (before.equals("not") && distance > 1);
+    }
+
     /** "out of its syrup" is heard as "out of it is syrup". */
     private static int beforeDeterminer(int at, Hearing heard) {
         boolean its = heard.words.text(at).equals("is")

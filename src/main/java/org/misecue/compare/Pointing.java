@@ -214,9 +214,11 @@ final class Pointing {
                 || heard.words.normal(pointer.start(), pointer.end()).contains("%");
     }
 
+    /** What was measured last; eggs that were only counted between are no measure of anything. */
     private Optional<Base> last(int before) {
         return attacher.mentions()
-                .last()
+                .lastMeasured()
+                .or(attacher.mentions()::last)
                 .filter(mention -> mention.end() <= before && before - mention.end() <= BASE_REACH)
                 .map(mention -> new Base(
                         mention.end(),

@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.spoken.Aside;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -25,6 +27,11 @@ final class Roles {
     private static final int CITED_REACH = 50;
     private static final int OTHER_WORDS = 6;
     private static final int KEPT_REACH = 9;
+    private static final int STOCK_REACH = 6;
+    private static final int COUNT_REACH = 30;
+    private static final int DENIED_REACH = 25;
+    private static final int TAKEN_BACK_BEHIND = 10;
+    private static final int NARROWED_REACH = 10;
     private static final int PRESCRIBED_REACH = 7;
     private static final Set<String> ARTICLES = Set.of("a", "an");
     private static final int SCALE_REACH = 24;
@@ -57,7 +64,11 @@ final class Roles {
         if (isTotal(start, end) && !isTotal(last.start(), last.end())) {
             return Role.CORRECTS;
         }
-        if (isReadOff(said, last)) {
+        boolean more = heard.phrases.within(Kind.ADDS, start - 1, start);
+        if (!more && isReadOff(said, last)) {
+            return Role.CORRECTS;
+        }
+        if (isCountedUp(said, quantity, last)) {
             return Role.CORRECTS;
         }
         if (adds(start, end)) {
@@ -71,6 +82,12 @@ final class Roles {
             return Role.CORRECTS;
         }
         if (near && isRepaired(repairedFrom(own), start)) {
+            return Role.CORRECTS;
+        }
+        if (isNarrowed(said, last)) {
+            return Role.CORRECTS;
+        }
+        if (isTakenBack(said, own)) {
             return Role.CORRECTS;
         }
         if (isLate(start, end) || isCited(last, start)) {
@@ -89,6 +106,7 @@ final class Roles {
     /** "it's supposed to be three", "the recipe says three", "I've always put three": it stands until somebody does otherwise. */
     boolean isPrescribed(SpokenQuantity said) {
         return isOneByArticle(said)
+                || heard.phrases.within(Kind.STOCK, said.end(), said.end() + STOCK_REACH)
                 || heard.phrases.within(Kind.PRESCRIBED, said.start() - PRESCRIBED_REACH, said.start());
     }
 
@@ -146,8 +164,62 @@ final class Roles {
                         .equals(Optional.of(quantity.amount().least())));
     }
 
+    /** "five or six tablespoons, let's say six": one of the range that was just told. */
+    private boolean isNarrowed(SpokenQuantity said, Mention last) {
+        Amount range = last.quantity().amount();
+        boolean inside = !range.least().equals(range.most())
+                && said.amount().least().equals(said.amount().most())
+                && (range.least().equals(said.amount().least())
+                        || range.most().equals(said.amount().least()));
+        return inside && said.start() - last.end() <= NARROWED_REACH;
+    }
+
+    /** "one tablespoon, stir, and two, still too stiff, so three tablespoons": each counts those before it. */
+    private boolean isCountedUp(SpokenQuantity said, Quantity quantity, Mention last) {
+        if (quantity.unit() != last.quantity().unit() || said.start() - last.end() > COUNT_REACH) {
+            return false;
+        }
+        Optional<RationalNumber> next = last.quantity().amount().least();
+        for (SpokenQuantity step : heard.quantitiesIn(last.end(), said.end())) {
+            next = next.map(value -> value.add(Rationals.ONE));
+            if (step.manner() == Manner.SHARE || !step.amount().least().equals(next)) {
+                return false;
+            }
+        }
+        return said.start() > last.end()
+                && heard.quantitiesIn(last.end(), said.start()).size() > 0;
+    }
+
+    /** "it's two, not one", "I don't know why I said thirty five, it's twenty five": what stood before is named and denied. */
+    private boolean isTakenBack(SpokenQuantity said, List<Mention> own) {
+        return heard.on(Mechanism.LATE_REPAIR)
+                && heard.quantitiesIn(said.start() - CITED_REACH, said.end() + TAKEN_BACK_BEHIND).stream()
+                        .filter(other -> isDeniedNear(said, other) || isCitation(other, own))
+                        .filter(other ->
+                                !other.amount().least().equals(said.amount().least()))
+                        .anyMatch(other -> isOwn(other, own));
+    }
+
+    private static boolean isDeniedNear(SpokenQuantity said, SpokenQuantity other) {
+        return other.isAside(Aside.Kind.DENIED) && said.start() - other.end() <= DENIED_REACH;
+    }
+
+    /** "… why I said thirty five": no new amount, if it was said before. */
+    boolean isCitation(SpokenQuantity said, List<Mention> own) {
+        return heard.phrases.endsBefore(Kind.CITES, said.start()) && isOwn(said, own);
+    }
+
+    private static boolean isOwn(SpokenQuantity said, List<Mention> own) {
+        return own.stream()
+                .anyMatch(mention -> mention.end() <= said.start()
+                        && mention.quantity()
+                                .amount()
+                                .least()
+                                .equals(said.amount().least()));
+    }
+
     /** "that's one and a half all together". */
-    private boolean isTotal(int start, int end) {
+    boolean isTotal(int start, int end) {
         return heard.phrases.within(Kind.TOTAL_AFTER, end, end + 4)
                 || heard.phrases.within(Kind.TOTAL_BEFORE, start - 4, start);
     }

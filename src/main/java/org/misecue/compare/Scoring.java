@@ -95,7 +95,8 @@ final class Scoring {
         boolean of = heard.words.text(said.end()).equals("of");
         boolean pointing = of
                 && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
-                && name.start() > said.end() + 2;
+                && name.start() > said.end() + 2
+                && !heard.words.text(said.end() + 2).equals("is");
         return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.9 : score;
     }
 
@@ -116,6 +117,9 @@ final class Scoring {
         boolean counted = said.manner() == Manner.BARE;
         if (distance > REACH_BACK
                 || (!name.inRecipe() && counted && !saysUnwritten(name, said, heard) && distance > 1)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (Passing.isDenied(name, distance, heard)) {
             return Double.NEGATIVE_INFINITY;
         }
         boolean pointsBack = pointsBack(said, heard);

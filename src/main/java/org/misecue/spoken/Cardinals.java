@@ -116,7 +116,9 @@ final class Cardinals {
     private Read hundreds(long count, int at) {
         int end = at + 1;
         int next = words.text(end).equals("and") ? end + 1 : end;
-        Optional<Small> rest = small(next).or(() -> smallDigits(next));
+        Optional<Small> rest = small(next)
+                .filter(small -> small.size() != Size.UNIT || !beginsAnother(small.end() - 1))
+                .or(() -> smallDigits(next));
         return rest.isPresent()
                 ? new Read(
                         Rationals.of(count * 100 + rest.get().value()),

@@ -160,7 +160,7 @@ public final class NameListener {
         Set<Integer> lines = Set.of();
         boolean stands = false;
         int end = start;
-        while (end - start < LONGEST_NAME) {
+        while (end - start < LONGEST_NAME && (end == start || !words.wall(end))) {
             Heard own = ownWord(end);
             Set<Integer> having = end == start && aliases.containsKey(own.word())
                     ? aliases.getOrDefault(own.word(), Set.of())

@@ -229,7 +229,8 @@ final class OtherStories implements Asides.AsideRule {
             return true;
         }
         for (int at = end; at < end + TOLD_BEHIND && (at == end || !words.border(at)); at++) {
-            if (at > end && (TURNS.contains(words.text(at)) || words.text(at).equals("and"))) {
+            boolean joint = TURNS.contains(words.text(at)) || words.text(at).equals("and");
+            if (joint && (at > end || SUBJECTS.contains(words.text(at + 1)))) {
                 return false;
             }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);

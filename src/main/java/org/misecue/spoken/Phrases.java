@@ -86,6 +86,9 @@ public final class Phrases {
         OF_ANOTHER_SIDE,
         IN_ALL,
         PRESCRIBED,
+        CITES,
+        STOCK,
+        SCALES_READ,
         FILLER
     }
 

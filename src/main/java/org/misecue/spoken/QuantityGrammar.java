@@ -18,11 +18,12 @@ import tech.units.indriya.function.RationalNumber;
 final class QuantityGrammar {
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
-    private static final Set<String> SIZES =
-            Words.set("level heaped heaping rounded scant generous good big small large little full whole flat more "
+    private static final Set<String> SIZES = Words.set(
+            "level other heaped heaping rounded scant generous good big small large little full whole flat more "
                     + "extra single tiny fat decent proper nice other us american metric standard imperial");
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
+    private static final Set<String> BEHIND_THE = Set.of("whole", "other");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;
@@ -122,7 +123,7 @@ final class QuantityGrammar {
     /** "a teaspoon", "another cup", "an hour and a half", "a pinch", "the whole tin". */
     private Optional<SpokenQuantity> articled(int start) {
         boolean article = ARTICLES.contains(words.text(start))
-                || (words.text(start).equals("the") && words.text(start + 1).equals("whole"));
+                || (words.text(start).equals("the") && BEHIND_THE.contains(words.text(start + 1)));
         if (!article) {
             return Optional.empty();
         }

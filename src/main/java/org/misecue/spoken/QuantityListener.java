@@ -39,8 +39,9 @@ public final class QuantityListener {
                     + "second any what whole same long little number day speed");
 
     private static final Set<String> BEFORE_COUNT =
-            Words.set("just only is need want and then so but use take have had got put add crack for in with");
+            Words.set("just only is need want and then so but use take not had got put add crack for in with");
 
+    private static final Set<String> COUNTING_LINKS = Set.of("and", "that", "there", "is", "then");
     private static final Set<String> LIKENING = Set.of("like", "than", "as", "not", "without");
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
@@ -110,13 +111,22 @@ public final class QuantityListener {
             return false;
         }
         boolean counted = !before.isEmpty()
-                && before.get(before.size() - 1).end() == said.start()
+                && afterLinks(before.get(before.size() - 1).end()) == said.start()
                 && isOneMore(before.get(before.size() - 1), value);
         return counted
-                || grammar.at(said.end())
+                || grammar.at(afterLinks(said.end()))
                         .filter(next -> next.manner() == SpokenQuantity.Manner.BARE)
                         .flatMap(next -> next.amount().least())
                         .equals(Optional.of(value.add(Rationals.ONE)));
+    }
+
+    /** "two, and three", "that's two, there's three". */
+    private int afterLinks(int end) {
+        int at = end;
+        while (at - end < 3 && COUNTING_LINKS.contains(words.text(at))) {
+            at++;
+        }
+        return at;
     }
 
     private static boolean isOneMore(SpokenQuantity last, RationalNumber value) {
@@ -223,7 +233,7 @@ public final class QuantityListener {
         if (loose.isPresent()) {
             return said.with(new Amount.Approximate(said.amount(), loose.get()));
         }
-        if (phrases.endAt(Kind.HEDGE_AFTER, said.end()).isPresent() || isHedgedBehind(afterThing(said.end()))) {
+        if (isHedgedBehind(said.end()) || isHedgedBehind(afterThing(said.end()))) {
             return said.with(new Amount.Approximate(said.amount(), words.normal(said.end(), said.end() + 1)));
         }
         return said;
