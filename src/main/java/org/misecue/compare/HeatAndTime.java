@@ -19,6 +19,7 @@ final class HeatAndTime {
     private static final int FARTHEST = 7;
 
     private static final Set<String> JOINING = Set.of("at", "for");
+    private static final Set<String> LOOSE = Set.of("the", "first", "about", "around", "roughly", "another");
     private static final Set<String> SMALL =
             Words.set("and they these it this that is are then hot give get take takes need needs about");
     private static final RationalNumber COOLEST = Rationals.of(100);
@@ -43,15 +44,18 @@ final class HeatAndTime {
 
     /** The second of the two comes at once, or is joined by "at" or "for". */
     private static boolean joins(Hearing heard, int end, int start) {
-        boolean told = JOINING.contains(heard.words.text(start - 1)) || isFirstPart(heard, start);
+        boolean told = isTold(heard, start);
         boolean near = start - end <= (told ? FARTHEST : REACH);
         return near && (told ? heard.namesIn(end, start).isEmpty() : onlySmall(heard, end, start));
     }
 
-    /** "two twenty for the first ten minutes". */
-    private static boolean isFirstPart(Hearing heard, int start) {
-        return JOINING.contains(heard.words.text(start - 3))
-                && heard.words.text(start - 2).equals("the");
+    /** "two twenty for the first ten minutes", "for about forty". */
+    private static boolean isTold(Hearing heard, int start) {
+        int at = start - 1;
+        while (LOOSE.contains(heard.words.text(at)) && start - at < LOOSE.size()) {
+            at--;
+        }
+        return JOINING.contains(heard.words.text(at));
     }
 
     private static boolean onlySmall(Hearing heard, int from, int to) {

@@ -14,6 +14,7 @@ final class Narrowing {
 
     private static final int REACH_ON = 12;
     private static final int REACH_BACK = 14;
+    private static final int NAMES_BACK = 3;
 
     private static final Set<String> CONTRASTS = Set.of("not", "like", "than", "instead", "or", "then", "and", "no");
 
@@ -25,7 +26,9 @@ final class Narrowing {
             NameHit name = names.get(i);
             Set<Integer> lines = name.lines();
             if (lines.size() > 1) {
-                lines = i > 0 ? narrower(name, narrowed.get(i - 1), REACH_BACK) : lines;
+                for (int back = i - 1; back >= Math.max(0, i - NAMES_BACK) && lines.equals(name.lines()); back--) {
+                    lines = narrower(name, narrowed.get(back), REACH_BACK);
+                }
                 NameHit next = i + 1 < names.size() ? names.get(i + 1) : name;
                 if (lines.equals(name.lines()) && !isContrasted(next, words)) {
                     lines = narrower(name, next, REACH_ON);

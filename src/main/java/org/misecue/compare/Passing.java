@@ -26,6 +26,7 @@ final class Passing {
         return (before.equals("of") || before.equals("on"))
                         && (twoBefore.equals("percent")
                                 || twoBefore.equals("size")
+                                || twoBefore.equals("instead")
                                 || twoBefore.equals("out")
                                 || twoBefore.equals("%")
                                 || twoBefore.equals("cent")
@@ -47,7 +48,8 @@ final class Passing {
     static boolean isDenied(NameHit name, int distance, Hearing heard) {
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.border(at + 1) ? "" : heard.words.text(at);
-        return before.equals("no") || before.equals("without") || (before.equals("not") && distance > 1);
+        boolean instead = before.equals("of") && heard.words.text(at - 1).equals("instead");
+        return instead || before.equals("no") || before.equals("without") || (before.equals("not") && distance > 1);
     }
 
     /** "out of its syrup" is heard as "out of it is syrup". */

@@ -68,7 +68,7 @@ final class Roles {
         if (!more && isReadOff(said, last)) {
             return Role.CORRECTS;
         }
-        if (isCountedUp(said, quantity, last)) {
+        if (isCountedUp(said, quantity, own)) {
             return Role.CORRECTS;
         }
         if (adds(start, end)) {
@@ -175,19 +175,23 @@ final class Roles {
     }
 
     /** "one tablespoon, stir, and two, still too stiff, so three tablespoons": each counts those before it. */
-    private boolean isCountedUp(SpokenQuantity said, Quantity quantity, Mention last) {
-        if (quantity.unit() != last.quantity().unit() || said.start() - last.end() > COUNT_REACH) {
+    private static boolean isCountedUp(SpokenQuantity said, Quantity quantity, List<Mention> own) {
+        if (own.size() < 2) {
             return false;
         }
-        Optional<RationalNumber> next = last.quantity().amount().least();
-        for (SpokenQuantity step : heard.quantitiesIn(last.end(), said.end())) {
-            next = next.map(value -> value.add(Rationals.ONE));
-            if (step.manner() == Manner.SHARE || !step.amount().least().equals(next)) {
-                return false;
-            }
-        }
-        return said.start() > last.end()
-                && heard.quantitiesIn(last.end(), said.start()).size() > 0;
+        Mention second = own.get(own.size() - 1);
+        Mention first = own.get(own.size() - 2);
+        return said.start() - first.end() <= COUNT_REACH
+                && isOneMore(second.quantity(), first.quantity())
+                && isOneMore(quantity, second.quantity());
+    }
+
+    private static boolean isOneMore(Quantity more, Quantity one) {
+        return more.unit() == one.unit()
+                && one.amount()
+                        .least()
+                        .map(value -> value.add(Rationals.ONE))
+                        .equals(more.amount().least());
     }
 
     /** "it's two, not one", "I don't know why I said thirty five, it's twenty five": what stood before is named and denied. */

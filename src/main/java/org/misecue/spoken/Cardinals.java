@@ -117,7 +117,7 @@ final class Cardinals {
         int end = at + 1;
         int next = words.text(end).equals("and") ? end + 1 : end;
         Optional<Small> rest = small(next)
-                .filter(small -> small.size() != Size.UNIT || !beginsAnother(small.end() - 1))
+                .filter(small -> small.size() != Size.UNIT || !(beginsAnother(small.end() - 1) || isPart(small.end())))
                 .or(() -> smallDigits(next));
         return rest.isPresent()
                 ? new Read(
@@ -225,6 +225,11 @@ final class Cardinals {
                 .filter(unit -> unit.unit().dimension() == Dimension.DURATION)
                 .isPresent();
         return !time && beginsNumber(next);
+    }
+
+    /** "two hundred, three quarters of an hour". */
+    private boolean isPart(int at) {
+        return words.text(at).endsWith("s") && NumberWords.part(words.text(at)) > 0;
     }
 
     private static boolean beginsNumber(String next) {

@@ -73,7 +73,10 @@ final class CountedThings implements Asides.AsideRule {
             return Optional.of(next);
         }
         boolean few = said.amount().least().orElse(Rationals.ZERO).compareTo(FEW) <= 0;
-        boolean adjective = few && !CLOSED.contains(next) && !words.border(at + 1);
+        boolean named = names.before(said.start())
+                .filter(name -> name.inRecipe() && name.end() == said.start())
+                .isPresent();
+        boolean adjective = few && !named && !CLOSED.contains(next) && !words.border(at + 1);
         String second = words.text(at + 1);
         return adjective && isPlural(second) ? Optional.of(next + " " + second) : Optional.empty();
     }

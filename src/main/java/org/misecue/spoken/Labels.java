@@ -26,8 +26,8 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> THIN = Words.set("nozzle tip thick wide across apart cutter plain star hole gap");
     private static final Set<String> SAYS = Set.of("says", "say", "is", "holds", "are", "said");
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
-    private static final Set<String> EACH_PIECE =
-            Words.set("tin tins tray trays layer layers bun buns ball balls piece pieces cake cakes side half portion");
+    private static final Set<String> EACH_PIECE = Words.set(
+            "egg white person head loaf tart tin tins tray trays layer layers bun buns ball balls piece pieces cake cakes side half portion");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
     private static final int PERCENT_REACH = 15;

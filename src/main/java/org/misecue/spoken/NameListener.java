@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
@@ -65,6 +66,7 @@ public final class NameListener {
     private final Pantry pantry;
     private final List<Set<String>> lineWords = new ArrayList<>();
     private final List<Optional<Ingredient>> lineIngredients = new ArrayList<>();
+    private final List<String> lineTexts = new ArrayList<>();
     private final List<String> nouns = new ArrayList<>();
     private final Set<String> vocabulary = new HashSet<>();
     private final Set<String> standing = new HashSet<>();
@@ -85,6 +87,7 @@ public final class NameListener {
         for (IngredientLine line : recipe.lines()) {
             Set<String> own = Words.content(line.ingredient());
             lineWords.add(own);
+            lineTexts.add(line.text().toLowerCase(Locale.ROOT));
             boolean counted = line.quantity()
                     .filter(written -> written.unit() == Unit.EACH)
                     .isPresent();
@@ -327,6 +330,9 @@ public final class NameListener {
             Optional<Ingredient> known = known(start, end);
             if (known.isPresent()) {
                 Set<Integer> lines = linesOf(known.get());
+                if (lines.isEmpty()) {
+                    lines = linesWriting(words.normal(start, end));
+                }
                 String name = pantry.heardAs(words.normal(start, end)).isPresent()
                         ? words.normal(start, end)
                         : known.get().name();
@@ -334,6 +340,16 @@ public final class NameListener {
             }
         }
         return Optional.empty();
+    }
+
+    /** "cake flour", where that is how the list has it, whatever it is taken for. */
+    private Set<Integer> linesWriting(String name) {
+        return name.indexOf(' ') < 0
+                ? Set.of()
+                : IntStream.range(0, lineTexts.size())
+                        .filter(line -> lineTexts.get(line).contains(" " + name))
+                        .boxed()
+                        .collect(Collectors.toSet());
     }
 
     private Optional<Ingredient> known(int start, int end) {

@@ -128,7 +128,8 @@ final class OtherStories implements Asides.AsideRule {
         int from = clauseStart(said.start(), CLAUSE);
         boolean viewer =
                 phrases.within(Kind.VIEWER, from, said.start()) || phrases.within(Kind.MINE, from, said.start());
-        boolean offered = phrases.within(Kind.ALTERNATIVE, from, said.start());
+        OptionalInt offer = phrases.lastWithin(Kind.ALTERNATIVE, from, said.start());
+        boolean offered = offer.isPresent() && !isInsteadOf(offer.getAsInt());
         if (offered && !viewer) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
@@ -146,6 +147,11 @@ final class OtherStories implements Asides.AsideRule {
         boolean instead = phrases.endAt(Kind.ALTERNATIVE, said.end()).isPresent()
                 && words.text(said.end()).equals("instead");
         return instead ? aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers") : Optional.empty();
+    }
+
+    /** "oil goes in instead of butter" is done, not offered. */
+    private boolean isInsteadOf(int at) {
+        return words.text(at).equals("instead") && words.text(at + 1).equals("of");
     }
 
     /** Ovens and times are told by conditions of their own. */

@@ -24,6 +24,9 @@ final class QuantityGrammar {
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
     private static final Set<String> BEHIND_THE = Set.of("whole", "other");
+    /** "a tablespoon and then another, so that's two". */
+    private static final Set<String> AFTER_ANOTHER = Set.of("and", "so", "then", "that", "now");
+
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;
@@ -131,6 +134,11 @@ final class QuantityGrammar {
         Optional<UnitWords.Heard> unit = UnitWords.at(words, at);
         if (contained(start, at)) {
             return Optional.empty();
+        }
+        if (words.text(start).equals("another")
+                && (words.wall(start + 1) || AFTER_ANOTHER.contains(words.text(start + 1)))) {
+            return Optional.of(new SpokenQuantity(
+                    start, start + 1, Amount.of(1), Optional.empty(), Manner.BARE, Optional.empty()));
         }
         if (isOneMore(start, at)) {
             return Optional.of(

@@ -164,7 +164,8 @@ public final class QuantityListener {
         if (next.equals("by") || next.equals("at") || next.equals("side") || isPointedAt(before, said.start())) {
             return true;
         }
-        if (whose(said.end()) || named(said.end())) {
+        boolean goesOn = before.equals("and") && next.equals("of") && named(said.end() + 1);
+        if (whose(said.end()) || named(said.end()) || goesOn) {
             return false;
         }
         if (before.equals("the")) {
