@@ -63,7 +63,7 @@ final class Hearing {
                 .all().stream()
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
-        this.names = Narrowing.of(found, words);
+        this.names = Narrowing.of(found, words, phrases);
         this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(

@@ -60,13 +60,24 @@ final class Mentions {
         return byLine;
     }
 
-    /** What stands for a line so far, where the speaker is of one mind. */
+    /** What stands for a line so far, where the speaker is of one mind; of two measures the one that is written. */
     Optional<Quantity> committed(int line) {
         List<Mention> own = of(line);
         if (own.isEmpty()) {
             return Optional.empty();
         }
         List<Ledger.Entry> standing = Ledger.fold(own, heard.household, heard.ingredientOfLine.get(line));
-        return Optional.of(standing.get(standing.size() - 1).quantity());
+        Ledger.Entry last = standing.get(standing.size() - 1);
+        boolean added = last.mentions().stream().anyMatch(mention -> mention.role() == Mention.Role.ADDS);
+        return last.mentions().stream()
+                .filter(mention -> !added)
+                .map(Mention::quantity)
+                .filter(said -> heard.lines
+                        .get(line)
+                        .quantity()
+                        .filter(written -> written.unit() == said.unit())
+                        .isPresent())
+                .findFirst()
+                .or(() -> Optional.of(last.quantity()));
     }
 }

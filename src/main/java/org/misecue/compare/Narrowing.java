@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.WordStream;
 
 /**
@@ -20,7 +22,7 @@ final class Narrowing {
 
     private Narrowing() {}
 
-    static List<NameHit> of(List<NameHit> names, WordStream words) {
+    static List<NameHit> of(List<NameHit> names, WordStream words, Phrases phrases) {
         List<NameHit> narrowed = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             NameHit name = names.get(i);
@@ -30,7 +32,8 @@ final class Narrowing {
                     lines = narrower(name, narrowed.get(back), REACH_BACK);
                 }
                 NameHit next = i + 1 < names.size() ? names.get(i + 1) : name;
-                if (lines.equals(name.lines()) && !isContrasted(next, words)) {
+                boolean summed = phrases.within(Kind.TOTAL_AFTER, name.end(), next.start());
+                if (lines.equals(name.lines()) && !summed && !isContrasted(next, words)) {
                     lines = narrower(name, next, REACH_ON);
                 }
             }

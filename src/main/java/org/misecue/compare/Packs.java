@@ -66,6 +66,29 @@ final class Packs {
                 .flatMap(size -> times(said, said.end(), size, Manner.MEASURED));
     }
 
+    /** "these two bars, they're a hundred grams each and both of them go in". */
+    static Optional<SpokenQuantity> each(SpokenQuantity said, Hearing heard) {
+        int each = said.end();
+        if (!heard.on(Mechanism.PACKS)
+                || said.manner() != Manner.MEASURED
+                || !heard.words.text(each).equals("each")
+                || !heard.phrases.within(Kind.WHOLE_AFTER, each, each + WHOLE_REACH)) {
+            return Optional.empty();
+        }
+        return heard.quantityBefore(said.start())
+                .filter(count -> said.start() - count.end() <= COUNT_REACH)
+                .filter(count -> count.manner() == Manner.PACKED
+                        || (count.manner() == Manner.BARE && QuantityWords.isPacking(heard.words, count.end())))
+                .flatMap(count -> count.amount().least())
+                .map(factor -> new SpokenQuantity(
+                        said.start(),
+                        each + 1,
+                        said.amount().times(factor),
+                        said.unit(),
+                        said.manner(),
+                        Optional.empty()));
+    }
+
     /** "two tubs of two hundred and eighty". */
     static Optional<SpokenQuantity> ofSize(SpokenQuantity said, Hearing heard) {
         if (!heard.on(Mechanism.PACKS)

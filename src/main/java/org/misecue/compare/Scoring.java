@@ -97,7 +97,8 @@ final class Scoring {
                 && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
                 && name.start() > said.end() + 2
                 && !heard.words.text(said.end() + 2).equals("is");
-        return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.9 : score;
+        boolean is = heard.words.text(said.end()).equals("is") && name.start() == said.end() + 1;
+        return pointing ? Double.NEGATIVE_INFINITY : of || is ? score + 1.9 : score;
     }
 
     /** "five grams for the yeast". */

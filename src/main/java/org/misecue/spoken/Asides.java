@@ -15,6 +15,7 @@ final class Asides {
                 prices,
                 new CountedThings(words, Places.ofNames(names)),
                 new Labels(words, phrases),
+                new Bygones(words, phrases),
                 new OtherStories(words, phrases, names),
                 new Levels(words, Places.ofNames(names)));
     }

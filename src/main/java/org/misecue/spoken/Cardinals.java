@@ -140,7 +140,7 @@ final class Cardinals {
         }
         Optional<Small> second = behind(first).or(() -> isPronoun(first) ? Optional.empty() : smallDigits(first.end()));
         if (second.isEmpty()
-                || (second.get().value() == first.value() && first.size() == Size.ROUND_TEN)
+                || second.get().value() == first.value()
                 || second.get().size() == Size.UNIT) {
             return alone;
         }

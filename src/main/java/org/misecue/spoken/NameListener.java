@@ -178,7 +178,7 @@ public final class NameListener {
         }
         boolean named = end > start
                 && (stands
-                        || (lines.size() == 1
+                        || (isOneThing(lines)
                                 && (end - start > 1 || isMeasured(start) || (isOf(start) && isKin(lines)))));
         if (!named) {
             return Optional.empty();
@@ -186,6 +186,11 @@ public final class NameListener {
         return isAnotherForm(end, lines)
                 ? Optional.of(new NameHit(start, end + 1, Set.of(), words.normal(start, end + 1)))
                 : Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
+    }
+
+    /** One line, or the same ingredient in several parts. */
+    private boolean isOneThing(Set<Integer> lines) {
+        return lines.stream().map(lineWords::get).distinct().count() == 1;
     }
 
     /** "six whites", "a dozen pods": in the plural the last word stands for what is counted. */
@@ -224,7 +229,11 @@ public final class NameListener {
     private boolean isMeasured(int start) {
         boolean joined =
                 words.text(start - 1).equals("of") || words.text(start - 1).equals("is");
-        return joined && (UnitWords.at(words, start - 2).isPresent() || NumberWords.isOne(words.text(start - 2)));
+        boolean ofIt = words.text(start - 1).equals("is")
+                && Set.of("it", "that", "them").contains(words.text(start - 2))
+                && words.text(start - 3).equals("of");
+        boolean measured = UnitWords.at(words, start - 2).isPresent() || NumberWords.isOne(words.text(start - 2));
+        return ofIt || (joined && measured);
     }
 
     private boolean isAnotherForm(int end, Set<Integer> lines) {
@@ -254,9 +263,18 @@ public final class NameListener {
         }
         return soundAlikes
                 .of(singular)
+                .or(() -> isMeasuredOut(start) ? soundAlikes.loosely(singular) : Optional.empty())
                 .or(() -> compoundOf(singular))
                 .map(own -> new Heard(own, start + 1))
                 .orElse(new Heard(singular, start + 1));
+    }
+
+    /** "a cup of card": what stands there is measured, so it is food, and no food has this name. */
+    private boolean isMeasuredOut(int start) {
+        return words.text(start - 1).equals("of")
+                && UnitWords.at(words, start - 2).isPresent()
+                && !words.wall(start)
+                && pantry.heardAs(words.text(start)).isEmpty();
     }
 
     /** Two or three pieces that together are, or sound like, one of the recipe's words. */

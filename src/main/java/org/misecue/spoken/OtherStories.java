@@ -106,7 +106,7 @@ final class OtherStories implements Asides.AsideRule {
     /** A phrase right behind another amount tells of that one: "two fifty's the old way". */
     private boolean isToldBefore(int from, int to) {
         OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, from, to);
-        if (told.isEmpty()) {
+        if (told.isEmpty() || isExcuse(told.getAsInt())) {
             return false;
         }
         String before = words.text(told.getAsInt() - 1);
@@ -241,10 +241,18 @@ final class OtherStories implements Asides.AsideRule {
             }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
             if (told.isPresent()) {
-                return !SUBJECTS.contains(words.text(told.getAsInt()));
+                return !isExcuse(at) && !SUBJECTS.contains(words.text(told.getAsInt()));
             }
         }
         return false;
+    }
+
+    /** "I'm reading last week's sheet" tells why the number before was wrong. */
+    private boolean isExcuse(int at) {
+        String before = words.text(at - 1);
+        return before.equals("reading")
+                || before.equals("read")
+                || words.normal(at - 2, at).equals("looking at");
     }
 
     private static Optional<Aside> aside(Aside.Kind kind, String reason) {

@@ -89,6 +89,7 @@ public final class Phrases {
         CITES,
         STOCK,
         SCALES_READ,
+        WASTED,
         FILLER
     }
 

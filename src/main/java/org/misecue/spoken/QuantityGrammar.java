@@ -23,6 +23,7 @@ final class QuantityGrammar {
                     + "extra single tiny fat decent proper nice other us american metric standard imperial");
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
+    private static final Set<String> BEFORE_OTHER = Set.of("the", "that", "this");
     private static final Set<String> BEHIND_THE = Set.of("whole", "other");
     /** "a tablespoon and then another, so that's two". */
     private static final Set<String> AFTER_ANOTHER = Set.of("and", "so", "then", "that", "now");
@@ -126,7 +127,7 @@ final class QuantityGrammar {
     /** "a teaspoon", "another cup", "an hour and a half", "a pinch", "the whole tin". */
     private Optional<SpokenQuantity> articled(int start) {
         boolean article = ARTICLES.contains(words.text(start))
-                || (words.text(start).equals("the") && BEHIND_THE.contains(words.text(start + 1)));
+                || (BEFORE_OTHER.contains(words.text(start)) && BEHIND_THE.contains(words.text(start + 1)));
         if (!article) {
             return Optional.empty();
         }

@@ -38,6 +38,8 @@ public final class QuantityListener {
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
+    private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
+
     private static final Set<String> BEFORE_COUNT =
             Words.set("just only is need want and then so but use take not had got put add crack for in with");
 
@@ -110,6 +112,9 @@ public final class QuantityListener {
         if (value.compareTo(MOST_COUNTED) > 0) {
             return false;
         }
+        if (value.equals(Rationals.of(2)) && words.text(said.start() - 1).equals("one")) {
+            return true;
+        }
         boolean counted = !before.isEmpty()
                 && afterLinks(before.get(before.size() - 1).end()) == said.start()
                 && isOneMore(before.get(before.size() - 1), value);
@@ -170,7 +175,7 @@ public final class QuantityListener {
         }
         if (before.equals("the")) {
             String first = words.text(said.start() - 2);
-            return !first.equals("just") && !first.equals("only");
+            return !BEFORE_THE_ONE.contains(first);
         }
         return next.equals("of") || !BEFORE_COUNT.contains(before) && !words.border(said.start());
     }

@@ -18,7 +18,7 @@ public final class QuantityWords {
     private QuantityWords() {}
 
     /** The same for a word that has a size beside it: "you can" is no tin, a bar may be one of chocolate. */
-    static boolean isPacking(WordStream words, int at) {
+    public static boolean isPacking(WordStream words, int at) {
         boolean able = words.text(at).equals("can") && SUBJECTS.contains(words.text(at - 1));
         return (isPacking(words.text(at)) && !able) || SIZED.contains(words.text(at));
     }
