@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,9 @@ final class Mentions {
 
     private final Hearing heard;
     private final List<Mention> all = new ArrayList<>();
+    /** Kept as the mentions come: what stands is asked for often, and long talk has many of them. */
+    private final Map<Integer, Ledger> ledgers = new HashMap<>();
+
     private final Map<Integer, List<Mention>> byLine = new LinkedHashMap<>();
 
     Mentions(Hearing heard) {
@@ -21,6 +25,7 @@ final class Mentions {
 
     void add(Mention mention) {
         all.add(mention);
+        ledger(mention.line()).take(mention);
         byLine.computeIfAbsent(mention.line(), k -> new ArrayList<>()).add(mention);
     }
 
@@ -32,6 +37,12 @@ final class Mentions {
         all.removeIf(mention -> mention.end() == end);
         byLine.values().forEach(list -> list.removeIf(mention -> mention.end() == end));
         byLine.values().removeIf(List::isEmpty);
+        ledgers.clear();
+        all.forEach(mention -> ledger(mention.line()).take(mention));
+    }
+
+    private Ledger ledger(int line) {
+        return ledgers.computeIfAbsent(line, k -> new Ledger(heard.household, heard.ingredientOfLine.get(line)));
     }
 
     Optional<Mention> last() {
@@ -62,11 +73,10 @@ final class Mentions {
 
     /** What stands for a line so far, where the speaker is of one mind. */
     Optional<Quantity> committed(int line) {
-        List<Mention> own = of(line);
-        if (own.isEmpty()) {
+        if (of(line).isEmpty()) {
             return Optional.empty();
         }
-        List<Ledger.Entry> standing = Ledger.fold(own, heard.household, heard.ingredientOfLine.get(line));
+        List<Ledger.Entry> standing = ledger(line).settled();
         return Optional.of(standing.get(standing.size() - 1).quantity());
     }
 }
