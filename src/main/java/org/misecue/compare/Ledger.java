@@ -26,6 +26,9 @@ final class Ledger {
     private static final int RESTATED_REACH = 5;
     private static final int ONE_BREATH = 45;
 
+    /** Parts that are more than the whole by this are not its parts. */
+    private static final double BEYOND = 1.15;
+
     private static final double NEAR_IN_SIZE = 1.6;
 
     /** One amount that stands at the end, with the mentions that made it. */
@@ -53,7 +56,7 @@ final class Ledger {
         return ledger.settled();
     }
 
-    private void take(Mention mention) {
+    void take(Mention mention) {
         if (standing.isEmpty()) {
             standing.add(new Entry(mention.quantity(), List.of(mention)));
             return;
@@ -147,7 +150,7 @@ final class Ledger {
     }
 
     /** A doubtful stray of another size is left out; one of nearly the same size may be the slip that is looked for. */
-    private List<Entry> settled() {
+    List<Entry> settled() {
         Entry surest =
                 standing.stream().max(Comparator.comparingDouble(Ledger::score)).orElseThrow();
         List<Entry> whole = asTotal();
@@ -192,7 +195,7 @@ final class Ledger {
         for (Entry part : standing.subList(1, standing.size())) {
             for (Mention mention : part.mentions()) {
                 parts = parts.isEmpty() ? Optional.of(mention.quantity()) : sum(parts.get(), mention.quantity());
-                if (parts.isEmpty()) {
+                if (parts.isEmpty() || isBeyond(parts.get(), whole.quantity())) {
                     return List.of();
                 }
             }
@@ -202,6 +205,10 @@ final class Ledger {
                 .filter(total -> same(whole.quantity(), total))
                 .map(total -> List.of(new Entry(whole.quantity(), mentionsOfAll())))
                 .orElse(List.of());
+    }
+
+    private boolean isBeyond(Quantity parts, Quantity whole) {
+        return parts.dimension() == whole.dimension() && base(parts) > BEYOND * base(whole);
     }
 
     private List<Mention> mentionsOfAll() {
