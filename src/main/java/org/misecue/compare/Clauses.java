@@ -15,14 +15,17 @@ final class Clauses {
 
     /** What people are about to do is done now: "we want to add the milk", "I'm going to use". */
     private static final Set<String> BEFORE_DOING =
-            Words.set("going want wants need needs have has got like time try ready next add go gonna remember forget");
+            Words.set("going want wants need needs have has got like time try ready next add go gonna remember forget "
+                    + "best better nice good easy easier important how love able supposed sure way");
 
     private static final Set<String> THE = Set.of("the", "your", "my", "our");
     private static final Set<String> CAUSING = Words.set("makes make helps help lets let wakes keeps");
+    private static final Set<String> AIMS = Words.set("thing trick step job secret way idea plan");
     private static final Set<String> DOING = Words.set(
             "add use take put pour weigh tip go start begin get have do mix stir measure the a your my our this that it "
                     + "and room for with");
     private static final Set<String> OPENING = Words.set("and now then so right okay next first");
+    private static final Set<String> BEHIND_REFUSED = Words.set("please thanks here today for in and or from ever");
     private static final Set<String> NOT_REFUSING =
             Words.set("sorry hang hold wait it that i is actually so then and more need the a not no");
 
@@ -34,6 +37,7 @@ final class Clauses {
         return !heard.words.border(name.start())
                 && !heard.words.border(at)
                 && heard.words.text(at - 1).equals("no")
+                && BEHIND_REFUSED.contains(heard.words.text(name.end()))
                 && !NOT_REFUSING.contains(heard.words.text(at));
     }
 
@@ -57,6 +61,7 @@ final class Clauses {
                         && !heard.words.border(at)
                         && !DOING.contains(heard.words.text(at + 1))
                         && !BEFORE_DOING.contains(before)
+                        && !(before.equals("is") && AIMS.contains(heard.words.text(at - 2)))
                         && !OPENING.contains(before);
             }
         }

@@ -15,6 +15,7 @@ final class PassingTime {
     private static final Set<String> TURNS = Set.of("so", "right", "okay", "then", "now", "anyway", "but");
     private static final Set<String> SPEAKER = Set.of("i", "i've", "we", "we've", "me", "us");
     private static final Set<String> HAVING = Set.of("got", "have", "only", "had");
+    private static final Set<String> ON_THESE = Set.of("on these", "on those", "on them", "on it", "on this");
     private static final Set<Kind> AT_WORK = EnumSet.range(Kind.FOR_BAKING, Kind.FOR_WORKING);
     private static final Set<String> WHEN = Set.of("at", "after", "from", "by", "around", "about");
 
@@ -41,7 +42,11 @@ final class PassingTime {
             boolean given = heard.words.text(at).equals("gives") && SPEAKER.contains(heard.words.text(at + 1));
             if (me || given) {
                 int from = at;
-                return AT_WORK.stream().noneMatch(kind -> heard.phrases.within(kind, from, turn(said.end(), heard)));
+                return !heard.phrases.within(Kind.FOR_BAKING, from - ERRAND_REACH, from)
+                        && !ON_THESE.contains(heard.words.normal(said.end(), said.end() + 2))
+                        && !heard.words.normal(said.end(), said.end() + 3).equals("on the timer")
+                        && AT_WORK.stream()
+                                .noneMatch(kind -> heard.phrases.within(kind, from, turn(said.end(), heard)));
             }
             if (TURNS.contains(heard.words.text(at))) {
                 return false;

@@ -90,7 +90,8 @@ final class PointerGrammar {
             RationalNumber factor = PHRASES.get(phrase(start, start + length));
             boolean negated = heard.words.text(start - 1).equals("not");
             if (factor != null && !negated && !(isExact(start) && at(start + 1).isPresent())) {
-                return Optional.of(complete(start, start + length, factor));
+                Pointer found = complete(start, start + length, factor);
+                return found.base().isEmpty() && isOwned(start + length - 1) ? Optional.empty() : Optional.of(found);
             }
         }
         return asTheyWeigh(start);
@@ -101,6 +102,12 @@ final class PointerGrammar {
         String phrase = heard.words.normal(start, end);
         int last = phrase.lastIndexOf(' ') + 1;
         return DETERMINERS.contains(phrase.substring(last)) ? phrase.substring(0, last) + "the" : phrase;
+    }
+
+    /** "the same as my mother bought" points at nothing, "the same as the last" may. */
+    private boolean isOwned(int determiner) {
+        String word = heard.words.text(determiner);
+        return DETERMINERS.contains(word) && !word.equals("the");
     }
 
     /** "exactly the same weight of water" is read from its second word on. */

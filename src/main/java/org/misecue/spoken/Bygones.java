@@ -47,9 +47,8 @@ final class Bygones implements Asides.AsideRule {
 
     /** "that was three hundred grams in the bin", "I had to throw away fifty grams". */
     private boolean isWasted(SpokenQuantity said) {
-        boolean thrown = THROWN.contains(words.text(said.start() - 1))
-                || (THROWN.contains(words.text(said.start() - 2))
-                        && Set.of("away", "out").contains(words.text(said.start() - 1)));
+        boolean thrown = THROWN.contains(words.text(said.start() - 2))
+                && Set.of("away", "out").contains(words.text(said.start() - 1));
         return thrown || (phrases.within(Kind.WASTED, said.end(), clauseEnd(said.end())) && isLost(said.start()));
     }
 
@@ -114,7 +113,10 @@ final class Bygones implements Asides.AsideRule {
 
     /** "my sister does half and half, so one twenty five of this and one twenty five of that". */
     private boolean isSplitOfOthers(SpokenQuantity said) {
-        boolean part = isPart(said.end()) && (isConclusion(said.start()) || isSecondPart(said.start()));
+        boolean part = isPart(said.end())
+                && (words.normal(said.start() - STORY_REACH, said.start()).contains("half")
+                        || isPartWithin(said.start() - SECOND_REACH, said.start())
+                        || isPartWithin(said.end() + 1, said.end() + 2 * SECOND_REACH));
         OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, said.start() - STORY_REACH, said.start());
         return part && person.isPresent() && !isOurs(person.getAsInt() + 1, said.start());
     }
@@ -123,14 +125,8 @@ final class Bygones implements Asides.AsideRule {
         return words.text(end).equals("of") && PARTS.contains(words.text(end + 1));
     }
 
-    /** "so it's two hundred". */
-    private boolean isConclusion(int start) {
-        boolean copula = Set.of("is", "was").contains(words.text(start - 1));
-        return words.text(copula ? start - 3 : start - 1).equals("so");
-    }
-
-    private boolean isSecondPart(int start) {
-        for (int end = start - 2; end > start - SECOND_REACH; end--) {
+    private boolean isPartWithin(int from, int to) {
+        for (int end = from; end < to; end++) {
             if (isPart(end)) {
                 return true;
             }
