@@ -88,7 +88,9 @@ final class Attacher {
     }
 
     private void keep(Place place, boolean provisional) {
-        scores.taken(place.name(), place.said());
+        if (!roles.isPrescribed(place.said())) {
+            scores.taken(place.name(), place.said());
+        }
         if (!place.inRecipe()) {
             foreign.add(place);
             return;
@@ -101,6 +103,10 @@ final class Attacher {
             heard.trail.note(said.start(), "what the " + heard.lineName(place.line()) + " weighed, which are counted");
             return;
         }
+        if (roles.isCitation(said, mentions.of(place.line()))) {
+            heard.trail.note(said.start(), "what was said before, spoken of again");
+            return;
+        }
         boolean assumed = said.unit().isEmpty();
         Mention mention = new Mention(
                 said.start(),
@@ -110,23 +116,22 @@ final class Attacher {
                 assumed,
                 role(said, quantity, place.line()),
                 place.score(),
-                provisional);
+                provisional || roles.isPrescribed(said));
         mentions.add(mention);
     }
 
     private Optional<Place> best(SpokenQuantity said, List<NameHit> names, List<NameHit> shared, Set<Integer> butNot) {
-        boolean adjacent = names.stream()
-                .anyMatch(
-                        name -> name.start() >= said.end() && Scoring.position(said, name, heard) >= Scoring.ADJACENT);
+        List<NameHit> adjacent = names.stream()
+                .filter(name -> Scoring.isAdjacent(said, name, heard))
+                .toList();
         List<Place> all = new ArrayList<>();
         for (NameHit name : names) {
             double position = shared.contains(name) ? Scoring.SURE + 1 : Scoring.position(said, name, heard);
             if (position == Double.NEGATIVE_INFINITY) {
                 continue;
             }
-            boolean ahead = name.start() >= said.end();
             position += shared.contains(name) ? 0 : scores.used(name, said);
-            for (Place place : places(said, name, position, !adjacent || ahead)) {
+            for (Place place : places(said, name, position, adjacent)) {
                 if (!butNot.contains(place.line())) {
                     all.add(place);
                 }
@@ -171,13 +176,15 @@ final class Attacher {
         return fit >= 0 ? Optional.of(new Place(said, name, line, Scoring.ENOUGH + fit)) : Optional.empty();
     }
 
-    private List<Place> places(SpokenQuantity said, NameHit name, double position, boolean mayGoOn) {
+    private List<Place> places(SpokenQuantity said, NameHit name, double position, List<NameHit> adjacent) {
         if (!name.inRecipe()) {
             return List.of(new Place(said, name, -1, position + 0.5));
         }
         List<Place> places = new ArrayList<>();
         for (int line : name.lines()) {
             if (!scores.isOutOfQuestion(said, name, line)) {
+                boolean mayGoOn = adjacent.isEmpty()
+                        || adjacent.stream().anyMatch(beside -> beside.lines().contains(line));
                 places.add(new Place(said, name, line, position + scores.of(said, name, line, mayGoOn)));
             }
         }

@@ -104,8 +104,10 @@ public final class Comparer {
 
     private void take(SpokenQuantity said) {
         heard.trail.met(said);
-        Optional<SpokenQuantity> ofPack =
-                Packs.share(said, heard).or(() -> Packs.ofSize(said, heard)).or(() -> Packs.counted(said, heard));
+        Optional<SpokenQuantity> ofPack = Packs.share(said, heard)
+                .or(() -> Packs.ofSize(said, heard))
+                .or(() -> Packs.counted(said, heard))
+                .or(() -> Packs.each(said, heard));
         if (ofPack.isPresent()) {
             heard.trail.note(said.start(), "counted in packs whose size was said");
             attacher.attach(ofPack.get());
@@ -120,6 +122,12 @@ public final class Comparer {
             return;
         }
         if (settings.take(said)) {
+            return;
+        }
+        Optional<SpokenQuantity> onTop = OnTop.added(said, attacher.mentions(), heard);
+        if (onTop.isPresent()) {
+            heard.trail.note(said.start(), "what the scales show with what was there before");
+            attacher.attach(onTop.get());
             return;
         }
         Optional<SpokenQuantity> amount = said.isAside() ? Packs.amount(said, heard) : Optional.of(said);

@@ -26,7 +26,7 @@ final class DurationMatch {
     private static final double AS_WELL = 0.8;
 
     private static final double FAINT = 0.5;
-    private static final double BESIDE_HEAT = 0.7;
+    private static final double BESIDE_HEAT = 0.95;
 
     /** And this much worse than one that the recipe never asks for: resting, proving and chilling share their words. */
     private static final double ALMOST_AS_WELL = 0.6;
@@ -210,11 +210,8 @@ final class DurationMatch {
 
     private double fits(Purpose purpose, SpokenQuantity said) {
         boolean heat = purpose == Purpose.BAKE && HeatAndTime.isTimeBesideHeat(said, heard);
-        return heat && !isTold(said) ? BESIDE_HEAT : purpose.fits(said, around);
-    }
-
-    private boolean isTold(SpokenQuantity said) {
-        return Stream.of(Purpose.values()).anyMatch(purpose -> purpose.fits(said, around) >= TELLING);
+        double fits = purpose.fits(said, around);
+        return heat ? Math.max(BESIDE_HEAT, fits) : fits;
     }
 
     private double best(Stream<Purpose> purposes, SpokenQuantity said) {

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.misecue.align.Aligner;
 import org.misecue.align.Alignment;
 import org.misecue.narration.Narration;
@@ -61,11 +63,13 @@ final class Hearing {
                 .all().stream()
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
-        this.names = Narrowing.of(found, words);
+        this.names = Narrowing.of(found, words, phrases);
         this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(
-                        words, names, new QuantityListener.Options(on(Mechanism.HEDGES), on(Mechanism.ASIDES)))
+                        words,
+                        names,
+                        new QuantityListener.Options(on(Mechanism.HEDGES), on(Mechanism.ASIDES), counted(recipe)))
                 .all();
         this.quantityPlaces = Places.ofQuantities(quantities);
         this.alignment = Aligner.align(recipe, words, names);
@@ -83,6 +87,17 @@ final class Hearing {
                         .map(use -> firstLine(use.component()) + use.line())
                         .toList())));
         this.locators = new Locators(this);
+    }
+
+    private static Set<Integer> counted(Recipe recipe) {
+        List<IngredientLine> lines = recipe.lines();
+        return IntStream.range(0, lines.size())
+                .filter(line -> lines.get(line)
+                        .quantity()
+                        .filter(written -> written.unit() == Unit.EACH)
+                        .isPresent())
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** The step that is on at each word; spans and words are both in the order of the stream. */

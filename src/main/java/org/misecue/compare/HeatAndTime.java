@@ -1,20 +1,27 @@
 package org.misecue.compare;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /** "One eighty for forty minutes": a temperature and a time side by side explain each other, without the oven's name. */
 final class HeatAndTime {
 
-    /** "forty minutes in there at one eighty". */
     private static final int REACH = 3;
+    /** "two forty with the lid on for twenty minutes". */
+    private static final int FARTHEST = 7;
 
+    private static final Set<String> JOINING = Set.of("at", "for");
+    private static final Set<String> LOOSE = Set.of("the", "first", "about", "around", "roughly", "another");
+    private static final Set<String> SMALL =
+            Words.set("and they these it this that is are then hot give get take takes need needs about");
     private static final RationalNumber COOLEST = Rationals.of(100);
 
     private HeatAndTime() {}
@@ -28,17 +35,36 @@ final class HeatAndTime {
     }
 
     private static Stream<SpokenQuantity> beside(SpokenQuantity said, Hearing heard) {
-        Optional<SpokenQuantity> before = heard.quantityBefore(said.start())
-                .filter(one -> said.start() - one.end() <= REACH && joins(heard, said.start()));
-        Optional<SpokenQuantity> behind = heard.quantityFrom(said.end())
-                .filter(one -> one.start() - said.end() <= REACH && joins(heard, one.start()));
+        Optional<SpokenQuantity> before =
+                heard.quantityBefore(said.start()).filter(one -> joins(heard, one.end(), said.start()));
+        Optional<SpokenQuantity> behind =
+                heard.quantityFrom(said.end()).filter(one -> joins(heard, said.end(), one.start()));
         return Stream.concat(before.stream(), behind.stream());
     }
 
-    /** The second of the two is joined by "at" or "for". */
-    private static boolean joins(Hearing heard, int start) {
-        String before = heard.words.text(start - 1);
-        return before.equals("at") || before.equals("for");
+    /** The second of the two comes at once, or is joined by "at" or "for". */
+    private static boolean joins(Hearing heard, int end, int start) {
+        boolean told = isTold(heard, start);
+        boolean near = start - end <= (told ? FARTHEST : REACH);
+        return near && (told ? heard.namesIn(end, start).isEmpty() : onlySmall(heard, end, start));
+    }
+
+    /** "two twenty for the first ten minutes", "for about forty". */
+    private static boolean isTold(Hearing heard, int start) {
+        int at = start - 1;
+        while (LOOSE.contains(heard.words.text(at)) && start - at < LOOSE.size()) {
+            at--;
+        }
+        return JOINING.contains(heard.words.text(at));
+    }
+
+    private static boolean onlySmall(Hearing heard, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (!SMALL.contains(heard.words.text(at))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isTime(SpokenQuantity said) {

@@ -64,7 +64,8 @@ final class HereAndNow {
 
     /** "if you've no fan that's one eighty, and they get thirty minutes": the condition was for the heat. */
     private boolean isAnswered(SpokenQuantity other, SpokenQuantity said) {
-        return !dimension(other).equals(dimension(said)) && !HeatAndTime.isTimeBesideHeat(said, heard);
+        boolean goesOn = heard.words.text(other.end()).equals("and");
+        return !dimension(other).equals(dimension(said)) && (goesOn || !HeatAndTime.isTimeBesideHeat(said, heard));
     }
 
     private static Optional<Dimension> dimension(SpokenQuantity said) {

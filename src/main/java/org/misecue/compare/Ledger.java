@@ -26,6 +26,9 @@ final class Ledger {
     private static final int RESTATED_REACH = 5;
     private static final int ONE_BREATH = 45;
 
+    /** Parts that are more than the whole by this are not its parts. */
+    private static final double BEYOND = 1.15;
+
     private static final double NEAR_IN_SIZE = 1.6;
 
     /** One amount that stands at the end, with the mentions that made it. */
@@ -53,12 +56,16 @@ final class Ledger {
         return ledger.settled();
     }
 
-    private void take(Mention mention) {
+    void take(Mention mention) {
         if (standing.isEmpty()) {
             standing.add(new Entry(mention.quantity(), List.of(mention)));
             return;
         }
         Entry last = standing.get(standing.size() - 1);
+        if (mention.role() == Role.CORRECTS && isRestated(last, mention)) {
+            replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
+            return;
+        }
         if (mention.role() == Role.ADDS) {
             if (completes(mention) || isRestated(last, mention)) {
                 replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
@@ -77,12 +84,12 @@ final class Ledger {
             replace(last, new Entry(last.quantity(), plus(last.mentions(), mention)));
             return;
         }
-        if (isPartAgain(mention)) {
+        if (isPartAgain(mention) || isOnlyPrescribed(mention)) {
             return;
         }
         boolean settles = !mention.provisional() && same.isEmpty() && last.isProvisional();
         if (mention.role() == Role.CORRECTS || settles) {
-            addOld();
+            addOld(mention);
             standing.clear();
             standing.add(new Entry(
                     mention.quantity(),
@@ -104,6 +111,14 @@ final class Ledger {
                         .anyMatch(part -> part.quantity().equals(mention.quantity()));
     }
 
+    /** "I've put fifty, the recipe says forty": what ought to be takes nothing back from what was done. */
+    private boolean isOnlyPrescribed(Mention mention) {
+        return mention.provisional()
+                && mention.role() == Role.STATES
+                && standing.stream()
+                        .noneMatch(entry -> entry.isProvisional() || same(entry.quantity(), mention.quantity()));
+    }
+
     /** "it's wanting another spoonful, so that's another tablespoon": the same addition in other words. */
     private boolean isRestated(Entry last, Mention mention) {
         Mention before = last.mentions().get(last.mentions().size() - 1);
@@ -120,8 +135,11 @@ final class Ledger {
                 .isPresent();
     }
 
-    private void addOld() {
-        takenBack = Optional.of(standing.get(standing.size() - 1).quantity());
+    private void addOld(Mention by) {
+        standing.stream()
+                .map(Entry::quantity)
+                .filter(old -> !same(old, by.quantity()))
+                .forEach(old -> takenBack = Optional.of(old));
     }
 
     /** Said twice, once plainly: the plain amount is the one that counts. */
@@ -132,7 +150,7 @@ final class Ledger {
     }
 
     /** A doubtful stray of another size is left out; one of nearly the same size may be the slip that is looked for. */
-    private List<Entry> settled() {
+    List<Entry> settled() {
         Entry surest =
                 standing.stream().max(Comparator.comparingDouble(Ledger::score)).orElseThrow();
         List<Entry> whole = asTotal();
@@ -177,7 +195,7 @@ final class Ledger {
         for (Entry part : standing.subList(1, standing.size())) {
             for (Mention mention : part.mentions()) {
                 parts = parts.isEmpty() ? Optional.of(mention.quantity()) : sum(parts.get(), mention.quantity());
-                if (parts.isEmpty()) {
+                if (parts.isEmpty() || isBeyond(parts.get(), whole.quantity())) {
                     return List.of();
                 }
             }
@@ -187,6 +205,10 @@ final class Ledger {
                 .filter(total -> same(whole.quantity(), total))
                 .map(total -> List.of(new Entry(whole.quantity(), mentionsOfAll())))
                 .orElse(List.of());
+    }
+
+    private boolean isBeyond(Quantity parts, Quantity whole) {
+        return parts.dimension() == whole.dimension() && base(parts) > BEYOND * base(whole);
     }
 
     private List<Mention> mentionsOfAll() {

@@ -18,8 +18,11 @@ final class LeftOutUnit {
 
     private static final int REACH = 16;
     private static final int PURPOSE_REACH = 4;
+    private static final int TURNED_REACH = 5;
     private static final Set<Kind> PURPOSES =
             Set.of(Kind.FOR_BAKING, Kind.FOR_CHILLING, Kind.FOR_PROVING, Kind.FOR_SIMMERING, Kind.FOR_RESTING);
+    private static final int AHEAD_REACH = 4;
+    private static final RationalNumber SHORTEST = Rationals.of(5);
     private static final int LONGEST = 120;
     private static final RationalNumber COOLEST = Rationals.of(80);
     private static final Set<String> TAKING = Set.of("took", "takes", "take", "needed", "needs", "got");
@@ -45,6 +48,9 @@ final class LeftOutUnit {
         if (said.manner() != Manner.BARE || said.isAside()) {
             return Optional.empty();
         }
+        if (isAhead(said) || isBaked(said)) {
+            return Optional.of(Unit.MINUTE);
+        }
         return last(said)
                 .filter(one -> said.start() - one.words().end() <= REACH)
                 .filter(one -> heard.sameSource(one.words().start(), said.start()))
@@ -54,9 +60,41 @@ final class LeftOutUnit {
                 .map(unit -> unit == Unit.HOUR ? Unit.MINUTE : unit);
     }
 
+    /** "for twenty, no, thirty, it's thirty minutes": the unit comes with the last of several tries. */
+    private boolean isAhead(SpokenQuantity said) {
+        SpokenQuantity one = said;
+        while (one.manner() == Manner.BARE) {
+            SpokenQuantity before = one;
+            Optional<SpokenQuantity> next = heard.quantityFrom(before.end())
+                    .filter(other -> other.start() - before.end() <= AHEAD_REACH)
+                    .filter(other ->
+                            other.amount().equals(before.amount()) || roles.isRepaired(before.end(), other.start()));
+            if (next.isEmpty()) {
+                return false;
+            }
+            one = next.get();
+        }
+        boolean time = one.unit()
+                .filter(unit -> unit.dimension() == Dimension.DURATION)
+                .isPresent();
+        return time && heard.namesIn(said.end(), one.start()).stream().noneMatch(name -> name.inRecipe());
+    }
+
+    /** "in the oven for forty". */
+    private boolean isBaked(SpokenQuantity said) {
+        return isForSomething(said)
+                && said.isAtLeast(SHORTEST)
+                && isUsual(Unit.MINUTE, said)
+                && heard.namesIn(said.end(), said.end() + 3).isEmpty()
+                && !heard.words.text(said.end()).equals("of");
+    }
+
     /** "two hundred for another twenty" goes on with the minutes before. */
     private Optional<Last> last(SpokenQuantity said) {
         boolean heat = said.isAtLeast(COOLEST);
+        if (isTurned(said) && last.containsKey(Dimension.TEMPERATURE)) {
+            return Optional.ofNullable(last.get(Dimension.TEMPERATURE));
+        }
         return last.values().stream()
                 .filter(one -> heat || one.unit().dimension() != Dimension.TEMPERATURE)
                 .max(Comparator.comparingInt(one -> one.words().start()));
@@ -67,7 +105,16 @@ final class LeftOutUnit {
         boolean more = heard.phrases.within(Kind.MORE_OF_IT, said.start() - 1, said.end() + 1);
         boolean takes = TAKING.contains(heard.words.text(said.start() - 1)) || isForSomething(said);
         return !ingredient
-                && (more || takes || PassingTime.is(said, heard) || roles.isRepaired(last.end(), said.start()));
+                && (more
+                        || isTurned(said)
+                        || takes
+                        || PassingTime.is(said, heard)
+                        || roles.isRepaired(last.end(), said.start()));
+    }
+
+    /** "then knock it back to two hundred". */
+    private boolean isTurned(SpokenQuantity said) {
+        return said.isAtLeast(COOLEST) && heard.phrases.within(Kind.TURNED, said.start() - TURNED_REACH, said.start());
     }
 
     /** "in the oven for forty". */

@@ -2,10 +2,12 @@ package org.misecue.compare;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
@@ -15,6 +17,7 @@ import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * How likely an amount was said for a line of the recipe, on top of where its name stands: its measure and size, the step
@@ -67,7 +70,7 @@ final class LineScores {
     }
 
     /**
-     * @param mayGoOn whether the amount may repair or add to what was measured last, no other name being right behind it
+     * @param mayGoOn whether the amount may repair or add to what was measured last, no other name being right beside it
      */
     double of(SpokenQuantity said, NameHit name, int line, boolean mayGoOn) {
         boolean passing = heard.isPassing(name);
@@ -77,8 +80,9 @@ final class LineScores {
                 .orElse(0);
         double score = lineScore(said, name, line) - mostLikely;
         score += mayGoOn ? repairBonus(said, line) + addsBonus(said, line) : 0;
-        score += !passing && goesOn(said, line) ? GOES_ON : 0;
-        score += confirms(said, line) ? CONFIRMS : 0;
+        score += mayGoOn && !passing && goesOn(said, name, line) ? GOES_ON : 0;
+        score += mayGoOn && confirms(said, line) ? CONFIRMS : 0;
+        score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
         score += isShareSaidOutright(said, line) ? GOES_ON - USED_NAME : 0;
         score += isPair(said, line) ? CONFIRMS : 0;
         return score + (name.lines().size() > 1 && !passing ? describedAs(said, name, line) : 0);
@@ -195,18 +199,48 @@ final class LineScores {
     }
 
     /** "the other half a teaspoon of the flakes": more of what already went in, not the first of something. */
-    private boolean goesOn(SpokenQuantity said, int line) {
+    private boolean goesOn(SpokenQuantity said, NameHit name, int line) {
+        boolean latest = mentions.last().filter(last -> last.line() == line).isPresent();
         return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end())
-                && mentions.last(line).isPresent();
+                && mentions.last(line).isPresent()
+                && (latest || name.start() >= said.end() || said.manner() != Manner.BARE);
     }
 
     /** The same amount again within a breath is said of the same thing. */
     private boolean confirms(SpokenQuantity said, int line) {
-        return said.manner() != Manner.BARE
-                && mentions.last(line)
-                        .filter(last -> said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
-                        .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
-                        .isPresent();
+        return isSum(said, line)
+                || said.manner() != Manner.BARE
+                        && mentions.last(line)
+                                .filter(last ->
+                                        said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
+                                .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
+                                .isPresent();
+    }
+
+    /** "fifteen in the dough and five on top, so twenty altogether". */
+    private boolean isSumOfParts(SpokenQuantity said, int line) {
+        List<Mention> own = mentions.of(line);
+        if (own.size() < 2 || !roles.isTotal(said.start(), said.end())) {
+            return false;
+        }
+        Mention last = own.get(own.size() - 1);
+        Optional<RationalNumber> sum = last.quantity()
+                .amount()
+                .least()
+                .flatMap(one ->
+                        own.get(own.size() - 2).quantity().amount().least().map(one::add));
+        return said.start() - last.end() <= CONFIRM_REACH
+                && sum.equals(said.amount().least());
+    }
+
+    /** "another one, so that's three": what the parts of the line before come to. */
+    private boolean isSum(SpokenQuantity said, int line) {
+        return mentions.last()
+                .filter(last -> last.line() == line && last.role() == Role.ADDS)
+                .filter(last -> said.start() - last.end() <= CONFIRM_REACH)
+                .flatMap(last -> mentions.committed(line))
+                .filter(sum -> sum.amount().equals(said.amount()))
+                .isPresent();
     }
 
     /** "a hundred and fifty, sorry, a hundred and twenty five": the second is of what the first was of. */
@@ -216,16 +250,27 @@ final class LineScores {
             return 0;
         }
         int pending = Roles.repairedFrom(mentions.of(line));
-        int from = heard.namesIn(last.get().end(), said.start()).stream()
-                .mapToInt(NameHit::end)
-                .filter(end -> end <= said.start())
-                .max()
-                .orElse(pending);
+        List<NameHit> since = heard.namesIn(last.get().end(), said.start()).stream()
+                .filter(name -> name.end() <= said.start())
+                .toList();
+        if (since.stream().anyMatch(name -> isNextTopic(name, line))) {
+            return 0;
+        }
+        int from = since.stream().mapToInt(NameHit::end).max().orElse(pending);
         boolean readOff = mentions.last()
                 .filter(mention -> mention.line() == line)
                 .filter(mention -> roles.isReadOff(said, mention))
                 .isPresent();
         return readOff || roles.isRepaired(from, said.start()) ? REPAIR_BONUS : 0;
+    }
+
+    /** "fifty of butter. Honey, no wait, …": what is taken back is the honey's. */
+    private boolean isNextTopic(NameHit name, int line) {
+        return name.inRecipe()
+                && !name.lines().contains(line)
+                && heard.takesAmounts(name)
+                && heard.words.border(name.start())
+                && !heard.isPassing(name);
     }
 
     /** "eighty grams … and then another forty": more of what was measured last. */

@@ -19,6 +19,10 @@ final class Locators {
 
     private static final int REACH_BACK = 30;
     private static final int REACH_ON = 5;
+    private static final int DONE_REACH = 5;
+
+    /** Stands for no part: the one that was spoken of is done with. */
+    private static final int OVER = -1;
 
     private static final Set<String> LEADING =
             Words.set("the this that our your my for in a these those our both same");
@@ -51,9 +55,14 @@ final class Locators {
                     && !inName[at]
                     && isLed(at)
                     && !LATER.contains(heard.words.text(at + 1))) {
-                componentAt.put(at, component);
+                componentAt.put(at, isDone(at) ? OVER : component);
             }
         }
+    }
+
+    /** "that you've got already, it's in the sponge": what comes next is of another part. */
+    private boolean isDone(int at) {
+        return heard.words.normal(at - DONE_REACH, at).contains("already");
     }
 
     private boolean isLed(int at) {
@@ -108,11 +117,17 @@ final class Locators {
     /** The component that is spoken of around an amount; empty where none is named nearby. */
     OptionalInt around(int start, int end) {
         Map.Entry<Integer, Integer> after = componentAt.ceilingEntry(end);
-        if (after != null && after.getKey() < end + REACH_ON && isPlaced(after.getKey(), end)) {
+        if (after != null
+                && after.getValue() != OVER
+                && after.getKey() < end + REACH_ON
+                && isPlaced(after.getKey(), end)) {
             return OptionalInt.of(after.getValue());
         }
         Map.Entry<Integer, Integer> before = componentAt.lowerEntry(start);
-        return before != null && start - before.getKey() <= REACH_BACK && heard.sameSource(before.getKey(), start)
+        return before != null
+                        && start - before.getKey() <= REACH_BACK
+                        && heard.sameSource(before.getKey(), start)
+                        && before.getValue() != OVER
                 ? OptionalInt.of(before.getValue())
                 : OptionalInt.empty();
     }

@@ -1,17 +1,23 @@
 package org.misecue.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
 
 /** What was said of the lines so far, in time order. */
 final class Mentions {
 
     private final Hearing heard;
     private final List<Mention> all = new ArrayList<>();
+    /** Kept as the mentions come: what stands is asked for often, and long talk has many of them. */
+    private final Map<Integer, Ledger> ledgers = new HashMap<>();
+
     private final Map<Integer, List<Mention>> byLine = new LinkedHashMap<>();
 
     Mentions(Hearing heard) {
@@ -20,6 +26,7 @@ final class Mentions {
 
     void add(Mention mention) {
         all.add(mention);
+        ledger(mention.line()).take(mention);
         byLine.computeIfAbsent(mention.line(), k -> new ArrayList<>()).add(mention);
     }
 
@@ -31,10 +38,25 @@ final class Mentions {
         all.removeIf(mention -> mention.end() == end);
         byLine.values().forEach(list -> list.removeIf(mention -> mention.end() == end));
         byLine.values().removeIf(List::isEmpty);
+        ledgers.clear();
+        all.forEach(mention -> ledger(mention.line()).take(mention));
+    }
+
+    private Ledger ledger(int line) {
+        return ledgers.computeIfAbsent(line, k -> new Ledger(heard.household, heard.ingredientOfLine.get(line)));
     }
 
     Optional<Mention> last() {
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    Optional<Mention> lastMeasured() {
+        for (int at = all.size() - 1; at >= 0; at--) {
+            if (all.get(at).quantity().dimension() != Dimension.COUNT) {
+                return Optional.of(all.get(at));
+            }
+        }
+        return Optional.empty();
     }
 
     Optional<Mention> last(int line) {
@@ -50,13 +72,24 @@ final class Mentions {
         return byLine;
     }
 
-    /** What stands for a line so far, where the speaker is of one mind. */
+    /** What stands for a line so far, where the speaker is of one mind; of two measures the one that is written. */
     Optional<Quantity> committed(int line) {
-        List<Mention> own = of(line);
-        if (own.isEmpty()) {
+        if (of(line).isEmpty()) {
             return Optional.empty();
         }
-        List<Ledger.Entry> standing = Ledger.fold(own, heard.household, heard.ingredientOfLine.get(line));
-        return Optional.of(standing.get(standing.size() - 1).quantity());
+        List<Ledger.Entry> standing = ledger(line).settled();
+        Ledger.Entry last = standing.get(standing.size() - 1);
+        return asWritten(last, line).or(() -> Optional.of(last.quantity()));
+    }
+
+    /** One amount told in two measures, by the one that the list has. */
+    private Optional<Quantity> asWritten(Ledger.Entry entry, int line) {
+        boolean added = entry.mentions().stream().anyMatch(mention -> mention.role() == Mention.Role.ADDS);
+        Optional<Unit> written = heard.lines.get(line).quantity().map(Quantity::unit);
+        return entry.mentions().stream()
+                .map(Mention::quantity)
+                .filter(said -> !added && Optional.of(said.unit()).equals(written))
+                .filter(said -> said.unit() != entry.quantity().unit())
+                .findFirst();
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.WordStream;
 
 /**
@@ -14,20 +16,24 @@ final class Narrowing {
 
     private static final int REACH_ON = 12;
     private static final int REACH_BACK = 14;
+    private static final int NAMES_BACK = 3;
 
     private static final Set<String> CONTRASTS = Set.of("not", "like", "than", "instead", "or", "then", "and", "no");
 
     private Narrowing() {}
 
-    static List<NameHit> of(List<NameHit> names, WordStream words) {
+    static List<NameHit> of(List<NameHit> names, WordStream words, Phrases phrases) {
         List<NameHit> narrowed = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             NameHit name = names.get(i);
             Set<Integer> lines = name.lines();
             if (lines.size() > 1) {
-                lines = i > 0 ? narrower(name, narrowed.get(i - 1), REACH_BACK) : lines;
+                for (int back = i - 1; back >= Math.max(0, i - NAMES_BACK) && lines.equals(name.lines()); back--) {
+                    lines = narrower(name, narrowed.get(back), REACH_BACK);
+                }
                 NameHit next = i + 1 < names.size() ? names.get(i + 1) : name;
-                if (lines.equals(name.lines()) && !isContrasted(next, words)) {
+                boolean summed = phrases.within(Kind.TOTAL_AFTER, name.end(), next.start());
+                if (lines.equals(name.lines()) && !summed && !isContrasted(next, words)) {
                     lines = narrower(name, next, REACH_ON);
                 }
             }

@@ -47,7 +47,8 @@ final class OvenMatch {
 
     /** A bare number that an oven could have, with the oven spoken of and no ingredient that it could be an amount of. */
     boolean isBareHeat(SpokenQuantity said) {
-        return couldBe(said) && ofOven(said) >= TELLING && ofOven(said) > ofOther(said) && !isOfIngredient(said);
+        boolean ingredient = isOfIngredient(said) && !HeatAndTime.isHeatBesideTime(said, heard);
+        return couldBe(said) && ofOven(said) >= TELLING && ofOven(said) > ofOther(said) && !ingredient;
     }
 
     boolean couldBe(SpokenQuantity said) {
@@ -65,6 +66,7 @@ final class OvenMatch {
         return heard.namesIn(said.end(), said.end() + 3).stream().anyMatch(name -> name.inRecipe())
                 || heard.namesIn(said.start() - 4, said.start()).stream()
                         .anyMatch(name -> name.inRecipe()
+                                && !heard.words.walled(name.end(), said.start())
                                 && !heard.phrases.within(Kind.OF_THE_OVEN, name.end(), said.start())
                                 && !heard.phrases.within(Kind.TURNED, name.end(), said.start()));
     }
@@ -118,7 +120,10 @@ final class OvenMatch {
     }
 
     private boolean isTurning(Setting setting) {
-        return ovens.indexOf(setting) > 0 && stepWords(setting).stream().anyMatch(TURNING::contains);
+        int own = ovens.indexOf(setting);
+        return own > 0
+                && (ovens.get(own - 1).step() == setting.step()
+                        || stepWords(setting).stream().anyMatch(TURNING::contains));
     }
 
     private double named(Setting setting, SpokenQuantity said) {

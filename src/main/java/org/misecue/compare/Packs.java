@@ -3,6 +3,8 @@ package org.misecue.compare;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.Aside;
 import org.misecue.spoken.NameHit;
@@ -10,6 +12,7 @@ import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.QuantityWords;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * The size of a pack is an amount when all of the pack goes in: "the whole fifteen ounce can", "a sixteen ounce jar and I
@@ -64,6 +67,45 @@ final class Packs {
                         said.start() - size.end() <= COUNT_REACH && size.unit().isPresent())
                 .filter(size -> heard.namesIn(size.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
                 .flatMap(size -> times(said, said.end(), size, Manner.MEASURED));
+    }
+
+    /** "these two bars, they're a hundred grams each and both of them go in". */
+    static Optional<SpokenQuantity> each(SpokenQuantity said, Hearing heard) {
+        int each = said.end();
+        OptionalInt whole = heard.phrases.lastWithin(Kind.WHOLE_AFTER, each, each + WHOLE_REACH);
+        if (!heard.on(Mechanism.PACKS)
+                || said.manner() != Manner.MEASURED
+                || !heard.words.text(each).equals("each")
+                || whole.isEmpty()) {
+            return Optional.empty();
+        }
+        return count(said, whole.getAsInt(), heard)
+                .map(factor -> new SpokenQuantity(
+                        said.start(),
+                        each + 1,
+                        said.amount().times(factor),
+                        said.unit(),
+                        said.manner(),
+                        Optional.empty()));
+    }
+
+    /** How many packs: counted before their size, or by "both", "all three" behind it. */
+    private static Optional<RationalNumber> count(SpokenQuantity said, int whole, Hearing heard) {
+        Optional<RationalNumber> before = heard.quantityBefore(said.start())
+                .filter(count -> said.start() - count.end() <= COUNT_REACH)
+                .filter(count -> count.manner() == Manner.PACKED
+                        || (count.manner() == Manner.BARE && QuantityWords.isPacking(heard.words, count.end())))
+                .flatMap(count -> count.amount().least());
+        boolean packs = IntStream.range(said.end(), whole).anyMatch(at -> QuantityWords.isPacking(heard.words, at));
+        return before.isPresent() || !packs
+                ? before
+                : heard.quantityFrom(whole)
+                        .filter(all -> all.start() == whole + 1
+                                && heard.words.text(whole).equals("all"))
+                        .flatMap(all -> all.amount().least())
+                        .or(() -> heard.words.text(whole).equals("both")
+                                ? Optional.of(Rationals.of(2))
+                                : Optional.empty());
     }
 
     /** "two tubs of two hundred and eighty". */

@@ -26,6 +26,7 @@ final class Passing {
         return (before.equals("of") || before.equals("on"))
                         && (twoBefore.equals("percent")
                                 || twoBefore.equals("size")
+                                || twoBefore.equals("instead")
                                 || twoBefore.equals("out")
                                 || twoBefore.equals("%")
                                 || twoBefore.equals("cent")
@@ -41,6 +42,18 @@ final class Passing {
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.text(at);
         return before.equals("as") && heard.words.text(at - 1).equals("same") || isBase(before, heard, at);
+    }
+
+    /** "just the plain, no semolina": what does not go in is not measured. */
+    static boolean isDenied(NameHit name, int distance, Hearing heard) {
+        int at = beforeDeterminer(name.start() - 1, heard);
+        String before = heard.words.border(at + 1) ? "" : heard.words.text(at);
+        boolean instead = before.equals("of") && heard.words.text(at - 1).equals("instead");
+        return instead
+                || before.equals("no")
+                || before.equals("without")
+                || (before.equals("not") && distance > 1)
+                || Clauses.isRefused(name, heard);
     }
 
     /** "out of its syrup" is heard as "out of it is syrup". */
@@ -59,7 +72,10 @@ final class Passing {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
             return false;
         }
-        if (heard.toldElsewhere(name)) {
+        if (heard.toldElsewhere(name)
+                || Clauses.isRefused(name, heard)
+                || Clauses.isPurpose(name, heard)
+                || Clauses.isTold(name, heard)) {
             return true;
         }
         int at = beforeDeterminer(name.start() - 1, heard);

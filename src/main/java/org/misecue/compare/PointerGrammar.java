@@ -65,6 +65,7 @@ final class PointerGrammar {
 
     private static final int LONGEST = 4;
     static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
+    private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
     private static final Set<String> SKIPPED =
             Words.set("the my your our of is are amount weight that this in and a we had it as for only just quantity");
@@ -86,13 +87,32 @@ final class PointerGrammar {
             if (start + length > heard.words.size()) {
                 continue;
             }
-            RationalNumber factor = PHRASES.get(heard.words.normal(start, start + length));
+            RationalNumber factor = PHRASES.get(phrase(start, start + length));
             boolean negated = heard.words.text(start - 1).equals("not");
-            if (factor != null && !negated) {
-                return Optional.of(complete(start, start + length, factor));
+            if (factor != null && !negated && !(isExact(start) && at(start + 1).isPresent())) {
+                Pointer found = complete(start, start + length, factor);
+                return found.base().isEmpty() && isOwned(start + length - 1) ? Optional.empty() : Optional.of(found);
             }
         }
         return asTheyWeigh(start);
+    }
+
+    /** Whose it is makes no difference: "the same as your flour". */
+    private String phrase(int start, int end) {
+        String phrase = heard.words.normal(start, end);
+        int last = phrase.lastIndexOf(' ') + 1;
+        return DETERMINERS.contains(phrase.substring(last)) ? phrase.substring(0, last) + "the" : phrase;
+    }
+
+    /** "the same as my mother bought" points at nothing, "the same as the last" may. */
+    private boolean isOwned(int determiner) {
+        String word = heard.words.text(determiner);
+        return DETERMINERS.contains(word) && !word.equals("the");
+    }
+
+    /** "exactly the same weight of water" is read from its second word on. */
+    private boolean isExact(int start) {
+        return heard.words.text(start).equals("exactly");
     }
 
     /** "whatever the eggs weigh". */
@@ -109,7 +129,7 @@ final class PointerGrammar {
     }
 
     private Pointer complete(int start, int end, RationalNumber factor) {
-        if (heard.words.text(end - 1).equals("the")) {
+        if (DETERMINERS.contains(heard.words.text(end - 1))) {
             Optional<NameHit> base = nameAt(end, 1);
             return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
         }

@@ -26,6 +26,9 @@ final class Pointing {
     private static final int SHARE_TARGET_REACH = 18;
     private static final int SAID_OUTRIGHT = 9;
 
+    /** "five hundred grams of flour in this bread all told". */
+    private static final int TOLD_BEHIND = 8;
+
     private static final Set<String> LINKS = Words.set(
             "so that is which it our again only the a we you your have say yes be need want just for me shouldn't isn't weight "
                     + "makes comes to another um uh er works out at of it's you've i've got about there's there roughly for yolk");
@@ -75,7 +78,7 @@ final class Pointing {
     /** Notes an amount that is the total of several things: "the flours come to two hundred grams". */
     boolean isTotal(SpokenQuantity said) {
         boolean before = heard.phrases.within(Kind.TOTAL_BEFORE, said.start() - 4, said.start());
-        boolean behind = heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 6);
+        boolean behind = heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + TOLD_BEHIND);
         if (!before && !behind) {
             return isTotalAgain(said);
         }
@@ -214,9 +217,11 @@ final class Pointing {
                 || heard.words.normal(pointer.start(), pointer.end()).contains("%");
     }
 
+    /** What was measured last; eggs that were only counted between are no measure of anything. */
     private Optional<Base> last(int before) {
         return attacher.mentions()
-                .last()
+                .lastMeasured()
+                .or(attacher.mentions()::last)
                 .filter(mention -> mention.end() <= before && before - mention.end() <= BASE_REACH)
                 .map(mention -> new Base(
                         mention.end(),

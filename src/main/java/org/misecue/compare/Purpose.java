@@ -12,7 +12,17 @@ import org.misecue.spoken.SpokenQuantity;
 /** What goes on during a time, and the words that tell it; words that fit several purposes fit each of them less well. */
 enum Purpose {
     BAKE(Map.of(Kind.FOR_BAKING, 1.0, Kind.FOR_COOKING, 0.8)),
-    PROVE(Map.of(Kind.FOR_PROVING, 1.0, Kind.FOR_LEAVING, 0.6, Kind.FOR_COVERING, 0.8, Kind.FOR_RESTING, 0.6)),
+    PROVE(Map.of(
+            Kind.FOR_PROVING,
+            1.0,
+            Kind.FOR_LEAVING,
+            0.6,
+            Kind.FOR_COVERING,
+            0.8,
+            Kind.FOR_RESTING,
+            0.6,
+            Kind.FOR_CHILLING,
+            0.5)),
     CHILL(Map.of(Kind.FOR_CHILLING, 1.0, Kind.FOR_LEAVING, 0.6, Kind.FOR_COVERING, 0.75, Kind.FOR_RESTING, 0.5)),
     REST(Map.of(
             Kind.FOR_RESTING,

@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.spoken.Aside;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -25,6 +27,13 @@ final class Roles {
     private static final int CITED_REACH = 50;
     private static final int OTHER_WORDS = 6;
     private static final int KEPT_REACH = 9;
+    private static final int STOCK_REACH = 6;
+    private static final int COUNT_REACH = 30;
+    private static final int DENIED_REACH = 25;
+    private static final int TAKEN_BACK_BEHIND = 10;
+    private static final int NARROWED_REACH = 10;
+    private static final int PRESCRIBED_REACH = 7;
+    private static final Set<String> ARTICLES = Set.of("a", "an");
     private static final int SCALE_REACH = 24;
     private static final RationalNumber SMALLEST_ON_SCALES = Rationals.of(20);
     private static final Set<String> EQUATING =
@@ -55,7 +64,11 @@ final class Roles {
         if (isTotal(start, end) && !isTotal(last.start(), last.end())) {
             return Role.CORRECTS;
         }
-        if (isReadOff(said, last)) {
+        boolean more = heard.phrases.within(Kind.ADDS, start - 1, start);
+        if (!more && isReadOff(said, last)) {
+            return Role.CORRECTS;
+        }
+        if (isCountedUp(said, quantity, own)) {
             return Role.CORRECTS;
         }
         if (adds(start, end)) {
@@ -71,10 +84,30 @@ final class Roles {
         if (near && isRepaired(repairedFrom(own), start)) {
             return Role.CORRECTS;
         }
+        if (isNarrowed(said, last)) {
+            return Role.CORRECTS;
+        }
+        if (isTakenBack(said, own)) {
+            return Role.CORRECTS;
+        }
         if (isLate(start, end) || isCited(last, start)) {
             return Role.CORRECTS;
         }
         return isRestart(said, last) ? Role.CORRECTS : Role.STATES;
+    }
+
+    /** "an egg" may be any egg, until a number is said. */
+    boolean isOneByArticle(SpokenQuantity said) {
+        return said.manner() == Manner.BARE
+                && ARTICLES.contains(heard.words.text(said.start()))
+                && said.end() == said.start() + 1;
+    }
+
+    /** "it's supposed to be three", "the recipe says three", "I've always put three": it stands until somebody does otherwise. */
+    boolean isPrescribed(SpokenQuantity said) {
+        return isOneByArticle(said)
+                || heard.phrases.within(Kind.STOCK, said.end(), said.end() + STOCK_REACH)
+                || heard.phrases.within(Kind.PRESCRIBED, said.start() - PRESCRIBED_REACH, said.start());
     }
 
     /** "four tablespoons in the dish, only half of that goes on". */
@@ -131,8 +164,66 @@ final class Roles {
                         .equals(Optional.of(quantity.amount().least())));
     }
 
+    /** "five or six tablespoons, let's say six": one of the range that was just told. */
+    private boolean isNarrowed(SpokenQuantity said, Mention last) {
+        Amount range = last.quantity().amount();
+        boolean inside = !range.least().equals(range.most())
+                && said.amount().least().equals(said.amount().most())
+                && (range.least().equals(said.amount().least())
+                        || range.most().equals(said.amount().least()));
+        return inside && said.start() - last.end() <= NARROWED_REACH;
+    }
+
+    /** "one tablespoon, stir, and two, still too stiff, so three tablespoons": each counts those before it. */
+    private static boolean isCountedUp(SpokenQuantity said, Quantity quantity, List<Mention> own) {
+        if (own.size() < 2) {
+            return false;
+        }
+        Mention second = own.get(own.size() - 1);
+        Mention first = own.get(own.size() - 2);
+        return said.start() - first.end() <= COUNT_REACH
+                && isOneMore(second.quantity(), first.quantity())
+                && isOneMore(quantity, second.quantity());
+    }
+
+    private static boolean isOneMore(Quantity more, Quantity one) {
+        return more.unit() == one.unit()
+                && one.amount()
+                        .least()
+                        .map(value -> value.add(Rationals.ONE))
+                        .equals(more.amount().least());
+    }
+
+    /** "it's two, not one", "I don't know why I said thirty five, it's twenty five": what stood before is named and denied. */
+    private boolean isTakenBack(SpokenQuantity said, List<Mention> own) {
+        return heard.on(Mechanism.LATE_REPAIR)
+                && heard.quantitiesIn(said.start() - CITED_REACH, said.end() + TAKEN_BACK_BEHIND).stream()
+                        .filter(other -> isDeniedNear(said, other) || isCitation(other, own))
+                        .filter(other ->
+                                !other.amount().least().equals(said.amount().least()))
+                        .anyMatch(other -> isOwn(other, own));
+    }
+
+    private static boolean isDeniedNear(SpokenQuantity said, SpokenQuantity other) {
+        return other.isAside(Aside.Kind.DENIED) && said.start() - other.end() <= DENIED_REACH;
+    }
+
+    /** "… why I said thirty five": no new amount, if it was said before. */
+    boolean isCitation(SpokenQuantity said, List<Mention> own) {
+        return heard.phrases.endsBefore(Kind.CITES, said.start()) && isOwn(said, own);
+    }
+
+    private static boolean isOwn(SpokenQuantity said, List<Mention> own) {
+        return own.stream()
+                .anyMatch(mention -> mention.end() <= said.start()
+                        && mention.quantity()
+                                .amount()
+                                .least()
+                                .equals(said.amount().least()));
+    }
+
     /** "that's one and a half all together". */
-    private boolean isTotal(int start, int end) {
+    boolean isTotal(int start, int end) {
         return heard.phrases.within(Kind.TOTAL_AFTER, end, end + 4)
                 || heard.phrases.within(Kind.TOTAL_BEFORE, start - 4, start);
     }
@@ -173,6 +264,9 @@ final class Roles {
             return true;
         }
         String word = heard.words.text(at);
+        if (word.equals("should") && !thenAmount(end)) {
+            return true;
+        }
         boolean weak = end == at + 1 && WEAK.contains(word);
         if (!weak) {
             return false;
@@ -181,9 +275,11 @@ final class Roles {
             return true;
         }
         boolean no = word.equals("no") || word.equals("nope");
-        boolean thenAmount =
-                heard.quantityFrom(end).filter(next -> next.start() <= end + 1).isPresent();
-        return no && !thenAmount && !heard.words.border(end) && !AFTER_NO.contains(heard.words.text(end));
+        return no && !thenAmount(end) && !heard.words.border(end) && !AFTER_NO.contains(heard.words.text(end));
+    }
+
+    private boolean thenAmount(int end) {
+        return heard.quantityFrom(end).filter(next -> next.start() <= end + 1).isPresent();
     }
 
     /** "I said two teaspoons earlier, it's one": said of this amount or just before it. */

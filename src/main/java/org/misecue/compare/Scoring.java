@@ -71,6 +71,12 @@ final class Scoring {
         return name.end() <= said.start() ? behind(said, name, heard) : Double.NEGATIVE_INFINITY;
     }
 
+    /** "125 grams of butter", "butter, 125 grams": nothing else is nearer. */
+    static boolean isAdjacent(SpokenQuantity said, NameHit name, Hearing heard) {
+        boolean rightBefore = said.start() - name.end() == 0 && !heard.isPassing(name);
+        return rightBefore || (name.start() >= said.end() && position(said, name, heard) >= ADJACENT);
+    }
+
     private static double ahead(SpokenQuantity said, NameHit name, Hearing heard) {
         if (name.start() - said.end() > REACH_ON) {
             return Double.NEGATIVE_INFINITY;
@@ -89,8 +95,10 @@ final class Scoring {
         boolean of = heard.words.text(said.end()).equals("of");
         boolean pointing = of
                 && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
-                && name.start() > said.end() + 2;
-        return pointing ? Double.NEGATIVE_INFINITY : of ? score + 1.9 : score;
+                && name.start() > said.end() + 2
+                && !heard.words.text(said.end() + 2).equals("is");
+        boolean is = heard.words.text(said.end()).equals("is") && name.start() == said.end() + 1;
+        return pointing ? Double.NEGATIVE_INFINITY : of || is ? score + 1.9 : score;
     }
 
     /** "five grams for the yeast". */
@@ -107,15 +115,20 @@ final class Scoring {
 
     private static double behind(SpokenQuantity said, NameHit name, Hearing heard) {
         int distance = said.start() - name.end();
-        if (distance > REACH_BACK) {
+        boolean counted = said.manner() == Manner.BARE;
+        if (distance > REACH_BACK
+                || (!name.inRecipe() && counted && !saysUnwritten(name, said, heard) && distance > 1)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (Passing.isDenied(name, distance, heard)) {
             return Double.NEGATIVE_INFINITY;
         }
         boolean pointsBack = pointsBack(said, heard);
-        int between = topicsBetween(name, said.start(), pointsBack, heard);
+        int between = topicsBetween(name, said.start(), pointsBack && !counted, heard);
         boolean passing = heard.isPassing(name);
         double perWord = between > 0 || passing || !name.inRecipe()
                 ? PER_WORD
-                : said.manner() == Manner.BARE ? PER_WORD_BARE_ON_TOPIC : PER_WORD_ON_TOPIC;
+                : counted ? PER_WORD_BARE_ON_TOPIC : PER_WORD_ON_TOPIC;
         double score = 8 - PER_WORD * Math.min(distance, NEAR) - perWord * Math.max(0, distance - NEAR);
         score += distance == 0 ? 2.5 : 0;
         score -= 0.5 * borders(name.end(), said.start(), heard);
@@ -125,7 +138,7 @@ final class Scoring {
         score += isTopic(name, heard) ? 0.8 : 0;
         score -= passing ? (Passing.isMeasure(name, heard) ? AS_MEASURE : IN_PASSING) : 0;
         score -= !name.inRecipe() && !pointsBack && distance > 3 && !saysUnwritten(name, said, heard) ? 2.5 : 0;
-        score -= !name.inRecipe() && said.manner() == Manner.BARE ? FOREIGN_BARE : 0;
+        score -= !name.inRecipe() && counted ? FOREIGN_BARE : 0;
         return pointsBack ? score + 2.5 : score;
     }
 

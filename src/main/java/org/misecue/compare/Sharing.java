@@ -13,7 +13,11 @@ final class Sharing {
 
     private static final Set<String> LINKS = Words.set("and of the your my both is um some plus half then");
     private static final Set<String> ARTICLES = Set.of("a", "an", "one");
-    private static final int REACH = 30;
+    private static final int REACH = 40;
+    private static final int NEAR = 8;
+    /** "the butter and the sugar all weigh the same and for this tin it's a hundred of each". */
+    private static final int LISTED = 20;
+
     private static final int LONGEST_LINK = 3;
 
     private Sharing() {}
@@ -79,14 +83,15 @@ final class Sharing {
             if (name.end() > at || !name.inRecipe()) {
                 continue;
             }
-            boolean near = list.isEmpty() ? at - name.end() <= 8 : linked(name.end(), at, heard);
+            boolean near = list.isEmpty() ? at - name.end() <= LISTED : linked(name.end(), at, heard);
             if (!near) {
                 break;
             }
             list.add(0, name);
             at = name.start();
         }
-        return list;
+        boolean alone = list.size() == 1 && until - list.get(0).end() > NEAR;
+        return alone ? List.of() : list;
     }
 
     private static boolean linked(int from, int to, Hearing heard) {

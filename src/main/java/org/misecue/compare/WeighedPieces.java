@@ -49,7 +49,11 @@ final class WeighedPieces {
         }
         Optional<Mention> counted = mentions.last()
                 .filter(last ->
-                        last.quantity().dimension() == Dimension.COUNT && said.start() - last.end() <= WEIGHING_REACH);
+                        last.quantity().dimension() == Dimension.COUNT && said.start() - last.end() <= WEIGHING_REACH)
+                .filter(last -> heard.namesIn(last.end(), said.start()).stream()
+                        .allMatch(name -> name.lines().contains(last.line())
+                                || !heard.takesAmounts(name)
+                                || heard.isPassing(name)));
         boolean cue = heard.phrases.within(Kind.WEIGHS, said.start() - 14, said.start() + 1)
                 || (lastWeighing > 0
                         && said.start() - lastWeighing <= WEIGHING_REACH

@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
@@ -29,16 +30,19 @@ final class YieldMatch {
     }
 
     private static final Set<String> PIECES =
-            Words.set("slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
+            Words.set("bit slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
                     + "cracker pie teacake finger wedge helping muffin pastry ball folk guest person brownie");
     private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "split", "shape");
     private static final int ASKED_BEFORE = 25;
     private static final int CUT_REACH = 6;
     private static final int MADE_REACH = 4;
     private static final int TOLD_BEFORE = 5;
-    private static final int TOLD_BEHIND = 5;
+    private static final int TOLD_BEHIND = 7;
     private static final int STORY_REACH = 6;
     private static final int NAMED_REACH = 10;
+    /** "sixteen nice big bits". */
+    private static final int NOUN_REACH = 3;
+
     private static final double FAR_OFF = 3;
 
     private final Hearing heard;
@@ -122,8 +126,8 @@ final class YieldMatch {
     }
 
     private boolean isNamed(SpokenQuantity said, Set<String> nouns) {
-        return nouns.contains(Words.singular(heard.words.text(said.end())))
-                || nouns.contains(Words.singular(heard.words.text(said.end() + 1)));
+        return IntStream.range(said.end(), said.end() + NOUN_REACH)
+                .anyMatch(at -> nouns.contains(Words.singular(heard.words.text(at))));
     }
 
     private boolean isCutInto(int start) {

@@ -15,8 +15,9 @@ final class Asides {
                 prices,
                 new CountedThings(words, Places.ofNames(names)),
                 new Labels(words, phrases),
+                new Bygones(words, phrases),
                 new OtherStories(words, phrases, names),
-                new Levels(words));
+                new Levels(words, Places.ofNames(names)));
     }
 
     /** A rule that knows some sorts of aside. */

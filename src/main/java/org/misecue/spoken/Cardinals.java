@@ -116,7 +116,9 @@ final class Cardinals {
     private Read hundreds(long count, int at) {
         int end = at + 1;
         int next = words.text(end).equals("and") ? end + 1 : end;
-        Optional<Small> rest = small(next).or(() -> smallDigits(next));
+        Optional<Small> rest = small(next)
+                .filter(small -> small.size() != Size.UNIT || !(beginsAnother(small.end() - 1) || isPart(small.end())))
+                .or(() -> smallDigits(next));
         return rest.isPresent()
                 ? new Read(
                         Rationals.of(count * 100 + rest.get().value()),
@@ -138,7 +140,7 @@ final class Cardinals {
         }
         Optional<Small> second = behind(first).or(() -> isPronoun(first) ? Optional.empty() : smallDigits(first.end()));
         if (second.isEmpty()
-                || (second.get().value() == first.value() && first.size() == Size.ROUND_TEN)
+                || second.get().value() == first.value()
                 || second.get().size() == Size.UNIT) {
             return alone;
         }
@@ -213,9 +215,24 @@ final class Cardinals {
                         : second);
     }
 
-    /** "one eighty, two hundred", "one twenty, one forty": the digit behind a ten begins the next number. */
+    /**
+     * "one eighty, two hundred", "one twenty, one forty": the digit behind a ten begins the next number; "three
+     * seventy five, ten minutes" is a heat and a time.
+     */
     private boolean beginsAnother(int at) {
         String next = words.text(at + 1);
+        boolean time = UnitWords.at(words, at + 2)
+                .filter(unit -> unit.unit().dimension() == Dimension.DURATION)
+                .isPresent();
+        return !time && beginsNumber(next);
+    }
+
+    /** "two hundred, three quarters of an hour". */
+    private boolean isPart(int at) {
+        return words.text(at).endsWith("s") && NumberWords.part(words.text(at)) > 0;
+    }
+
+    private static boolean beginsNumber(String next) {
         return next.equals("hundred") || NumberWords.TENS.containsKey(next) || NumberWords.TEENS.containsKey(next);
     }
 

@@ -32,6 +32,7 @@ final class CountedThings implements Asides.AsideRule {
                     + "my your our his her their its which who what be not out up down over off under until till than "
                     + "again too also only even still once one two three four five six seven eight nine ten");
 
+    private static final Set<String> US = Set.of("you", "us");
     private static final Set<String> ONE_OF_A_KIND =
             Words.set("thing time minute second go day hand side moment bit look word reason person");
     private static final RationalNumber FEW = Rationals.of(12);
@@ -56,6 +57,9 @@ final class CountedThings implements Asides.AsideRule {
                         && TIME_SPANS.contains(words.text(said.end() + 2)))) {
             return Optional.of(Aside.of(Aside.Kind.TIME, "a time, not a setting"));
         }
+        if (next.equals("of") && US.contains(words.text(said.end() + 1))) {
+            return Optional.of(Aside.of(Aside.Kind.COUNT, "a count of people"));
+        }
         return counted(said).map(thing -> Aside.of(Aside.Kind.COUNT, "a count of " + thing));
     }
 
@@ -73,7 +77,10 @@ final class CountedThings implements Asides.AsideRule {
             return Optional.of(next);
         }
         boolean few = said.amount().least().orElse(Rationals.ZERO).compareTo(FEW) <= 0;
-        boolean adjective = few && !CLOSED.contains(next) && !words.border(at + 1);
+        boolean named = names.before(said.start())
+                .filter(name -> name.inRecipe() && name.end() == said.start())
+                .isPresent();
+        boolean adjective = few && !named && !CLOSED.contains(next) && !words.border(at + 1);
         String second = words.text(at + 1);
         return adjective && isPlural(second) ? Optional.of(next + " " + second) : Optional.empty();
     }

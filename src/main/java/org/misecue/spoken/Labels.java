@@ -16,6 +16,7 @@ final class Labels implements Asides.AsideRule {
                     + "aged part bus route");
     private static final Set<String> HOLDS = Set.of("holds", "hold", "fits", "measures");
     private static final Set<String> BEFORE_YEAR = Set.of("in", "since", "from", "of", "till", "until", "about");
+    private static final Set<String> LEAVING = Set.of("leave", "leaves", "leaving");
     private static final Set<String> IS = Set.of("is", "was", "are", "were", "turned", "turns", "be");
     private static final Set<String> PERSON = Words.set(
             "who he she they kid kids son daughter boy girl twins nephew niece grandson granddaughter child children");
@@ -25,10 +26,11 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> THIN = Words.set("nozzle tip thick wide across apart cutter plain star hole gap");
     private static final Set<String> SAYS = Set.of("says", "say", "is", "holds", "are", "said");
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
-    private static final Set<String> EACH_PIECE =
-            Words.set("tin tins tray trays layer layers bun buns ball balls piece pieces cake cakes side half portion");
+    private static final Set<String> EACH_PIECE = Words.set(
+            "egg white person head loaf tart tin tins tray trays layer layers bun buns ball balls piece pieces cake cakes side half portion");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
+    private static final int PERCENT_REACH = 15;
     private final WordStream words;
     private final Phrases phrases;
 
@@ -42,7 +44,7 @@ final class Labels implements Asides.AsideRule {
         boolean bare = said.manner() == Manner.BARE;
         String next = words.text(said.end());
         String before = words.text(said.start() - 1);
-        if (weighs(said) && QuantityWords.isPacking(next)) {
+        if (weighs(said) && QuantityWords.isPacking(words, said.end())) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
         }
         if (bare && (next.equals("by") || before.equals("by"))) {
@@ -54,8 +56,14 @@ final class Labels implements Asides.AsideRule {
         if (bare && (next.equals("less") || next.equals("minus") || isPercentOf(said))) {
             return aside(Aside.Kind.NAMED, "a step of a sum");
         }
+        if (bare && isPercentAgain(said)) {
+            return aside(Aside.Kind.NAMED, "a percentage said again");
+        }
         if (isSizeOf(said)) {
             return aside(Aside.Kind.PACK_SIZE, "the size of a pack");
+        }
+        if (LEAVING.contains(before) && said.manner() != Manner.HEAT && !isTime(said)) {
+            return aside(Aside.Kind.PORTION, "what is left");
         }
         if (isMillimetres(said)) {
             return aside(Aside.Kind.NAMED, "millimetres");
@@ -92,7 +100,7 @@ final class Labels implements Asides.AsideRule {
         if (words.text(said.end()).equals("off") && TAKING.contains(before)) {
             return aside(Aside.Kind.NAMED, "a change of an amount");
         }
-        if (bare && NAMED_NUMBERS.contains(before)) {
+        if (bare && NAMED_NUMBERS.contains(before) && !words.wall(said.start())) {
             return aside(Aside.Kind.NAMED, "the number of a " + before);
         }
         if (HOLDS.contains(before)) {
@@ -145,6 +153,18 @@ final class Labels implements Asides.AsideRule {
                         || words.text(said.start() - 2).equals("%"));
     }
 
+    /** "seventy percent, I say seventy". */
+    private boolean isPercentAgain(SpokenQuantity said) {
+        int length = said.end() - said.start();
+        String number = words.normal(said.start(), said.end());
+        for (int at = said.start() - 1; at > said.start() - PERCENT_REACH; at--) {
+            if (words.text(at).equals("percent") || words.text(at).equals("%")) {
+                return words.normal(at - length, at).equals(number);
+            }
+        }
+        return false;
+    }
+
     /** "three hundred and seventy is the jar". */
     private boolean isSizeOf(SpokenQuantity said) {
         String next = words.text(said.end());
@@ -179,14 +199,15 @@ final class Labels implements Asides.AsideRule {
             return false;
         }
         String before = words.text(said.start() - 1);
-        if (!SAYS.contains(before)) {
+        boolean total = before.equals("is") && words.text(said.start() - 2).equals("that");
+        if (!SAYS.contains(before) || total) {
             return false;
         }
         for (int at = said.start() - 2; at >= said.start() - 5; at--) {
             if (words.text(at).equals("so")) {
                 return false;
             }
-            if (QuantityWords.isPacking(words.text(at))) {
+            if (QuantityWords.isPacking(words, at)) {
                 return !phrases.within(Kind.VIEWER, at, said.start());
             }
         }
@@ -237,6 +258,12 @@ final class Labels implements Asides.AsideRule {
                 .filter(value -> value.compareTo(Rationals.of(1900)) >= 0 && value.compareTo(Rationals.of(2099)) <= 0)
                 .isPresent();
         return inRange && BEFORE_YEAR.contains(words.text(said.start() - 1));
+    }
+
+    private static boolean isTime(SpokenQuantity said) {
+        return said.unit()
+                .filter(unit -> unit.dimension() == Dimension.DURATION)
+                .isPresent();
     }
 
     private static boolean weighs(SpokenQuantity said) {

@@ -12,9 +12,11 @@ final class Levels implements Asides.AsideRule {
     private static final Set<String> HEATED = Set.of("to", "at", "hits", "reaches", "reads", "about", "on");
 
     private final WordStream words;
+    private final Places<NameHit> names;
 
-    Levels(WordStream words) {
+    Levels(WordStream words, Places<NameHit> names) {
         this.words = words;
+        this.names = names;
     }
 
     @Override
@@ -24,10 +26,17 @@ final class Levels implements Asides.AsideRule {
                 : Optional.empty();
     }
 
+    /** "which puts the water at three fifty". */
+    private boolean isNamed(int end) {
+        return names.before(end)
+                .filter(name -> name.inRecipe() && name.end() == end)
+                .isPresent();
+    }
+
     /** "at seven this morning", "one eighteen on the syrup", "get the oil to one ninety". */
     private boolean isLevel(SpokenQuantity said) {
         String before = words.text(said.start() - 1);
-        if (before.equals("at") && !words.text(said.end()).equals("of")) {
+        if (before.equals("at") && !words.text(said.end()).equals("of") && !isNamed(said.start() - 1)) {
             return true;
         }
         boolean hot = said.amount()

@@ -10,9 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 
@@ -46,8 +49,8 @@ public final class NameListener {
     private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");
 
     /** Words of a name that mean nothing by themselves. */
-    private static final Set<String> LEANING = Words.set(
-            "large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
+    private static final Set<String> LEANING =
+            Words.set("large medium small fresh fine ground dried whole plain white dark light soft strong warm cold "
                     + "full fat extra good quality raw ripe free range hot boiling low fast action instant pure thick "
                     + "double single heavy baking mixed powder powdered paste extract raising self brown active easy "
                     + "bake of and the a in with for packed neutral clear runny set halve half piece red green black "
@@ -56,12 +59,15 @@ public final class NameListener {
                     + "chopped sliced grated melted softened chilled frozen tinned canned dairy gluten reduced semi skimmed "
                     + "granulated coarse flaked slivered blanched smooth crunchy chunky bread wholemeal shelled roughly "
                     + "finely lightly freshly shredded desiccated condensed evaporated thickened whipping cooked pure hot "
-                    + "setting gram ounce cup pint litre teaspoon tablespoon spoon pound peeled cored juice zest peel bar bars jar tin packet pot carton bottle tub half lukewarm tepid boiled sifted beaten");
+                    + "setting gram ounce cup pint litre teaspoon tablespoon spoon pound peeled cored juice zest peel bar bars jar tin packet pot carton bottle tub half lukewarm tepid boiled sifted beaten "
+                    + "sweet sour sharp wild smoked spiced rich crisp candied crystallised mature mild baby");
 
     private final WordStream words;
     private final Pantry pantry;
     private final List<Set<String>> lineWords = new ArrayList<>();
     private final List<Optional<Ingredient>> lineIngredients = new ArrayList<>();
+    private final List<String> lineTexts = new ArrayList<>();
+    private final List<String> nouns = new ArrayList<>();
     private final Set<String> vocabulary = new HashSet<>();
     private final Set<String> standing = new HashSet<>();
     private final Map<String, Set<Integer>> aliases = new HashMap<>();
@@ -81,6 +87,11 @@ public final class NameListener {
         for (IngredientLine line : recipe.lines()) {
             Set<String> own = Words.content(line.ingredient());
             lineWords.add(own);
+            lineTexts.add(line.text().toLowerCase(Locale.ROOT));
+            boolean counted = line.quantity()
+                    .filter(written -> written.unit() == Unit.EACH)
+                    .isPresent();
+            nouns.add(counted ? own.stream().reduce((first, second) -> second).orElse("") : "");
             lineIngredients.add(pantry.find(line.ingredient()));
             vocabulary.addAll(own);
             standing.addAll(standing(own));
@@ -152,7 +163,7 @@ public final class NameListener {
         Set<Integer> lines = Set.of();
         boolean stands = false;
         int end = start;
-        while (end - start < LONGEST_NAME) {
+        while (end - start < LONGEST_NAME && (end == start || !words.wall(end))) {
             Heard own = ownWord(end);
             Set<Integer> having = end == start && aliases.containsKey(own.word())
                     ? aliases.getOrDefault(own.word(), Set.of())
@@ -160,13 +171,15 @@ public final class NameListener {
             if (having.isEmpty()) {
                 break;
             }
-            lines = having;
-            stands |= standing.contains(own.word()) || aliases.containsKey(own.word());
+            Set<Integer> counted = counted(end, having);
+            lines = counted.isEmpty() ? having : counted;
+            stands |= standing.contains(own.word()) || aliases.containsKey(own.word()) || !counted.isEmpty();
             end = own.end();
         }
         boolean named = end > start
                 && (stands
-                        || (lines.size() == 1 && (end - start > 1 || (isOf(start) && lastLines.containsAll(lines)))));
+                        || (isOneThing(lines)
+                                && (end - start > 1 || isMeasured(start) || (isOf(start) && isKin(lines)))));
         if (!named) {
             return Optional.empty();
         }
@@ -175,15 +188,52 @@ public final class NameListener {
                 : Optional.of(new NameHit(start, end, lines, words.normal(start, end)));
     }
 
+    /** One line, or the same ingredient in several parts. */
+    private boolean isOneThing(Set<Integer> lines) {
+        return lines.stream().map(lineWords::get).distinct().count() == 1;
+    }
+
+    /** "six whites", "a dozen pods": in the plural the last word stands for what is counted. */
+    private Set<Integer> counted(int at, Set<Integer> lines) {
+        String one = Words.singular(words.text(at));
+        return words.text(at).equals(one) && !words.text(at - 1).equals("one")
+                ? Set.of()
+                : lines.stream().filter(line -> nouns.get(line).equals(one)).collect(Collectors.toSet());
+    }
+
     /** "fifty grams of plain": what is measured may be called by its adjective alone. */
     private boolean isOf(int start) {
         String before = words.text(start - 1);
         boolean theOne = before.equals("the")
-                && AFTER_ADJECTIVE.contains(words.text(start + 1))
+                && (AFTER_ADJECTIVE.contains(words.text(start + 1)) || beginsNumber(start + 1))
                 && start - last <= ADJECTIVE_REACH;
         return before.equals("of")
                 || theOne
                 || (before.equals("the") && words.text(start - 2).equals("of"));
+    }
+
+    private boolean beginsNumber(int at) {
+        return NumberWords.isOne(words.text(at))
+                || (words.text(at).equals("a") && NumberWords.isOne(words.text(at + 1)));
+    }
+
+    /** "rye flour … and the white": of what was named last, or another sort of it. */
+    private boolean isKin(Set<Integer> lines) {
+        return lastLines.containsAll(lines)
+                || lines.stream().allMatch(line -> lastLines.stream().anyMatch(last -> lineWords.get(last).stream()
+                        .anyMatch(word ->
+                                !LEANING.contains(word) && lineWords.get(line).contains(word))));
+    }
+
+    /** "seventy five grams of granulated", "a hundred is wholemeal": measured by an adjective that only one line has. */
+    private boolean isMeasured(int start) {
+        boolean joined =
+                words.text(start - 1).equals("of") || words.text(start - 1).equals("is");
+        boolean ofIt = words.text(start - 1).equals("is")
+                && Set.of("it", "that", "them").contains(words.text(start - 2))
+                && words.text(start - 3).equals("of");
+        boolean measured = UnitWords.at(words, start - 2).isPresent() || NumberWords.isOne(words.text(start - 2));
+        return ofIt || (joined && measured);
     }
 
     private boolean isAnotherForm(int end, Set<Integer> lines) {
@@ -213,9 +263,18 @@ public final class NameListener {
         }
         return soundAlikes
                 .of(singular)
+                .or(() -> isMeasuredOut(start) ? soundAlikes.loosely(singular) : Optional.empty())
                 .or(() -> compoundOf(singular))
                 .map(own -> new Heard(own, start + 1))
                 .orElse(new Heard(singular, start + 1));
+    }
+
+    /** "a cup of card": what stands there is measured, so it is food, and no food has this name. */
+    private boolean isMeasuredOut(int start) {
+        return words.text(start - 1).equals("of")
+                && UnitWords.at(words, start - 2).isPresent()
+                && !words.wall(start)
+                && pantry.heardAs(words.text(start)).isEmpty();
     }
 
     /** Two or three pieces that together are, or sound like, one of the recipe's words. */
@@ -289,6 +348,9 @@ public final class NameListener {
             Optional<Ingredient> known = known(start, end);
             if (known.isPresent()) {
                 Set<Integer> lines = linesOf(known.get());
+                if (lines.isEmpty()) {
+                    lines = linesWriting(words.normal(start, end));
+                }
                 String name = pantry.heardAs(words.normal(start, end)).isPresent()
                         ? words.normal(start, end)
                         : known.get().name();
@@ -296,6 +358,16 @@ public final class NameListener {
             }
         }
         return Optional.empty();
+    }
+
+    /** "cake flour", where that is how the list has it, whatever it is taken for. */
+    private Set<Integer> linesWriting(String name) {
+        return name.indexOf(' ') < 0
+                ? Set.of()
+                : IntStream.range(0, lineTexts.size())
+                        .filter(line -> lineTexts.get(line).contains(" " + name))
+                        .boxed()
+                        .collect(Collectors.toSet());
     }
 
     private Optional<Ingredient> known(int start, int end) {

@@ -99,6 +99,15 @@ final class NumberWords {
         return digit != null && BEFORE_MEASURE.contains(next) ? digit : null;
     }
 
+    /** Whether a word is a number, or the end of one. */
+    static boolean isOne(String word) {
+        return word.matches("\\d+")
+                || UNITS.containsKey(word)
+                || TEENS.containsKey(word)
+                || TENS.containsKey(word)
+                || word.equals("hundred");
+    }
+
     /** The divisor of a part of one, singular or plural; 0 if the word is none. */
     static int part(String word) {
         Integer whole = PARTS.get(word);

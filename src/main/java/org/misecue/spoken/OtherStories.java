@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.quantity.Dimension;
 import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity.Manner;
 
 /** Amounts of other times and other people, of what viewers could do instead, denied ones and ones only thought of. */
 final class OtherStories implements Asides.AsideRule {
@@ -23,8 +25,11 @@ final class OtherStories implements Asides.AsideRule {
     private static final Set<String> DO_SO = Words.set("take use do put go you then just add try that's it's");
     private static final Set<String> OPENING = Set.of("now", "next", "then", "right", "okay");
     private static final Set<String> FIRST_PERSON = Set.of("i", "i'm", "i've", "we", "we're", "we've");
+    private static final Set<String> HERE = Set.of("it", "that", "there");
     private static final Set<String> SUBORDINATE =
             Set.of("if", "that", "what", "when", "as", "like", "because", "which");
+    private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop");
+    private static final Set<String> OBJECTS = Set.of("it", "them", "in", "for", "to");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
 
@@ -34,6 +39,7 @@ final class OtherStories implements Asides.AsideRule {
     /** A condition reaches further: "if it has to be tinned that's sweetened so take seventy grams". */
     private static final int CONDITION = 26;
 
+    private static final int IF_REACH = 12;
     private static final int DOES_REACH = 8;
     private static final int THOUGHT = 5;
     private static final int NEXT_AT_ONCE = 3;
@@ -100,7 +106,7 @@ final class OtherStories implements Asides.AsideRule {
     /** A phrase right behind another amount tells of that one: "two fifty's the old way". */
     private boolean isToldBefore(int from, int to) {
         OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, from, to);
-        if (told.isEmpty()) {
+        if (told.isEmpty() || isExcuse(told.getAsInt())) {
             return false;
         }
         String before = words.text(told.getAsInt() - 1);
@@ -122,20 +128,53 @@ final class OtherStories implements Asides.AsideRule {
         int from = clauseStart(said.start(), CLAUSE);
         boolean viewer =
                 phrases.within(Kind.VIEWER, from, said.start()) || phrases.within(Kind.MINE, from, said.start());
-        boolean offered = phrases.within(Kind.ALTERNATIVE, from, said.start());
+        OptionalInt offer = phrases.lastWithin(Kind.ALTERNATIVE, from, said.start());
+        boolean offered = offer.isPresent() && !isInsteadOf(offer.getAsInt());
         if (offered && !viewer) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
         if (isWhatIWouldDo(said)) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
-        OptionalInt condition = phrases.lastWithin(Kind.CONDITION, conditionStart(said.start()), said.start());
+        int start = conditionStart(said.start());
+        OptionalInt condition = phrases.lastWithin(Kind.CONDITION, start, said.start());
+        if (condition.isEmpty() && isAmount(said) && isToldTo(said.start())) {
+            condition = lastIf(Math.max(start, said.start() - IF_REACH), said.start());
+        }
         if (condition.isPresent() && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start())) {
             return aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers");
         }
         boolean instead = phrases.endAt(Kind.ALTERNATIVE, said.end()).isPresent()
                 && words.text(said.end()).equals("instead");
         return instead ? aside(Aside.Kind.ALTERNATIVE, "an alternative for viewers") : Optional.empty();
+    }
+
+    /** "oil goes in instead of butter" is done, not offered. */
+    private boolean isInsteadOf(int at) {
+        return words.text(at).equals("instead") && words.text(at + 1).equals("of");
+    }
+
+    /** Ovens and times are told by conditions of their own. */
+    private static boolean isAmount(SpokenQuantity said) {
+        return said.manner() != Manner.HEAT
+                && said.unit()
+                        .filter(unit -> unit.dimension() == Dimension.DURATION)
+                        .isEmpty();
+    }
+
+    /** "use three", "put in twenty". */
+    private boolean isToldTo(int start) {
+        return TELLING.contains(words.text(start - 1))
+                || (TELLING.contains(words.text(start - 2)) && OBJECTS.contains(words.text(start - 1)));
+    }
+
+    private OptionalInt lastIf(int from, int to) {
+        for (int at = to - 1; at >= from; at--) {
+            if (words.text(at).equals("if")) {
+                return OptionalInt.of(at);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /** "Could you use yoghurt? You could. I'd do three quarters of a cup": told of what was asked before. */
@@ -175,10 +214,18 @@ final class OtherStories implements Asides.AsideRule {
                 && index - at < reach
                 && !words.border(at)
                 && !newTopics.contains(at)
-                && !TURNS.contains(words.text(at))) {
+                && !TURNS.contains(words.text(at))
+                && !isBackHere(at)) {
             at--;
         }
         return Math.max(0, at);
+    }
+
+    /** "my mother used whatever there was and it's eighty five grams", "… and I put two": the story is over. */
+    private boolean isBackHere(int at) {
+        boolean here = FIRST_PERSON.contains(words.text(at + 1))
+                || (HERE.contains(words.text(at + 1)) && words.text(at + 2).equals("is"));
+        return words.text(at).equals("and") && here;
     }
 
     /** "two fifty is the old way", right behind the amount; "…, last week I did two hundred" is told of the next one. */
@@ -188,15 +235,24 @@ final class OtherStories implements Asides.AsideRule {
             return true;
         }
         for (int at = end; at < end + TOLD_BEHIND && (at == end || !words.border(at)); at++) {
-            if (at > end && (TURNS.contains(words.text(at)) || words.text(at).equals("and"))) {
+            boolean joint = TURNS.contains(words.text(at)) || words.text(at).equals("and");
+            if (joint && (at > end || SUBJECTS.contains(words.text(at + 1)))) {
                 return false;
             }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
             if (told.isPresent()) {
-                return !SUBJECTS.contains(words.text(told.getAsInt()));
+                return !isExcuse(at) && !SUBJECTS.contains(words.text(told.getAsInt()));
             }
         }
         return false;
+    }
+
+    /** "I'm reading last week's sheet" tells why the number before was wrong. */
+    private boolean isExcuse(int at) {
+        String before = words.text(at - 1);
+        return before.equals("reading")
+                || before.equals("read")
+                || words.normal(at - 2, at).equals("looking at");
     }
 
     private static Optional<Aside> aside(Aside.Kind kind, String reason) {

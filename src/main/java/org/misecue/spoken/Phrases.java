@@ -85,6 +85,11 @@ public final class Phrases {
         NEGATES,
         OF_ANOTHER_SIDE,
         IN_ALL,
+        PRESCRIBED,
+        CITES,
+        STOCK,
+        SCALES_READ,
+        WASTED,
         FILLER
     }
 

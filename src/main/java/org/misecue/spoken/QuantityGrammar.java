@@ -18,11 +18,16 @@ import tech.units.indriya.function.RationalNumber;
 final class QuantityGrammar {
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
-    private static final Set<String> SIZES =
-            Words.set("level heaped heaping rounded scant generous good big small large little full whole flat more "
+    private static final Set<String> SIZES = Words.set(
+            "level other heaped heaping rounded scant generous good big small large little full whole flat more "
                     + "extra single tiny fat decent proper nice other us american metric standard imperial");
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
+    private static final Set<String> BEFORE_OTHER = Set.of("the", "that", "this");
+    private static final Set<String> BEHIND_THE = Set.of("whole", "other");
+    /** "a tablespoon and then another, so that's two". */
+    private static final Set<String> AFTER_ANOTHER = Set.of("and", "so", "then", "that", "now");
+
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     private final WordStream words;
@@ -122,7 +127,7 @@ final class QuantityGrammar {
     /** "a teaspoon", "another cup", "an hour and a half", "a pinch", "the whole tin". */
     private Optional<SpokenQuantity> articled(int start) {
         boolean article = ARTICLES.contains(words.text(start))
-                || (words.text(start).equals("the") && words.text(start + 1).equals("whole"));
+                || (BEFORE_OTHER.contains(words.text(start)) && BEHIND_THE.contains(words.text(start + 1)));
         if (!article) {
             return Optional.empty();
         }
@@ -131,9 +136,24 @@ final class QuantityGrammar {
         if (contained(start, at)) {
             return Optional.empty();
         }
+        if (words.text(start).equals("another")
+                && (words.wall(start + 1) || AFTER_ANOTHER.contains(words.text(start + 1)))) {
+            return Optional.of(new SpokenQuantity(
+                    start, start + 1, Amount.of(1), Optional.empty(), Manner.BARE, Optional.empty()));
+        }
+        if (isOneMore(start, at)) {
+            return Optional.of(
+                    new SpokenQuantity(start, at + 1, Amount.of(1), Optional.empty(), Manner.BARE, Optional.empty()));
+        }
         return unit.isPresent()
                 ? Optional.of(withTail(start, Amount.of(1), unit.get()))
                 : derived(start, at, Amount.of(1)).or(() -> packedOrSpoons(start, at, Amount.of(1)));
+    }
+
+    /** "another one", "a whole one": one more of what was measured before, or one of it instead. */
+    private boolean isOneMore(int start, int at) {
+        boolean more = words.text(start).equals("another") || words.text(at - 1).equals("whole");
+        return more && words.text(at).equals("one") && !words.text(at + 1).equals("of");
     }
 
     /** "three millimetres", "half a decilitre": units told in another one. */

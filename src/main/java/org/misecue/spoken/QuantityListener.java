@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Phrases.Kind;
@@ -18,9 +19,15 @@ public final class QuantityListener {
      *
      * @param hedges whether a hedge makes an amount an approximate one
      * @param asides whether amounts that measure nothing here are marked
+     * @param counted the lines of the recipe that are counted, so that "an egg" is one
      */
-    public record Options(boolean hedges, boolean asides) {
+    public record Options(boolean hedges, boolean asides, Set<Integer> counted) {
         static final Options ALL = new Options(true, true);
+
+        /** For talk of which no recipe is at hand. */
+        public Options(boolean hedges, boolean asides) {
+            this(hedges, asides, Set.of());
+        }
     }
 
     private static final RationalNumber MOST_COUNTED = Rationals.of(10);
@@ -31,9 +38,13 @@ public final class QuantityListener {
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
-    private static final Set<String> BEFORE_COUNT =
-            Words.set("just only is need want and then so but use take have had got put add crack for in with");
+    private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
 
+    private static final Set<String> BEFORE_COUNT =
+            Words.set("just only is need want and then so but use take not had got put add crack for in with");
+
+    private static final Set<String> COUNTING_LINKS = Set.of("and", "that", "there", "is", "then");
+    private static final Set<String> LIKENING = Set.of("like", "than", "as", "not", "without");
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
     private final WordStream words;
@@ -63,7 +74,7 @@ public final class QuantityListener {
         List<SpokenQuantity> all = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            Optional<SpokenQuantity> found = grammar.at(at);
+            Optional<SpokenQuantity> found = grammar.at(at).or(one(at));
             if (found.isEmpty() || isPronoun(found.get())) {
                 at++;
                 continue;
@@ -80,6 +91,18 @@ public final class QuantityListener {
         return List.copyOf(all);
     }
 
+    /** "an egg", "the zest of a lemon": one of what is counted. */
+    private Supplier<Optional<SpokenQuantity>> one(int at) {
+        return () -> names.at(at + 1)
+                .filter(name -> words.text(at).equals("a") || words.text(at).equals("an"))
+                .filter(name -> !LIKENING.contains(words.text(at - 1))
+                        && !words.text(at - 2).equals("size"))
+                .filter(name -> name.inRecipe() && options.counted().containsAll(name.lines()))
+                .filter(name -> words.text(name.end() - 1).equals(Words.singular(words.text(name.end() - 1))))
+                .map(name -> new SpokenQuantity(
+                        at, at + 1, Amount.of(1), Optional.empty(), SpokenQuantity.Manner.BARE, Optional.empty()));
+    }
+
     /** "one, two, three": each number one more than the one right before it. */
     private boolean isCounting(SpokenQuantity said, List<SpokenQuantity> before) {
         if (said.manner() != SpokenQuantity.Manner.BARE) {
@@ -89,14 +112,26 @@ public final class QuantityListener {
         if (value.compareTo(MOST_COUNTED) > 0) {
             return false;
         }
+        if (value.equals(Rationals.of(2)) && words.text(said.start() - 1).equals("one")) {
+            return true;
+        }
         boolean counted = !before.isEmpty()
-                && before.get(before.size() - 1).end() == said.start()
+                && afterLinks(before.get(before.size() - 1).end()) == said.start()
                 && isOneMore(before.get(before.size() - 1), value);
         return counted
-                || grammar.at(said.end())
+                || grammar.at(afterLinks(said.end()))
                         .filter(next -> next.manner() == SpokenQuantity.Manner.BARE)
                         .flatMap(next -> next.amount().least())
                         .equals(Optional.of(value.add(Rationals.ONE)));
+    }
+
+    /** "two, and three", "that's two, there's three". */
+    private int afterLinks(int end) {
+        int at = end;
+        while (at - end < 3 && COUNTING_LINKS.contains(words.text(at))) {
+            at++;
+        }
+        return at;
     }
 
     private static boolean isOneMore(SpokenQuantity last, RationalNumber value) {
@@ -131,17 +166,23 @@ public final class QuantityListener {
         }
         String before = words.text(said.start() - 1);
         String next = words.text(said.end());
-        if (next.equals("by") || next.equals("at") || next.equals("side") || BEFORE_PRONOUN.contains(before)) {
+        if (next.equals("by") || next.equals("at") || next.equals("side") || isPointedAt(before, said.start())) {
             return true;
         }
-        if (whose(said.end()) || named(said.end())) {
+        boolean goesOn = before.equals("and") && next.equals("of") && named(said.end() + 1);
+        if (whose(said.end()) || named(said.end()) || goesOn) {
             return false;
         }
         if (before.equals("the")) {
             String first = words.text(said.start() - 2);
-            return !first.equals("just") && !first.equals("only");
+            return !BEFORE_THE_ONE.contains(first);
         }
         return next.equals("of") || !BEFORE_COUNT.contains(before) && !words.border(said.start());
+    }
+
+    /** "this one", in one sentence: "fifty of that. One egg" counts. */
+    private boolean isPointedAt(String before, int start) {
+        return BEFORE_PRONOUN.contains(before) && !words.wall(start);
     }
 
     /** "two eggs, one in yours". */
@@ -198,7 +239,7 @@ public final class QuantityListener {
         if (loose.isPresent()) {
             return said.with(new Amount.Approximate(said.amount(), loose.get()));
         }
-        if (phrases.endAt(Kind.HEDGE_AFTER, said.end()).isPresent() || isHedgedBehind(afterThing(said.end()))) {
+        if (isHedgedBehind(said.end()) || isHedgedBehind(afterThing(said.end()))) {
             return said.with(new Amount.Approximate(said.amount(), words.normal(said.end(), said.end() + 1)));
         }
         return said;

@@ -51,6 +51,14 @@ final class SoundAlikes {
         return nearest(code, heard, word -> isSpeltLike(word, heard));
     }
 
+    /** The word that has the same consonants but for the vowel between them: "card" for curd. */
+    Optional<String> loosely(String heard) {
+        String code = heard.length() < SHORTEST_WORD ? "" : metaphone.doubleMetaphone(heard);
+        return code.length() < SHORTEST_CODE
+                ? Optional.empty()
+                : nearest(code, heard, word -> word.charAt(0) == heard.charAt(0) && distance(word, heard) <= 1);
+    }
+
     /** The short word of the recipe that two pieces make, a letter more or less: "sue it". */
     Optional<String> nearly(String pieces) {
         if (pieces.length() < SHORTEST_WORD) {

@@ -126,13 +126,6 @@ final class Tokens {
         }
     }
 
-    private static boolean isNumber(String word) {
-        return word.matches("\\d+")
-                || NumberWords.UNITS.containsKey(word)
-                || NumberWords.TEENS.containsKey(word)
-                || NumberWords.TENS.containsKey(word);
-    }
-
     /** "butter's" is "butter is": what follows may be its amount. */
     private static void addWord(String part, List<String> texts) {
         if (part.isEmpty()) {
@@ -140,7 +133,7 @@ final class Tokens {
         }
         if (VARIANTS.containsKey(part)) {
             texts.addAll(VARIANTS.getOrDefault(part, List.of()));
-        } else if (part.endsWith("ish") && isNumber(part.substring(0, part.length() - 3))) {
+        } else if (part.endsWith("ish") && NumberWords.isOne(part.substring(0, part.length() - 3))) {
             texts.add(part.substring(0, part.length() - 3));
             texts.add("ish");
         } else if (part.endsWith("'s") && part.length() > 2 && !part.equals("let's") && !part.equals("baker's")) {

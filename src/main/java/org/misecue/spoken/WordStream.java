@@ -92,6 +92,11 @@ public final class WordStream {
         return end;
     }
 
+    /** Whether a sentence or turn ends between the two. */
+    public boolean walled(int end, int start) {
+        return wallWithin(end - 1, start + 1) <= start;
+    }
+
     public boolean wall(int index) {
         return index <= 0 || index >= tokens.size() || tokens.get(index).wall();
     }

@@ -1,0 +1,149 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.misecue.spoken.Phrases.Kind;
+
+/** Amounts of bakes gone by that are told past the end of a clause, and amounts that came to nothing. */
+final class Bygones implements Asides.AsideRule {
+
+    private static final int WASTED_REACH = 5;
+    private static final int STORY_REACH = 18;
+    private static final int OPENER = 4;
+    private static final int SECOND_REACH = 6;
+    private static final Set<String> LOST = Words.set("was were went dropped threw lost tipped poured throw thrown");
+    private static final Set<String> THROWN = Set.of("throw", "threw", "thrown");
+    private static final Set<String> POINTERS = Set.of("that", "it", "there", "i", "we");
+    private static final Set<String> PAST = Words.set("was were came needed had made used took");
+    private static final Set<String> LOOSE = Set.of("to", "over", "about", "nearly", "like");
+    private static final Set<String> BAKED = Set.of("did", "made", "baked", "cooked");
+    private static final Set<String> OCCASIONS = Words.set(
+            "fair fete wedding party school church bazaar christening funeral picnic sale reunion birthday club");
+    private static final Set<String> BACK =
+            Words.set("today today's here now me mine ours us this right okay anyway tonight");
+    private static final Set<String> PARTS = Set.of("this", "that", "each", "one");
+
+    private final WordStream words;
+    private final Phrases phrases;
+
+    Bygones(WordStream words, Phrases phrases) {
+        this.words = words;
+        this.phrases = phrases;
+    }
+
+    @Override
+    public Optional<Aside> of(SpokenQuantity said) {
+        if (isWasted(said)) {
+            return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "wasted, not used"));
+        }
+        if (isOccasionGoingOn(said.start())) {
+            return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "another time"));
+        }
+        return isSplitOfOthers(said)
+                ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
+                : Optional.empty();
+    }
+
+    /** "that was three hundred grams in the bin", "I had to throw away fifty grams". */
+    private boolean isWasted(SpokenQuantity said) {
+        boolean thrown = THROWN.contains(words.text(said.start() - 2))
+                && Set.of("away", "out").contains(words.text(said.start() - 1));
+        return thrown || (phrases.within(Kind.WASTED, said.end(), clauseEnd(said.end())) && isLost(said.start()));
+    }
+
+    private boolean isLost(int start) {
+        for (int at = start - 1; at >= start - WASTED_REACH; at--) {
+            if (LOST.contains(words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int clauseEnd(int end) {
+        int at = end;
+        while (at < end + 2 * WASTED_REACH && !words.border(at)) {
+            at++;
+        }
+        return at;
+    }
+
+    /** "when I made it for the school I doubled it, so that was four cups": the past goes on behind the "so". */
+    private boolean isOccasionGoingOn(int start) {
+        int from = pastFrom(start);
+        OptionalInt opened = from < start ? opened(from) : OptionalInt.empty();
+        return opened.isPresent() && !isBackWithin(opened.getAsInt() + OPENER, start);
+    }
+
+    /** Where "that was", "it came to", "I needed" begins right before the index; the index where it doesn't. */
+    private int pastFrom(int start) {
+        int at = LOOSE.contains(words.text(start - 1)) ? start - 2 : start - 1;
+        boolean past = PAST.contains(words.text(at)) && POINTERS.contains(words.text(at - 1));
+        return past ? at - 1 : start;
+    }
+
+    /** Where the story of another time begins. */
+    private OptionalInt opened(int until) {
+        OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, until - STORY_REACH, until);
+        for (int at = until - 1; at > until - STORY_REACH && told.isEmpty(); at--) {
+            told = isOpener(at) ? OptionalInt.of(at) : told;
+        }
+        return told;
+    }
+
+    /** "when I did this", "for the summer fair". */
+    private boolean isOpener(int at) {
+        boolean done = words.text(at).equals("when")
+                && Set.of("i", "we").contains(words.text(at + 1))
+                && BAKED.contains(words.text(at + 2));
+        boolean led = Set.of("for", "at").contains(words.text(at))
+                && (OCCASIONS.contains(words.text(at + 2)) || OCCASIONS.contains(words.text(at + 3)));
+        return done || led;
+    }
+
+    private boolean isBackWithin(int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (BACK.contains(words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "my sister does half and half, so one twenty five of this and one twenty five of that". */
+    private boolean isSplitOfOthers(SpokenQuantity said) {
+        boolean part = isPart(said.end())
+                && (words.normal(said.start() - STORY_REACH, said.start()).contains("half")
+                        || isPartWithin(said.start() - SECOND_REACH, said.start())
+                        || isPartWithin(said.end() + 1, said.end() + 2 * SECOND_REACH));
+        OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, said.start() - STORY_REACH, said.start());
+        return part && person.isPresent() && !isOurs(person.getAsInt() + 1, said.start());
+    }
+
+    private boolean isPart(int end) {
+        return words.text(end).equals("of") && PARTS.contains(words.text(end + 1));
+    }
+
+    private boolean isPartWithin(int from, int to) {
+        for (int end = from; end < to; end++) {
+            if (isPart(end)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isOurs(int from, int to) {
+        for (int at = from; at < to; at++) {
+            String word = words.text(at);
+            if (word.equals("i") || word.equals("we") || word.startsWith("i'") || BACK.contains(word)) {
+                // The pointer of the first part is no way back: "… of this, … of that".
+                if (!(word.equals("this") && words.text(at - 1).equals("of"))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}
