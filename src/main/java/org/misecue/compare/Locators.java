@@ -19,7 +19,8 @@ final class Locators {
 
     private static final int REACH_BACK = 30;
     private static final int REACH_ON = 5;
-    private static final int DONE_REACH = 5;
+    private static final int DONE_REACH = 6;
+    private static final Set<String> PLACED = Words.set("it that they is are in into the my our your");
 
     /** Stands for no part: the one that was spoken of is done with. */
     private static final int OVER = -1;
@@ -62,7 +63,11 @@ final class Locators {
 
     /** "that you've got already, it's in the sponge": what comes next is of another part. */
     private boolean isDone(int at) {
-        return heard.words.normal(at - DONE_REACH, at).contains("already");
+        int before = at - 1;
+        while (before > at - DONE_REACH && PLACED.contains(heard.words.text(before))) {
+            before--;
+        }
+        return heard.words.text(before).equals("already") && before < at - 1;
     }
 
     private boolean isLed(int at) {

@@ -55,7 +55,10 @@ final class Surroundings {
         double fade = 1;
         for (int at = said.start() - 1; at >= said.start() - BEFORE && isNear(at, said); at--) {
             OptionalInt end = heard.phrases.endAt(kind, at);
-            if (end.isPresent() && end.getAsInt() <= said.start() && !isDoneByPerson(at, end.getAsInt())) {
+            if (end.isPresent()
+                    && end.getAsInt() <= said.start()
+                    && !isInOven(kind, at)
+                    && !isDoneByPerson(at, end.getAsInt())) {
                 return fade / (1 + (said.start() - end.getAsInt()) / HALF_AT);
             }
             fade *= fadeAt(at, said) * (heard.words.wall(at) ? JOINT : 1);
@@ -71,7 +74,7 @@ final class Surroundings {
                 return 0;
             }
             OptionalInt end = heard.phrases.endAt(kind, at);
-            if (end.isPresent() && !isDenied(kind, at) && !isDoneByPerson(at, end.getAsInt())) {
+            if (end.isPresent() && !isDenied(kind, at) && !isInOven(kind, at) && !isDoneByPerson(at, end.getAsInt())) {
                 double taken = isOfNext(end.getAsInt(), said) ? OTHERS_WORD : 1;
                 return taken * fade / (1 + (at - said.end()) / HALF_AT);
             }
@@ -90,6 +93,12 @@ final class Surroundings {
             from--;
         }
         return heard.phrases.within(Kind.NEGATES, from, at);
+    }
+
+    /** The rack of "on the top rack" is the oven's. */
+    private boolean isInOven(Kind kind, int at) {
+        return kind != Kind.FOR_BAKING
+                && heard.phrases.endAt(Kind.FOR_BAKING, at - 1).orElse(at) > at;
     }
 
     /** "I stand in front of the oven": people stand and sit, too. */

@@ -12,12 +12,15 @@ final class Bygones implements Asides.AsideRule {
     private static final int STORY_REACH = 18;
     private static final int OPENER = 4;
     private static final int SECOND_REACH = 6;
-    private static final Set<String> LOST = Words.set("was were went dropped threw lost tipped poured throw thrown");
+    private static final Set<String> LOST =
+            Words.set("was were went fell dropped threw lost tipped poured throw thrown");
     private static final Set<String> THROWN = Set.of("throw", "threw", "thrown");
     private static final Set<String> POINTERS = Set.of("that", "it", "there", "i", "we");
     private static final Set<String> PAST = Words.set("was were came needed had made used took");
     private static final Set<String> LOOSE = Set.of("to", "over", "about", "nearly", "like");
-    private static final Set<String> BAKED = Set.of("did", "made", "baked", "cooked");
+    private static final Set<String> SPEAKER = Set.of("i", "we");
+    private static final Set<String> THESE = Words.set("this that it these those them one two for");
+    private static final Set<String> BAKED = Set.of("made", "baked", "cooked");
     private static final Set<String> OCCASIONS = Words.set(
             "fair fete wedding party school church bazaar christening funeral picnic sale reunion birthday club");
     private static final Set<String> BACK =
@@ -49,11 +52,14 @@ final class Bygones implements Asides.AsideRule {
     private boolean isWasted(SpokenQuantity said) {
         boolean thrown = THROWN.contains(words.text(said.start() - 2))
                 && Set.of("away", "out").contains(words.text(said.start() - 1));
-        return thrown || (phrases.within(Kind.WASTED, said.end(), clauseEnd(said.end())) && isLost(said.start()));
+        return thrown
+                || (phrases.within(Kind.WASTED, said.end(), clauseEnd(said.end()))
+                        && (isLostWithin(said.start() - WASTED_REACH, said.start())
+                                || isLostWithin(said.end(), clauseEnd(said.end()))));
     }
 
-    private boolean isLost(int start) {
-        for (int at = start - 1; at >= start - WASTED_REACH; at--) {
+    private boolean isLostWithin(int from, int to) {
+        for (int at = from; at < to; at++) {
             if (LOST.contains(words.text(at))) {
                 return true;
             }
@@ -87,19 +93,31 @@ final class Bygones implements Asides.AsideRule {
     private OptionalInt opened(int until) {
         OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, until - STORY_REACH, until);
         for (int at = until - 1; at > until - STORY_REACH && told.isEmpty(); at--) {
-            told = isOpener(at) ? OptionalInt.of(at) : told;
+            told = isOpener(at, until) ? OptionalInt.of(at) : told;
         }
         return told;
     }
 
-    /** "when I did this", "for the summer fair". */
-    private boolean isOpener(int at) {
+    /** "when I did this", "for the summer fair I doubled it". */
+    private boolean isOpener(int at, int until) {
+        boolean did = words.text(at + 2).equals("did");
         boolean done = words.text(at).equals("when")
-                && Set.of("i", "we").contains(words.text(at + 1))
-                && BAKED.contains(words.text(at + 2));
+                && SPEAKER.contains(words.text(at + 1))
+                && (BAKED.contains(words.text(at + 2)) || (did && THESE.contains(words.text(at + 3))));
         boolean led = Set.of("for", "at").contains(words.text(at))
                 && (OCCASIONS.contains(words.text(at + 2)) || OCCASIONS.contains(words.text(at + 3)));
-        return done || led;
+        return done || (led && isDoneWithin(at, until));
+    }
+
+    private boolean isDoneWithin(int from, int to) {
+        for (int at = from; at < to - 1; at++) {
+            String next = words.text(at + 1);
+            if (SPEAKER.contains(words.text(at))
+                    && (BAKED.contains(next) || PAST.contains(next) || next.endsWith("ed"))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isBackWithin(int from, int to) {
