@@ -131,12 +131,7 @@ final class YieldMatch {
     }
 
     private boolean isCutInto(int start) {
-        for (int at = start - CUT_REACH; at < start; at++) {
-            if (CUTTING.contains(heard.words.text(at))) {
-                return true;
-            }
-        }
-        return false;
+        return heard.words.saysAny(CUTTING, start - CUT_REACH, start);
     }
 
     /** Counted things are put away before anyone asks whose they were: "last time I only got ten buns". */

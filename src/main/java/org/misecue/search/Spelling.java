@@ -87,7 +87,7 @@ final class Spelling {
 
     /** Whether it was said in some form or is a name. */
     boolean isWord(Token token) throws IOException {
-        return words.has(token.word()) || !words.formsOf(token).isEmpty() || OtherNames.knows(token, reader);
+        return !words.formsOf(token).isEmpty() || OtherNames.knows(token, reader);
     }
 
     private List<String> lookUp(String word) throws IOException {

@@ -54,17 +54,8 @@ final class Bygones implements Asides.AsideRule {
                 && Set.of("away", "out").contains(words.text(said.start() - 1));
         return thrown
                 || (phrases.within(Kind.WASTED, said.end(), clauseEnd(said.end()))
-                        && (isLostWithin(said.start() - WASTED_REACH, said.start())
-                                || isLostWithin(said.end(), clauseEnd(said.end()))));
-    }
-
-    private boolean isLostWithin(int from, int to) {
-        for (int at = from; at < to; at++) {
-            if (LOST.contains(words.text(at))) {
-                return true;
-            }
-        }
-        return false;
+                        && (words.saysAny(LOST, said.start() - WASTED_REACH, said.start())
+                                || words.saysAny(LOST, said.end(), clauseEnd(said.end()))));
     }
 
     private int clauseEnd(int end) {
@@ -79,7 +70,7 @@ final class Bygones implements Asides.AsideRule {
     private boolean isOccasionGoingOn(int start) {
         int from = pastFrom(start);
         OptionalInt opened = from < start ? opened(from) : OptionalInt.empty();
-        return opened.isPresent() && !isBackWithin(opened.getAsInt() + OPENER, start);
+        return opened.isPresent() && !words.saysAny(BACK, opened.getAsInt() + OPENER, start);
     }
 
     /** Where "that was", "it came to", "I needed" begins right before the index; the index where it doesn't. */
@@ -114,15 +105,6 @@ final class Bygones implements Asides.AsideRule {
             String next = words.text(at + 1);
             if (SPEAKER.contains(words.text(at))
                     && (BAKED.contains(next) || PAST.contains(next) || next.endsWith("ed"))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean isBackWithin(int from, int to) {
-        for (int at = from; at < to; at++) {
-            if (BACK.contains(words.text(at))) {
                 return true;
             }
         }

@@ -230,12 +230,7 @@ final class Labels implements Asides.AsideRule {
                 && !words.text(said.start() - 1).equals("a")) {
             return false;
         }
-        for (int at = said.start() - 7; at < said.end() + 3; at++) {
-            if (MACHINES.contains(words.text(at))) {
-                return true;
-            }
-        }
-        return false;
+        return words.saysAny(MACHINES, said.start() - 7, said.end() + 3);
     }
 
     private boolean isAge(SpokenQuantity said) {

@@ -95,12 +95,7 @@ final class OtherStories implements Asides.AsideRule {
         if (person.isEmpty()) {
             return false;
         }
-        for (int at = person.getAsInt() + 1; at < Math.min(to, person.getAsInt() + DOES_REACH); at++) {
-            if (DOING.contains(words.text(at))) {
-                return true;
-            }
-        }
-        return false;
+        return words.saysAny(DOING, person.getAsInt() + 1, Math.min(to, person.getAsInt() + DOES_REACH));
     }
 
     /** A phrase right behind another amount tells of that one: "two fifty's the old way". */

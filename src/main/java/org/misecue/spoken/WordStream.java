@@ -3,6 +3,7 @@ package org.misecue.spoken;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Moment;
 import org.misecue.narration.Narration;
@@ -75,6 +76,16 @@ public final class WordStream {
     /** The normal form at an index, empty outside the stream: keeps the grammar free of bounds checks. */
     public String text(int index) {
         return index >= 0 && index < limit ? tokens.get(index).text() : "";
+    }
+
+    /** Whether one of these words is said in {@code [from, to)}, which may reach over the ends. */
+    public boolean saysAny(Set<String> these, int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (these.contains(text(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same stream as if it ended at an index. */
