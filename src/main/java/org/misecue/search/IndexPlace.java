@@ -20,7 +20,8 @@ record IndexPlace(Path folder, String owner) {
 
     /** In an episode or an archive. */
     static IndexPlace in(Path owner) {
-        return new IndexPlace(owner.resolve(".misecue").resolve("index"), owner.toString());
+        String name = owner.toString();
+        return new IndexPlace(owner.resolve(".misecue").resolve("index"), name.isEmpty() ? "this folder" : name);
     }
 
     interface Writing {

@@ -226,6 +226,12 @@ class MomentIndexTest {
     }
 
     @Test
+    void an_index_of_the_folder_where_one_stands_is_told_by_that() {
+        assertThat(IndexPlace.in(Path.of("")).unreadable(new IOException("damaged")))
+                .hasMessage("this folder: its index cannot be read; make it anew with: index");
+    }
+
+    @Test
     void a_damaged_index_is_a_sentence() throws IOException {
         build(said(0, "butter"));
         try (var files = Files.list(episode.resolve(".misecue/index"))) {
