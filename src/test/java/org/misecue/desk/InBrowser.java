@@ -88,7 +88,7 @@ public final class InBrowser {
     /** A browser that has not been at any desk. */
     public static Page stranger(Browser.NewContextOptions options) {
         BrowserContext context = browser().newContext(options);
-        context.setDefaultTimeout(15_000);
+        context.setDefaultTimeout(30_000);
         return context.newPage();
     }
 
