@@ -24,7 +24,7 @@ import org.misecue.notice.BadInput;
 public final class MomentIndex {
 
     /** Another number where passages are kept otherwise than before, so that an older index is made anew. */
-    public static final int FORMAT = 6;
+    public static final int FORMAT = 7;
 
     private MomentIndex() {}
 

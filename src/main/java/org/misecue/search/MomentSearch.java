@@ -245,7 +245,7 @@ final class MomentSearch {
     }
 
     private Window window(Scope.Found found) throws IOException {
-        return WindowDocument.window(searcher.storedFields().document(found.document()));
+        return WindowDocument.window(searcher, found.document());
     }
 
     /** What is written comes after what was said. */

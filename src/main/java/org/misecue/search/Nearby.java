@@ -93,8 +93,7 @@ final class Nearby {
     private Said passage(Found found) throws IOException {
         Said known = passages.get(found.document());
         if (known == null) {
-            known = new Said(
-                    found, WindowDocument.window(searcher.storedFields().document(found.document())));
+            known = new Said(found, WindowDocument.window(searcher, found.document()));
             passages.put(found.document(), known);
         }
         return known;

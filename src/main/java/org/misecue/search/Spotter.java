@@ -124,6 +124,6 @@ final class Spotter {
                 .chars()
                 .filter(c -> c == ' ')
                 .count();
-        return Duration.ofMillis(window.times().get((int) spaces));
+        return window.times().of((int) spaces);
     }
 }

@@ -16,10 +16,10 @@ import org.misecue.narration.Word;
  * @param text the passage's own words and those that follow, one space between them
  * @param ownLength characters of the text that are the passage's own
  * @param textEnd when the cue ends whose words come last
- * @param times when each word of the text begins, in milliseconds; empty where that is not known
+ * @param times when each word of the text begins; empty where that is not known
  * @param amounts that are said in the text
  */
-record Window(Passage passage, String text, int ownLength, Duration textEnd, List<Long> times, List<Amount> amounts) {
+record Window(Passage passage, String text, int ownLength, Duration textEnd, Times times, List<Amount> amounts) {
 
     /**
      * An amount that is said in the text.
@@ -95,7 +95,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
         Passage last = passages.get(passages.size() - 1);
         if (last.words().isEmpty()) {
             String text = String.join(" ", last.text().strip().split("\\s+"));
-            return new Window(last, text, text.length(), last.end(), List.of(), List.of());
+            return new Window(last, text, text.length(), last.end(), Times.NONE, List.of());
         }
         Pieces pieces = new Pieces();
         int[] firsts = new int[passages.size()];
@@ -138,7 +138,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
 
     private static final class Pieces {
         final StringBuilder text = new StringBuilder(256);
-        final List<Long> times = new ArrayList<>(64);
+        final Times times = new Times(64);
 
         final List<Amount> amounts = new ArrayList<>();
 
@@ -152,9 +152,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Lis
                 text.append(' ');
             }
             text.append(said);
-            for (Word word : words) {
-                times.add(word.at().toMillis());
-            }
+            times.add(words);
         }
 
         /** @param first the word at which the passage begins in which they are said */

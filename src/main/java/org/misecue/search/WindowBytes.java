@@ -1,5 +1,7 @@
 package org.misecue.search;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -24,12 +26,16 @@ final class WindowBytes {
     private byte[] room = new byte[4096];
     private final ByteArrayDataOutput out = new ByteArrayDataOutput();
 
-    /** They are overwritten by the next. */
-    BytesRef of(Window window) {
+    /**
+     * They are overwritten by the next.
+     *
+     * @param text the window's, in UTF-8
+     */
+    BytesRef of(Window window, byte[] text) {
         try {
-            room = ArrayUtil.growNoCopy(room, most(window));
+            room = ArrayUtil.growNoCopy(room, most(window, text));
             out.reset(room);
-            write(window, out);
+            write(window, text, out);
             return new BytesRef(room, 0, out.getPosition());
         } catch (IOException e) {
             throw new UncheckedIOException(e); // not into memory
@@ -37,9 +43,8 @@ final class WindowBytes {
     }
 
     /** How many bytes it takes at the most. */
-    private static int most(Window window) {
-        int letters = window.text().length()
-                + window.passage().kind().name().length()
+    private static int most(Window window, byte[] text) {
+        int letters = window.passage().kind().name().length()
                 + window.passage().source().length()
                 + window.passage().speaker().map(String::length).orElse(0);
         int numbers = NUMBER + window.times().size();
@@ -47,7 +52,7 @@ final class WindowBytes {
             letters += amount.key().length();
             numbers += 3;
         }
-        return NUMBER * numbers + UnicodeUtil.maxUTF8Length(letters);
+        return NUMBER * numbers + text.length + UnicodeUtil.maxUTF8Length(letters);
     }
 
     static Window window(BytesRef bytes) {
@@ -58,28 +63,29 @@ final class WindowBytes {
         }
     }
 
-    private static void write(Window window, DataOutput out) throws IOException {
+    private static void write(Window window, byte[] text, DataOutput out) throws IOException {
         Passage passage = window.passage();
-        out.writeString(passage.kind().name());
-        out.writeString(passage.source());
-        out.writeString(passage.speaker().orElse(""));
+        write(passage.kind().name(), out);
+        write(passage.source(), out);
+        write(passage.speaker().orElse(""), out);
         out.writeVInt(passage.step());
         write(passage.start(), out);
         write(passage.end(), out);
         write(window.textEnd(), out);
-        out.writeString(window.text());
+        write(text, out);
         out.writeVInt(window.ownLength());
         out.writeVInt(window.times().size());
         long before = passage.start().toMillis();
         long pace = 0;
-        for (long time : window.times()) {
+        for (int i = 0; i < window.times().size(); i++) {
+            long time = window.times().millis(i);
             out.writeZLong(time - before - pace); // most are as long as the one before: one byte, and often the same
             pace = time - before;
             before = time;
         }
         out.writeVInt(window.amounts().size());
         for (Window.Amount amount : window.amounts()) {
-            out.writeString(amount.key());
+            write(amount.key(), out);
             out.writeVInt(amount.from());
             out.writeVInt(amount.to());
         }
@@ -95,10 +101,11 @@ final class WindowBytes {
         Duration textEnd = time(in);
         String text = in.readString();
         int ownLength = in.readVInt();
-        List<Long> times = new ArrayList<>();
+        int words = in.readVInt();
+        Times times = new Times(words);
         long time = start.toMillis();
         long pace = 0;
-        for (int left = in.readVInt(); left > 0; left--) {
+        for (int left = words; left > 0; left--) {
             pace += in.readZLong();
             time += pace;
             times.add(time);
@@ -119,6 +126,16 @@ final class WindowBytes {
                 List.of(),
                 Set.of());
         return new Window(passage, text, ownLength, textEnd, times, amounts);
+    }
+
+    /** As {@link DataInput#readString} reads it. */
+    private static void write(String text, DataOutput out) throws IOException {
+        write(text.getBytes(UTF_8), out);
+    }
+
+    private static void write(byte[] utf8, DataOutput out) throws IOException {
+        out.writeVInt(utf8.length);
+        out.writeBytes(utf8, utf8.length);
     }
 
     private static void write(Duration time, DataOutput out) throws IOException {

@@ -1,16 +1,24 @@
 package org.misecue.search;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.NumericDocValuesField;
-import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
+import org.apache.lucene.index.BinaryDocValues;
+import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexOptions;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
 
@@ -38,8 +46,10 @@ final class WindowDocument {
     Document of(Window window) {
         Passage passage = window.passage();
         Document document = new Document();
-        document.add(new Field(Terms.field(passage.kind()), words.over(window.text()), INDEXED));
-        document.add(new StoredField(WINDOW, bytes.of(window)));
+        byte[] text = window.text().getBytes(UTF_8);
+        document.add(new Field(Terms.field(passage.kind()), words.over(window.text(), text), INDEXED));
+        // Not squeezed as stored fields are: twice the bytes, and every passage looked at is there at once.
+        document.add(new BinaryDocValuesField(WINDOW, bytes.of(window, text)));
         document.add(new NumericDocValuesField(STEP, passage.step()));
         document.add(new NumericDocValuesField(START, passage.start().toMillis()));
         document.add(new NumericDocValuesField(END, passage.end().toMillis()));
@@ -77,8 +87,13 @@ final class WindowDocument {
         }
     }
 
-    static Window window(Document document) {
-        return WindowBytes.window(document.getBinaryValue(WINDOW));
+    /** @param document one that was made of a window */
+    static Window window(IndexSearcher searcher, int document) throws IOException {
+        List<LeafReaderContext> parts = searcher.getLeafContexts();
+        LeafReaderContext part = parts.get(ReaderUtil.subIndex(document, parts));
+        BinaryDocValues windows = DocValues.getBinary(part.reader(), WINDOW);
+        windows.advanceExact(document - part.docBase);
+        return WindowBytes.window(windows.binaryValue());
     }
 
     private static List<String> terms(Topic topic) {

@@ -1,5 +1,6 @@
 package org.misecue.search;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -17,8 +18,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.NotEmpty;
 import net.jqwik.api.constraints.Size;
-import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
+import org.apache.lucene.analysis.tokenattributes.BytesTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
+import org.apache.lucene.util.BytesRef;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.misecue.narration.Cue;
@@ -75,15 +77,17 @@ class WindowTest {
         for (Window window : windows) {
             List<String> words = List.of(window.text().split(" "));
             assertThat(words)
-                    .isEqualTo(window.times().stream()
-                            .map(time -> "w" + time / 1000)
+                    .isEqualTo(IntStream.range(0, window.times().size())
+                            .mapToObj(i -> "w" + window.times().of(i).toSeconds())
                             .toList());
             Passage passage = window.passage();
             boolean oneCue = passages.stream().anyMatch(cue -> cue.text().equals(own(window)));
             assertThat(oneCue || passage.end().minus(passage.start()).compareTo(Folding.NEAR) <= 0)
                     .isTrue();
-            assertThat(WindowBytes.window(new WindowBytes().of(window)).text()).isEqualTo(window.text());
-            assertThat(WindowBytes.window(new WindowBytes().of(window)).times()).isEqualTo(window.times());
+            Window kept = WindowBytes.window(
+                    new WindowBytes().of(window, window.text().getBytes(UTF_8)));
+            assertThat(kept.text()).isEqualTo(window.text());
+            assertThat(kept.times()).isEqualTo(window.times());
         }
     }
 
@@ -92,14 +96,19 @@ class WindowTest {
         TermStream stream = new TermStream();
         for (String text : texts) {
             List<String> words = new ArrayList<>();
-            stream.over(text).reset();
+            stream.over(text, text.getBytes(UTF_8)).reset();
             while (stream.incrementToken()) {
                 assertThat(stream.getAttribute(PositionIncrementAttribute.class).getPositionIncrement())
                         .isEqualTo(1);
-                words.add(stream.getAttribute(CharTermAttribute.class).toString());
+                words.add(stream.getAttribute(BytesTermAttribute.class)
+                        .getBytesRef()
+                        .utf8ToString());
             }
             stream.end();
-            assertThat(words).isEqualTo(Token.of(text).stream().map(Token::word).toList());
+            assertThat(words)
+                    .isEqualTo(Token.of(text).stream()
+                            .map(token -> new BytesRef(token.word()).utf8ToString())
+                            .toList());
         }
     }
 
