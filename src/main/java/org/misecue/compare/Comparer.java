@@ -10,6 +10,7 @@ import org.misecue.narration.Narration;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 

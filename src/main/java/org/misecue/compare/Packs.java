@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.QuantityWords;

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;

@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 
 /** What each mechanism is worth: the figures with that one switched off, and how far they are from all on. */
 final class Ablation {

@@ -1,7 +1,7 @@
-package org.misecue.compare;
+package org.misecue.spoken;
 
 /**
- * The parts of the comparison that can be switched off one at a time, to measure what each is worth. Everybody else
+ * The parts of hearing and comparing that can be switched off one at a time, to measure what each is worth. Everybody else
  * leaves them all on.
  */
 public enum Mechanism {
@@ -34,5 +34,17 @@ public enum Mechanism {
     /** The part of the recipe that the speaker names tells equal names apart. */
     COMPONENTS_NAMED,
     /** A bare number goes on with the unit said before it: "one teaspoon now and another two". */
-    CARRIED_UNITS
+    CARRIED_UNITS,
+    /** What other Englishes call an ingredient is a name of it, and so is what else the pantry knows: "bicarb". */
+    SYNONYMS,
+    /** In the plural the last word of a name stands for what is counted: "six whites", "a dozen pods". */
+    HEAD_NOUNS,
+    /** An adjective alone stands for its ingredient where that is measured or was just named: "a hundred of wholemeal". */
+    LONE_ADJECTIVES,
+    /** A name that the recogniser cut in pieces is one: "butter milk". */
+    CUT_NAMES,
+    /** The second half of a compound stands for it: "crumbs" for breadcrumbs. */
+    HALF_NAMES,
+    /** A word behind a name that makes it something else: "coconut essence". */
+    OTHER_FORMS
 }
