@@ -115,7 +115,7 @@ public final class Comparer {
             return;
         }
         if (said.manner() == Manner.PERCENT || (said.manner() == Manner.SHARE && !Sharing.isPieceOfOne(said, heard))) {
-            if (Roles.isOnlyPart(said, heard)) {
+            if (Sharing.isOnlyPart(said, heard)) {
                 attacher.takeOnly(said);
             } else {
                 pointing.takeShare(said);

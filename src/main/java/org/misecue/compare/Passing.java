@@ -65,10 +65,9 @@ final class Passing {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
             return false;
         }
-        if (heard.toldElsewhere(name)
-                || Clauses.isRefused(name, heard)
-                || Clauses.isPurpose(name, heard)
-                || Clauses.isTold(name, heard)) {
+        boolean toldOf =
+                heard.on(Mechanism.PURPOSES) && (Clauses.isPurpose(name, heard) || Clauses.isTold(name, heard));
+        if (toldOf || heard.toldElsewhere(name) || Clauses.isRefused(name, heard)) {
             return true;
         }
         int at = beforeDeterminer(name.start() - 1, heard);

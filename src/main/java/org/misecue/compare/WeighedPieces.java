@@ -18,14 +18,14 @@ final class WeighedPieces {
     private static final int WEIGHING_REACH = 45;
 
     private final Hearing heard;
-    private final Roles roles;
+    private final Repairs repairs;
     private final Mentions mentions;
     private final Map<Integer, Quantity> weighed = new HashMap<>();
     private int lastWeighing;
 
-    WeighedPieces(Hearing heard, Roles roles, Mentions mentions) {
+    WeighedPieces(Hearing heard, Mentions mentions) {
         this.heard = heard;
-        this.roles = roles;
+        this.repairs = new Repairs(heard);
         this.mentions = mentions;
     }
 
@@ -57,7 +57,7 @@ final class WeighedPieces {
         boolean cue = heard.phrases.within(Kind.WEIGHS, said.start() - 14, said.start() + 1)
                 || (lastWeighing > 0
                         && said.start() - lastWeighing <= WEIGHING_REACH
-                        && roles.isRepaired(lastWeighing, said.start()));
+                        && repairs.isRepaired(lastWeighing, said.start()));
         boolean theirs = heard.words.normal(said.start() - 5, said.start()).contains("your");
         if (counted.isEmpty() || !cue || theirs) {
             return false;

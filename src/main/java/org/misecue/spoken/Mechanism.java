@@ -46,5 +46,45 @@ public enum Mechanism {
     /** The second half of a compound stands for it: "crumbs" for breadcrumbs. */
     HALF_NAMES,
     /** A word behind a name that makes it something else: "coconut essence". */
-    OTHER_FORMS
+    OTHER_FORMS,
+    /** "two, not one", "why did I say two": what is named and denied is taken back. */
+    TAKEN_BACK,
+    /** What the scales say last is what goes in, or on top of what was there. */
+    SCALES,
+    /** "one, and two, so that's three": each number counts those before it. */
+    COUNTED_UP,
+    /** "that's twenty altogether" is the sum of what was said before, or of several ingredients. */
+    TOTALS,
+    /** "a heaped tablespoon, which is twenty five grams": one amount in two measures. */
+    OTHER_WORDS,
+    /** "five or six, let's say six": one of the range takes its place. */
+    NARROWED_RANGES,
+    /** "it's supposed to be three" stands until somebody does otherwise. */
+    PRESCRIBED,
+    /** "sugar, the dark one": lines of one name are told apart by their own words. */
+    DESCRIPTIONS,
+    /** Money is no weight: "two pound fifty". */
+    PRICES,
+    /** A bare number that counts something else is no amount: "three bowls". */
+    COUNTED_THINGS,
+    /** Numbers that say which, how old, how big a pack, how much at a time. */
+    LABELS,
+    /** Amounts of bakes gone by that are told past the end of a clause, and wasted ones. */
+    BYGONES,
+    /** All that is told of others, of other times and of what could be: the four below. */
+    OTHER_STORIES,
+    /** "not two hundred", "I was thinking four". */
+    DENIALS,
+    /** "my sister puts three in". */
+    OTHER_PEOPLE,
+    /** "last week I did two hundred". */
+    OTHER_TIMES,
+    /** "or use three", "if you like it sharp put in twenty". */
+    ALTERNATIVES,
+    /** Bare numbers that say how hot or when. */
+    LEVELS,
+    /** "one, two, three": counting aloud measures nothing. */
+    COUNTING_ALOUD,
+    /** What a named thing is for, and what is done with it on other days, is named in passing. */
+    PURPOSES
 }

@@ -138,7 +138,7 @@ public final class QuantityListener {
 
     /** "six and nine": the second age of a list is one too. */
     private Optional<Aside> asideOf(SpokenQuantity said, List<SpokenQuantity> before) {
-        if (isCounting(said, before)) {
+        if (words.on(Mechanism.COUNTING_ALOUD) && isCounting(said, before)) {
             return Optional.of(Aside.of(Aside.Kind.COUNT, "counting aloud"));
         }
         if (!before.isEmpty()) {
