@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -151,7 +152,7 @@ final class Attacher {
     /** "… two hundred and twenty grams of it": more said of what was measured last, however far back its name is. */
     private Optional<Place> pointedAt(SpokenQuantity said) {
         Optional<Mention> last = mentions.last().filter(before -> said.start() - before.end() <= POINTING_REACH);
-        if (last.isEmpty() || !Scoring.pointsBack(said, heard)) {
+        if (last.isEmpty() || !heard.on(Mechanism.PRONOUNS) || !Scoring.pointsBack(said, heard)) {
             return Optional.empty();
         }
         heard.trail.linked(said, "it points back at what was measured last");

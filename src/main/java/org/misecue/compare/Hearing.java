@@ -95,11 +95,11 @@ final class Hearing {
                 .collect(Collectors.toSet());
     }
 
-    /** The step that is on at each word; spans and words are both in the order of the stream. */
+    /** The step that is on at each word, 0 where none is; spans and words are both in the order of the stream. */
     private static int[] stepsOf(Alignment alignment, WordStream words, Medium medium) {
         int[] steps = new int[words.size()];
         int span = 0;
-        for (int at = 0; at < words.size(); at++) {
+        for (int at = 0; at < words.size() && words.on(Mechanism.STEPS); at++) {
             while (span < alignment.spans().size()
                     && !alignment.spans().get(span).holds(words.at(at))) {
                 span++;

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -45,7 +46,7 @@ final class LeftOutUnit {
 
     /** The unit of the time or temperature before a bare number that goes on with it. */
     Optional<Unit> unit(SpokenQuantity said) {
-        if (said.manner() != Manner.BARE || said.isAside()) {
+        if (said.manner() != Manner.BARE || said.isAside() || !heard.on(Mechanism.LEFT_OUT_UNITS)) {
             return Optional.empty();
         }
         if (isAhead(said) || isBaked(said)) {

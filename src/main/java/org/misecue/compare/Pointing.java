@@ -61,11 +61,11 @@ final class Pointing {
 
     /** "sixty percent of that's plain flour", "a third of that amount of cream"; portions are left alone. */
     void takeShare(SpokenQuantity said) {
-        if (!heard.on(Mechanism.SHARES)) {
+        boolean percent = said.manner() == Manner.PERCENT;
+        if (!heard.on(percent ? Mechanism.PERCENTAGES : Mechanism.SHARES)) {
             return;
         }
         grammar.of(said).ifPresent(pointer -> {
-            boolean percent = said.manner() == Manner.PERCENT;
             boolean ofTotal = percent && pointer.base().isEmpty();
             if (ofTotal) {
                 total = total.or(() -> last(pointer.start()));
@@ -78,6 +78,9 @@ final class Pointing {
 
     /** Notes an amount that is the total of several things: "the flours come to two hundred grams". */
     boolean isTotal(SpokenQuantity said) {
+        if (!heard.on(Mechanism.TOTALS)) {
+            return false;
+        }
         boolean before = heard.phrases.within(Kind.TOTAL_BEFORE, said.start() - 4, said.start());
         boolean behind = heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + TOLD_BEHIND);
         if (!before && !behind) {

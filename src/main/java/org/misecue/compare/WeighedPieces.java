@@ -7,6 +7,7 @@ import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -44,7 +45,7 @@ final class WeighedPieces {
                 heard.namesIn(said.end(), said.end() + (of ? 4 : 1)).stream().anyMatch(NameHit::inRecipe);
         boolean heavy = said.unit().map(Unit::dimension).equals(Optional.of(Dimension.MASS))
                 || (said.manner() == Manner.BARE && said.isAtLeast(Rationals.of(20)));
-        if (named || !heavy) {
+        if (named || !heavy || !heard.on(Mechanism.WEIGHED_PIECES)) {
             return false;
         }
         Optional<Mention> counted = mentions.last()
@@ -71,7 +72,8 @@ final class WeighedPieces {
 
     /** Eggs that are counted in the list and weighed on camera: the weight may be what other things are measured by. */
     boolean isWeighing(Quantity quantity, int line) {
-        return quantity.dimension() == Dimension.MASS
+        return heard.on(Mechanism.WEIGHED_PIECES)
+                && quantity.dimension() == Dimension.MASS
                 && heard.lines
                         .get(line)
                         .quantity()

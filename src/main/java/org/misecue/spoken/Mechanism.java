@@ -86,5 +86,53 @@ public enum Mechanism {
     /** "one, two, three": counting aloud measures nothing. */
     COUNTING_ALOUD,
     /** What a named thing is for, and what is done with it on other days, is named in passing. */
-    PURPOSES
+    PURPOSES,
+    /** A number goes on where the recogniser began another cue in the middle of it. */
+    OVER_CUES,
+    /** Numbers in words, not only in figures. */
+    NUMBER_WORDS,
+    /** The hundred may be left out ("one twenty five"), and figures read out one by one ("one seven five"). */
+    HUNDREDS_LEFT_OUT,
+    /** A digit that the recogniser wrote as another word: "tree hundred". */
+    MISHEARD_NUMBERS,
+    /** A unit that the recogniser cut in two: "tea spoon". */
+    CUT_UNITS,
+    /** "two or three", "twenty to thirty", "half an hour to forty minutes". */
+    RANGES,
+    /** "a teaspoon and a half", "one pound four ounces". */
+    UNIT_TAILS,
+    /** "an egg" is one of what is counted. */
+    ONE_BY_ARTICLE,
+    /** "this one", "the light one" count nothing. */
+    ONE_AS_PRONOUN,
+    /** A name that could mean several lines means the one that is named more exactly beside it. */
+    NARROWING,
+    /** The step that is on tells which of several lines or settings is meant. */
+    STEPS,
+    /** A bare number may be a weight or a volume, in the unit of its line. */
+    BARE_NUMBERS,
+    /** "sixty percent of that" is an amount where it goes to something else. */
+    PERCENTAGES,
+    /** Packs, or things of one weight, that are counted: "two tubs of two eighty", "a hundred grams each and both go in". */
+    COUNTED_PACKS,
+    /** "two hundred and twenty of it": a pronoun means what was measured last. */
+    PRONOUNS,
+    /** Counted things that are weighed on camera keep their count. */
+    WEIGHED_PIECES,
+    /** A bare number may go on with the minutes or degrees said before it. */
+    LEFT_OUT_UNITS,
+    /** "an hour ago", "have a peek at twenty": times that set nothing. */
+    PASSING_TIMES,
+    /** "one eighty for forty minutes": heat and time side by side explain each other. */
+    HEAT_AND_TIME,
+    /** Whose oven and whose time a story's figure is, and where the talk comes back from it. */
+    HERE_AND_NOW,
+    /** Oven temperatures are listened for. */
+    OVENS,
+    /** Times are listened for. */
+    TIMES,
+    /** Sizes of tins are listened for. */
+    TINS,
+    /** How much it makes is listened for. */
+    YIELDS
 }

@@ -91,13 +91,13 @@ public final class QuantityListener {
     /** "an egg", "the zest of a lemon": one of what is counted. */
     private Supplier<Optional<SpokenQuantity>> one(int at) {
         return () -> names.at(at + 1)
+                .filter(name -> words.on(Mechanism.ONE_BY_ARTICLE))
                 .filter(name -> words.text(at).equals("a") || words.text(at).equals("an"))
                 .filter(name -> !LIKENING.contains(words.text(at - 1))
                         && !words.text(at - 2).equals("size"))
                 .filter(name -> name.inRecipe() && counted.containsAll(name.lines()))
                 .filter(name -> words.text(name.end() - 1).equals(Words.singular(words.text(name.end() - 1))))
-                .map(name -> new SpokenQuantity(
-                        at, at + 1, Amount.of(1), Optional.empty(), SpokenQuantity.Manner.BARE, Optional.empty()));
+                .map(name -> SpokenQuantity.of(at, at + 1, Amount.of(1), SpokenQuantity.Manner.BARE));
     }
 
     /** "one, two, three": each number one more than the one right before it. */
@@ -158,7 +158,8 @@ public final class QuantityListener {
     private boolean isPronoun(SpokenQuantity said) {
         if (said.manner() != SpokenQuantity.Manner.BARE
                 || said.end() != said.start() + 1
-                || !words.text(said.start()).equals("one")) {
+                || !words.text(said.start()).equals("one")
+                || !words.on(Mechanism.ONE_AS_PRONOUN)) {
             return false;
         }
         String before = words.text(said.start() - 1);

@@ -39,21 +39,21 @@ public final class WordStream {
     public static WordStream of(List<Narration> narrations, Set<Mechanism> mechanisms) {
         List<Token> tokens = new ArrayList<>();
         for (Narration narration : narrations) {
-            append(narration, tokens);
+            append(narration, tokens, mechanisms.contains(Mechanism.OVER_CUES));
         }
         Set<Mechanism> own = EnumSet.noneOf(Mechanism.class);
         own.addAll(mechanisms);
         return new WordStream(List.copyOf(narrations), List.copyOf(tokens), tokens.size(), own);
     }
 
-    private static void append(Narration narration, List<Token> tokens) {
+    private static void append(Narration narration, List<Token> tokens, boolean overCues) {
         boolean border = true;
         boolean wall = true;
         String speaker = "";
         Duration last = Duration.ZERO;
         for (int c = 0; c < narration.cues().size(); c++) {
             Cue cue = narration.cues().get(c);
-            wall |= !cue.speaker().orElse(speaker).equals(speaker);
+            wall |= !overCues || !cue.speaker().orElse(speaker).equals(speaker);
             speaker = cue.speaker().orElse(speaker);
             for (int w = 0; w < cue.words().size(); w++) {
                 Word word = cue.words().get(w);
