@@ -57,8 +57,7 @@ final class Settling {
                 .mapToInt(Mention::start)
                 .min()
                 .orElse(0);
-        boolean lastWord = standing.stream()
-                .filter(entry -> entry != last)
+        boolean lastWord = standing.subList(0, standing.size() - 1).stream()
                 .flatMap(entry -> entry.mentions().stream())
                 .allMatch(mention -> mention.start() < own.get(0).start());
         return lastWord && own.get(1).start() - first <= ONE_BREATH;
