@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -26,6 +27,8 @@ final class Attacher {
 
     private final Hearing heard;
     private final Roles roles;
+    private final LateRepairs late;
+    private final Prescriptions prescriptions;
     private final Mentions mentions;
     private final CarriedUnits units;
     private final LineScores scores;
@@ -36,10 +39,12 @@ final class Attacher {
     Attacher(Hearing heard) {
         this.heard = heard;
         this.roles = new Roles(heard);
+        this.late = new LateRepairs(heard);
+        this.prescriptions = new Prescriptions(heard);
         this.mentions = new Mentions(heard);
         this.units = new CarriedUnits(heard, mentions);
-        this.scores = new LineScores(heard, roles, mentions, units);
-        this.weighed = new WeighedPieces(heard, roles, mentions);
+        this.scores = new LineScores(heard, mentions, units);
+        this.weighed = new WeighedPieces(heard, mentions);
     }
 
     /** Takes the amounts in the order of the stream. */
@@ -88,7 +93,7 @@ final class Attacher {
     }
 
     private void keep(Place place, boolean provisional) {
-        if (!roles.isPrescribed(place.said())) {
+        if (!prescriptions.isOne(place.said())) {
             scores.taken(place.name(), place.said());
         }
         if (!place.inRecipe()) {
@@ -103,7 +108,7 @@ final class Attacher {
             heard.trail.note(said.start(), "what the " + heard.lineName(place.line()) + " weighed, which are counted");
             return;
         }
-        if (roles.isCitation(said, mentions.of(place.line()))) {
+        if (late.isCitation(said, mentions.of(place.line()))) {
             heard.trail.note(said.start(), "what was said before, spoken of again");
             return;
         }
@@ -116,7 +121,7 @@ final class Attacher {
                 assumed,
                 role(said, quantity, place.line()),
                 place.score(),
-                provisional || roles.isPrescribed(said));
+                provisional || prescriptions.isOne(said));
         mentions.add(mention);
     }
 
@@ -147,7 +152,7 @@ final class Attacher {
     /** "… two hundred and twenty grams of it": more said of what was measured last, however far back its name is. */
     private Optional<Place> pointedAt(SpokenQuantity said) {
         Optional<Mention> last = mentions.last().filter(before -> said.start() - before.end() <= POINTING_REACH);
-        if (last.isEmpty() || !Scoring.pointsBack(said, heard)) {
+        if (last.isEmpty() || !heard.on(Mechanism.PRONOUNS) || !Scoring.pointsBack(said, heard)) {
             return Optional.empty();
         }
         heard.trail.linked(said, "it points back at what was measured last");
@@ -193,7 +198,7 @@ final class Attacher {
 
     private Role role(SpokenQuantity said, Quantity quantity, int line) {
         List<Mention> own = mentions.of(line);
-        return own.isEmpty() ? Role.STATES : roles.of(said, quantity, own);
+        return own.isEmpty() ? Role.STATES : roles.of(new Further(said, quantity, own));
     }
 
     Mentions mentions() {

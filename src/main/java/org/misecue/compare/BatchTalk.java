@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import tech.units.indriya.function.RationalNumber;

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import tech.units.indriya.function.RationalNumber;

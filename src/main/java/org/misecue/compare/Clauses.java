@@ -50,22 +50,30 @@ final class Clauses {
         if (the && CAUSING.contains(heard.words.text(name.start() - 2))) {
             return true;
         }
-        for (int at = name.start() - 2; at >= name.start() - PURPOSE_REACH; at--) {
-            if (heard.words.border(at + 1)) {
-                return false;
-            }
+        int to = lastTo(name.start(), heard);
+        boolean verb = the || to == name.start() - 2;
+        return to < name.start() && verb && isPurpose(to, heard);
+    }
+
+    /** The "to" within reach of a name, in its clause; the name itself where there is none. */
+    private static int lastTo(int name, Hearing heard) {
+        for (int at = name - 2; at >= name - PURPOSE_REACH && !heard.words.border(at + 1); at--) {
             if (heard.words.text(at).equals("to")) {
-                String before = heard.words.text(at - 1);
-                boolean verb = at == name.start() - 2 || THE.contains(heard.words.text(name.start() - 1));
-                return verb
-                        && !heard.words.border(at)
-                        && !DOING.contains(heard.words.text(at + 1))
-                        && !BEFORE_DOING.contains(before)
-                        && !(before.equals("is") && AIMS.contains(heard.words.text(at - 2)))
-                        && !OPENING.contains(before);
+                return at;
             }
         }
-        return false;
+        return name;
+    }
+
+    /** "to make", behind words that don't tell what is done now: "I'm going to add" is no purpose. */
+    private static boolean isPurpose(int to, Hearing heard) {
+        String before = heard.words.text(to - 1);
+        boolean aim = before.equals("is") && AIMS.contains(heard.words.text(to - 2));
+        return !heard.words.border(to)
+                && !DOING.contains(heard.words.text(to + 1))
+                && !BEFORE_DOING.contains(before)
+                && !OPENING.contains(before)
+                && !aim;
     }
 
     /** "the one we put in milk in summer": what is done with it on other days. */

@@ -10,6 +10,7 @@ import org.misecue.narration.Narration;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 
@@ -114,7 +115,7 @@ public final class Comparer {
             return;
         }
         if (said.manner() == Manner.PERCENT || (said.manner() == Manner.SHARE && !Sharing.isPieceOfOne(said, heard))) {
-            if (Roles.isOnlyPart(said, heard)) {
+            if (Sharing.isOnlyPart(said, heard)) {
                 attacher.takeOnly(said);
             } else {
                 pointing.takeShare(said);

@@ -3,14 +3,12 @@ package org.misecue.compare;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.misecue.quantity.Quantity;
 import org.misecue.recipe.Setting;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
-import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -39,17 +37,10 @@ final class DurationMatch {
 
     private static final double AS_WRITTEN = 0.2;
     private static final int AT_ONCE = 6;
-    private static final int NAMED_BEFORE = 20;
-    private static final int NAMED_BEHIND = 8;
-    private static final double NAMED = 0.15;
     private static final double LATER = 0.8;
     private static final double FIRST = 0.5;
     private static final double NEXT = 0.3;
-    private static final int ORDINAL_REACH = 14;
     private static final int REPEAT_REACH = 20;
-    private static final int MORE_REACH = 4;
-    private static final Set<String> NOT_TELLING =
-            Words.set("minute hour out oven bake leave rest stand cool cover chill");
 
     /** {@link #farOff} of a time that is twice the other. */
     private static final double TWICE = 0.25;
@@ -59,6 +50,8 @@ final class DurationMatch {
     private final Hearing heard;
     private final Surroundings around;
     private final List<Setting> durations;
+    private final StepWords step;
+    private final TimeOrder order;
     private Optional<Last> last = Optional.empty();
 
     /** The time that found its setting last. */
@@ -68,6 +61,8 @@ final class DurationMatch {
         this.heard = heard;
         this.around = around;
         this.durations = durations;
+        this.step = new StepWords(heard);
+        this.order = new TimeOrder(heard, durations);
     }
 
     /**
@@ -96,7 +91,7 @@ final class DurationMatch {
 
     /** "I'd say two hours, so two hours, covered". */
     private boolean isAtOnce(SpokenQuantity said) {
-        return last.filter(one -> said.start() - one.words().end() <= AT_ONCE).isPresent() && !isMore(said);
+        return last.filter(one -> said.start() - one.words().end() <= AT_ONCE).isPresent() && !order.isMore(said);
     }
 
     private boolean isWritten(Optional<Setting> setting, Quantity quantity) {
@@ -106,11 +101,11 @@ final class DurationMatch {
     private Optional<Setting> best(SpokenQuantity said, Quantity quantity, Guess guess, Predicate<Setting> isSaid) {
         return durations.stream()
                 .filter(setting -> isPossible(quantity, setting, said)
-                        && !(isFirstPart(said) && later(setting).isEmpty()))
+                        && !(order.isFirstPart(said) && order.later(setting).isEmpty()))
                 .filter(setting -> guess.isUntold()
                         ? isNext(setting, said, isSaid)
                         : guess.allows(fits(setting, said, quantity), Purpose.of(setting)))
-                .filter(setting -> isBorneOut(setting, said) && (!isPerSide(said) || isPerSide(setting)))
+                .filter(setting -> isBorneOut(setting, said) && (!isPerSide(said) || step.isPerSide(setting)))
                 .max(Comparator.comparingDouble(
                         setting -> score(setting, said, quantity, isSaid) + written(setting, quantity, guess, isSaid)));
     }
@@ -149,14 +144,14 @@ final class DurationMatch {
 
     /** The time of the step that is on, or "half an hour more" behind another time. */
     private boolean isNext(Setting setting, SpokenQuantity said, Predicate<Setting> isSaid) {
-        return away(setting, said) <= 1 || (isMore(said) && follows(setting, isSaid));
+        return away(setting, said) <= 1 || (order.isMore(said) && order.follows(setting, isSaid));
     }
 
     /** Words that fit any waiting ("leave it") tell little while another step is on. */
     private boolean isBorneOut(Setting setting, SpokenQuantity said) {
         return away(setting, said) <= 1
-                || named(setting, said) >= 2 * NAMED
-                || isMore(said)
+                || step.named(setting, said) >= 2 * StepWords.NAMED
+                || order.isMore(said)
                 || Purpose.of(setting).named(said, around) >= TELLING
                 || HeatAndTime.isTimeBesideHeat(said, heard);
     }
@@ -164,22 +159,12 @@ final class DurationMatch {
     /** A figure that is written as it was said needs less telling, if it is told at all. */
     private double fits(Setting setting, SpokenQuantity said, Quantity quantity) {
         double fits = fits(Purpose.of(setting), said);
-        if (Purpose.of(setting) == Purpose.REST && isLeftToCool(setting)) {
+        if (Purpose.of(setting) == Purpose.REST && step.isLeftToCool(setting)) {
             fits = Math.max(fits, fits(Purpose.COOL, said));
         }
         return isAsWritten(quantity, setting) && away(setting, said) <= 1 && fits >= TELLING / 2
                 ? fits + AS_WRITTEN
                 : fits;
-    }
-
-    /** "turn out onto a rack and leave for 1 hour, until cold". */
-    private boolean isLeftToCool(Setting setting) {
-        if (setting.step() == 0) {
-            return false;
-        }
-        Set<String> step =
-                Words.content(heard.recipe.steps().get(setting.step() - 1).text());
-        return step.contains("cold") || step.contains("cool");
     }
 
     /** The figure is the best hint where no words tell more; and nobody gives a setting a second figure for nothing. */
@@ -192,11 +177,6 @@ final class DurationMatch {
 
     private boolean isPerSide(SpokenQuantity said) {
         return heard.phrases.endAt(Kind.PER_SIDE, said.end()).isPresent();
-    }
-
-    private boolean isPerSide(Setting setting) {
-        return setting.step() > 0
-                && heard.recipe.steps().get(setting.step() - 1).text().contains(" side");
     }
 
     private boolean isAsWritten(Quantity quantity, Setting setting) {
@@ -219,83 +199,23 @@ final class DurationMatch {
     }
 
     private int away(Setting setting, SpokenQuantity said) {
-        int step = heard.stepAt(said.start());
-        return step == 0 ? 1 : Math.abs(step - setting.step());
+        int on = heard.stepAt(said.start());
+        return on == 0 ? 1 : Math.abs(on - setting.step());
     }
 
     private double score(Setting setting, SpokenQuantity said, Quantity quantity, Predicate<Setting> isSaid) {
         int away = away(setting, said);
         double score = away == 0 ? 1.2 : away == 1 ? 0.6 : 0;
-        score += fits(Purpose.of(setting), said) + named(setting, said);
-        boolean later = isMore(said)
-                ? follows(setting, isSaid)
-                : isSecond(said) && !earlier(setting).isEmpty();
+        score += fits(Purpose.of(setting), said) + step.named(setting, said);
+        boolean later = order.isMore(said)
+                ? order.follows(setting, isSaid)
+                : order.isSecond(said) && !order.earlier(setting).isEmpty();
         score += later ? LATER : 0;
-        score += isNextInRecipe(setting) ? NEXT : 0;
-        score += !isSaid.test(setting) && earlier(setting).stream().allMatch(isSaid) ? FIRST : 0;
+        score += last.filter(one -> order.isNext(setting, one.setting())).isPresent() ? NEXT : 0;
+        score += !isSaid.test(setting) && order.earlier(setting).stream().allMatch(isSaid) ? FIRST : 0;
         double farOff = farOff(quantity, setting);
         score -= isSaid.test(setting) && farOff >= TWICE ? SAID_OTHERWISE : 0;
         return score - farOff;
-    }
-
-    /** "another ten": of two times for one purpose, the one behind that which was said already. */
-    private boolean isMore(SpokenQuantity said) {
-        return heard.phrases.within(Kind.MORE_OF_IT, said.start() - MORE_REACH, said.end() + 2);
-    }
-
-    private boolean isSecond(SpokenQuantity said) {
-        return heard.phrases.within(Kind.LATER_ONE, said.start() - ORDINAL_REACH, said.start());
-    }
-
-    private boolean follows(Setting setting, Predicate<Setting> isSaid) {
-        return !isSaid.test(setting) && earlier(setting).stream().anyMatch(isSaid);
-    }
-
-    /** "the first ten minutes" are a written time only where the recipe goes on with another. */
-    private boolean isFirstPart(SpokenQuantity said) {
-        return heard.phrases.endsBefore(Kind.FIRST_PART, said.start());
-    }
-
-    private boolean isNextInRecipe(Setting setting) {
-        return last.filter(one -> durations.indexOf(one.setting()) + 1 == durations.indexOf(setting))
-                .isPresent();
-    }
-
-    private List<Setting> later(Setting setting) {
-        return durations.subList(durations.indexOf(setting) + 1, durations.size()).stream()
-                .filter(later -> Purpose.of(later) == Purpose.of(setting))
-                .toList();
-    }
-
-    /** The times for the same purpose that the recipe has before. */
-    private List<Setting> earlier(Setting setting) {
-        return durations.subList(0, durations.indexOf(setting)).stream()
-                .filter(earlier -> Purpose.of(earlier) == Purpose.of(setting))
-                .toList();
-    }
-
-    /** Words of the step that states the time. */
-    private double named(Setting setting, SpokenQuantity said) {
-        if (setting.step() == 0) {
-            return 0;
-        }
-        Set<String> own =
-                Words.content(heard.recipe.steps().get(setting.step() - 1).text());
-        double named = 0;
-        for (int at = said.start() - NAMED_BEFORE; at < said.start(); at++) {
-            named += tells(own, at) ? NAMED : 0;
-        }
-        for (int at = said.end();
-                at < said.end() + NAMED_BEHIND && !heard.words.text(at).equals("then");
-                at++) {
-            named += tells(own, at) ? NAMED : 0;
-        }
-        return Math.min(4 * NAMED, named);
-    }
-
-    private boolean tells(Set<String> own, int at) {
-        String word = Words.singular(heard.words.text(at));
-        return own.contains(word) && !NOT_TELLING.contains(word);
     }
 
     private boolean isPossible(Quantity quantity, Setting setting, SpokenQuantity said) {

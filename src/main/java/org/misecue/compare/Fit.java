@@ -9,6 +9,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.QuantityWords;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -36,7 +37,9 @@ final class Fit {
         }
         Quantity written = line.quantity().get();
         Optional<Quantity> quantity = inUnits(said, line, carried);
-        if (quantity.isEmpty() || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
+        boolean bareWeight =
+                said.manner() == Manner.BARE && written.unit() != Unit.EACH && !heard.on(Mechanism.BARE_NUMBERS);
+        if (quantity.isEmpty() || bareWeight || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
             return IMPOSSIBLE;
         }
         double manner = carried.isPresent() && written.unit() != Unit.GRAM && written.unit() != Unit.MILLILITRE

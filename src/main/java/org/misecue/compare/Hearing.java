@@ -19,6 +19,7 @@ import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.NameListener;
 import org.misecue.spoken.Phrases;
@@ -46,7 +47,6 @@ final class Hearing {
     final Locators locators;
     final Trail trail = new Trail();
     private final Medium medium;
-    private final Set<Mechanism> mechanisms;
     private final Places<NameHit> namePlaces;
     private final byte[] passing;
     private final Places<SpokenQuantity> quantityPlaces;
@@ -55,22 +55,17 @@ final class Hearing {
 
     Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms, Medium medium) {
         this.medium = medium;
-        this.mechanisms = Set.copyOf(mechanisms);
         this.recipe = recipe;
-        this.words = WordStream.of(narrations);
+        this.words = WordStream.of(narrations, mechanisms);
         this.phrases = new Phrases(words);
-        List<NameHit> found = new NameListener(words, recipe, pantry, on(Mechanism.SOUND_ALIKES))
+        List<NameHit> found = new NameListener(words, recipe, pantry)
                 .all().stream()
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
         this.names = Narrowing.of(found, words, phrases);
         this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
-        this.quantities = new QuantityListener(
-                        words,
-                        names,
-                        new QuantityListener.Options(on(Mechanism.HEDGES), on(Mechanism.ASIDES), counted(recipe)))
-                .all();
+        this.quantities = new QuantityListener(words, names, counted(recipe)).all();
         this.quantityPlaces = Places.ofQuantities(quantities);
         this.alignment = Aligner.align(recipe, words, names);
         this.stepOfWord = stepsOf(alignment, words, medium);
@@ -100,11 +95,11 @@ final class Hearing {
                 .collect(Collectors.toSet());
     }
 
-    /** The step that is on at each word; spans and words are both in the order of the stream. */
+    /** The step that is on at each word, 0 where none is; spans and words are both in the order of the stream. */
     private static int[] stepsOf(Alignment alignment, WordStream words, Medium medium) {
         int[] steps = new int[words.size()];
         int span = 0;
-        for (int at = 0; at < words.size(); at++) {
+        for (int at = 0; at < words.size() && words.on(Mechanism.STEPS); at++) {
             while (span < alignment.spans().size()
                     && !alignment.spans().get(span).holds(words.at(at))) {
                 span++;
@@ -148,7 +143,7 @@ final class Hearing {
     }
 
     boolean on(Mechanism mechanism) {
-        return mechanisms.contains(mechanism);
+        return words.on(mechanism);
     }
 
     /** Cups and degrees Fahrenheit in the list mean an American kitchen; spoons are 5 and 15 ml in both. */

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
@@ -39,7 +40,7 @@ final class HeatAndTime {
                 heard.quantityBefore(said.start()).filter(one -> joins(heard, one.end(), said.start()));
         Optional<SpokenQuantity> behind =
                 heard.quantityFrom(said.end()).filter(one -> joins(heard, said.end(), one.start()));
-        return Stream.concat(before.stream(), behind.stream());
+        return heard.on(Mechanism.HEAT_AND_TIME) ? Stream.concat(before.stream(), behind.stream()) : Stream.empty();
     }
 
     /** The second of the two comes at once, or is joined by "at" or "for". */

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.Words;
@@ -33,6 +34,9 @@ final class HereAndNow {
 
     /** An aside whose story, condition or other time was about another figure. */
     boolean isAfterAll(SpokenQuantity said) {
+        if (!heard.on(Mechanism.HERE_AND_NOW)) {
+            return false;
+        }
         if (said.isAside(Aside.Kind.OTHER_TIME) && isToldOfNext(said)) {
             return true;
         }
@@ -88,7 +92,8 @@ final class HereAndNow {
 
     /** "my sister leaves hers three hours", "she'd had her oven at two hundred". */
     boolean isOfOthers(SpokenQuantity said) {
-        for (int at = said.start() - 1; at >= said.start() - CLAUSE && at >= 0; at--) {
+        int from = heard.on(Mechanism.HERE_AND_NOW) ? Math.max(0, said.start() - CLAUSE) : said.start();
+        for (int at = said.start() - 1; at >= from; at--) {
             String word = heard.words.text(at);
             if (SPEAKER.contains(word)) {
                 return false;

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -28,14 +29,14 @@ final class LeftOutUnit {
     private static final Set<String> TAKING = Set.of("took", "takes", "take", "needed", "needs", "got");
 
     private final Hearing heard;
-    private final Roles roles;
+    private final Repairs repairs;
     private final Map<Dimension, Last> last = new EnumMap<>(Dimension.class);
 
     private record Last(SpokenQuantity words, Unit unit) {}
 
     LeftOutUnit(Hearing heard) {
         this.heard = heard;
-        this.roles = new Roles(heard);
+        this.repairs = new Repairs(heard);
     }
 
     /** Remembers a time or temperature that was said with its unit, or whose unit is clear. */
@@ -45,7 +46,7 @@ final class LeftOutUnit {
 
     /** The unit of the time or temperature before a bare number that goes on with it. */
     Optional<Unit> unit(SpokenQuantity said) {
-        if (said.manner() != Manner.BARE || said.isAside()) {
+        if (said.manner() != Manner.BARE || said.isAside() || !heard.on(Mechanism.LEFT_OUT_UNITS)) {
             return Optional.empty();
         }
         if (isAhead(said) || isBaked(said)) {
@@ -68,7 +69,7 @@ final class LeftOutUnit {
             Optional<SpokenQuantity> next = heard.quantityFrom(before.end())
                     .filter(other -> other.start() - before.end() <= AHEAD_REACH)
                     .filter(other ->
-                            other.amount().equals(before.amount()) || roles.isRepaired(before.end(), other.start()));
+                            other.amount().equals(before.amount()) || repairs.isRepaired(before.end(), other.start()));
             if (next.isEmpty()) {
                 return false;
             }
@@ -109,7 +110,7 @@ final class LeftOutUnit {
                         || isTurned(said)
                         || takes
                         || PassingTime.is(said, heard)
-                        || roles.isRepaired(last.end(), said.start()));
+                        || repairs.isRepaired(last.end(), said.start()));
     }
 
     /** "then knock it back to two hundred". */

@@ -100,7 +100,7 @@ final class LineJudge {
         if (standing.size() != 2 || written.quantity().isEmpty()) {
             return standing;
         }
-        Optional<Quantity> sum = new Ledger(heard.household, Optional.empty())
+        Optional<Quantity> sum = new Reckoner(heard.household, Optional.empty())
                 .sum(standing.get(0).quantity(), standing.get(1).quantity());
         boolean adds = sum.filter(total -> !total.amount().hedged())
                 .filter(total -> judge.of(written.quantity().get(), total, Optional.empty()) == Verdict.AGREES)

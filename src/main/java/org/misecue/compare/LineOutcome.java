@@ -10,6 +10,7 @@ import org.misecue.narration.Clock;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import tech.units.indriya.function.RationalNumber;
 

@@ -30,8 +30,7 @@ record Mention(
         ADDS,
         CORRECTS,
         /** The same amount in another measure. */
-        RESTATES,
-        REFERS_BACK
+        RESTATES
     }
 
     Mention with(Quantity other) {

@@ -3,6 +3,7 @@ package org.misecue.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases;
 import org.misecue.spoken.Phrases.Kind;
@@ -23,6 +24,9 @@ final class Narrowing {
     private Narrowing() {}
 
     static List<NameHit> of(List<NameHit> names, WordStream words, Phrases phrases) {
+        if (!words.on(Mechanism.NARROWING)) {
+            return names;
+        }
         List<NameHit> narrowed = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             NameHit name = names.get(i);

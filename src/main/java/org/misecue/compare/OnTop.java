@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import tech.units.indriya.function.RationalNumber;
@@ -18,7 +19,8 @@ final class OnTop {
 
     /** What was added; empty where the scales show one thing alone. */
     static Optional<SpokenQuantity> added(SpokenQuantity said, Mentions mentions, Hearing heard) {
-        boolean reads = heard.phrases.within(Kind.SCALES_READ, said.start() - READS_REACH, said.start());
+        boolean reads = heard.on(Mechanism.SCALES)
+                && heard.phrases.within(Kind.SCALES_READ, said.start() - READS_REACH, said.start());
         if (!reads) {
             return Optional.empty();
         }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.QuantityWords;
@@ -59,7 +60,7 @@ final class Packs {
         boolean ofThem = said.manner() == Manner.BARE
                 && heard.words.text(said.end()).equals("of")
                 && Set.of("them", "those", "these").contains(heard.words.text(said.end() + 1));
-        if (!heard.on(Mechanism.PACKS) || (said.manner() != Manner.PACKED && !ofThem)) {
+        if (!heard.on(Mechanism.COUNTED_PACKS) || (said.manner() != Manner.PACKED && !ofThem)) {
             return Optional.empty();
         }
         return heard.packBefore(said.start())
@@ -73,7 +74,7 @@ final class Packs {
     static Optional<SpokenQuantity> each(SpokenQuantity said, Hearing heard) {
         int each = said.end();
         OptionalInt whole = heard.phrases.lastWithin(Kind.WHOLE_AFTER, each, each + WHOLE_REACH);
-        if (!heard.on(Mechanism.PACKS)
+        if (!heard.on(Mechanism.COUNTED_PACKS)
                 || said.manner() != Manner.MEASURED
                 || !heard.words.text(each).equals("each")
                 || whole.isEmpty()) {
@@ -110,7 +111,7 @@ final class Packs {
 
     /** "two tubs of two hundred and eighty". */
     static Optional<SpokenQuantity> ofSize(SpokenQuantity said, Hearing heard) {
-        if (!heard.on(Mechanism.PACKS)
+        if (!heard.on(Mechanism.COUNTED_PACKS)
                 || said.manner() != Manner.PACKED
                 || !heard.words.text(said.end()).equals("of")) {
             return Optional.empty();

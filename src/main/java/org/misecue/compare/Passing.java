@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.Set;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Words;
 
@@ -16,6 +17,8 @@ final class Passing {
     private static final Set<String> PREPOSITIONS_OF = Set.of("of", "in", "from", "with");
     private static final Set<String> DETERMINERS =
             Words.set("the your my our that this any more some plain all an a its their own");
+    private static final Set<String> SHARES = Set.of("percent", "%", "cent", "size", "instead", "out", "top");
+    private static final Set<String> BASES = Set.of("what", "whatever", "own", "times");
     private static final Set<String> BRINGS_WITH = Set.of("in", "and", "then", "so", "now", "along", "start", "begin");
 
     private Passing() {}
@@ -23,25 +26,15 @@ final class Passing {
     /** "two percent of the flour", "half what the milk was", "on top of the sugar". */
     private static boolean isBase(String before, Hearing heard, int at) {
         String twoBefore = heard.words.text(at - 1);
-        return (before.equals("of") || before.equals("on"))
-                        && (twoBefore.equals("percent")
-                                || twoBefore.equals("size")
-                                || twoBefore.equals("instead")
-                                || twoBefore.equals("out")
-                                || twoBefore.equals("%")
-                                || twoBefore.equals("cent")
-                                || twoBefore.equals("top"))
-                || before.equals("what")
-                || before.equals("whatever")
-                || before.equals("own")
-                || before.equals("times");
+        boolean ofShare = (before.equals("of") || before.equals("on")) && SHARES.contains(twoBefore);
+        return ofShare || BASES.contains(before);
     }
 
     /** Whether it is only what another amount is reckoned by: "two percent of the flour", "the same as the sugar". */
     static boolean isMeasure(NameHit name, Hearing heard) {
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.text(at);
-        return before.equals("as") && heard.words.text(at - 1).equals("same") || isBase(before, heard, at);
+        return (before.equals("as") && heard.words.text(at - 1).equals("same")) || isBase(before, heard, at);
     }
 
     /** "just the plain, no semolina": what does not go in is not measured. */
@@ -72,10 +65,9 @@ final class Passing {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
             return false;
         }
-        if (heard.toldElsewhere(name)
-                || Clauses.isRefused(name, heard)
-                || Clauses.isPurpose(name, heard)
-                || Clauses.isTold(name, heard)) {
+        boolean toldOf =
+                heard.on(Mechanism.PURPOSES) && (Clauses.isPurpose(name, heard) || Clauses.isTold(name, heard));
+        if (toldOf || heard.toldElsewhere(name) || Clauses.isRefused(name, heard)) {
             return true;
         }
         int at = beforeDeterminer(name.start() - 1, heard);

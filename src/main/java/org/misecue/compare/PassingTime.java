@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.EnumSet;
 import java.util.Set;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 
@@ -22,12 +23,15 @@ final class PassingTime {
     private PassingTime() {}
 
     static boolean is(SpokenQuantity said, Hearing heard) {
-        return heard.phrases.endsBefore(Kind.PASSING_TIME_BEFORE, said.start())
-                || heard.phrases.endAt(Kind.PASSING_TIME_AFTER, said.end()).isPresent()
-                || isOffered(said, heard)
-                || isLook(said, heard)
-                || isErrand(said, heard)
-                || isIfNeeded(said, heard);
+        return heard.on(Mechanism.PASSING_TIMES)
+                && (heard.phrases.endsBefore(Kind.PASSING_TIME_BEFORE, said.start())
+                        || heard.phrases
+                                .endAt(Kind.PASSING_TIME_AFTER, said.end())
+                                .isPresent()
+                        || isOffered(said, heard)
+                        || isLook(said, heard)
+                        || isErrand(said, heard)
+                        || isIfNeeded(said, heard));
     }
 
     /** "you could also leave it overnight". */

@@ -13,6 +13,7 @@ import org.misecue.quantity.Unit;
 import org.misecue.recipe.Setting;
 import org.misecue.recipe.Setting.Kind;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 
@@ -97,8 +98,17 @@ final class SettingListener {
 
     private List<Setting> settings(Kind kind) {
         return heard.recipe.allSettings().stream()
-                .filter(setting -> setting.kind() == kind)
+                .filter(setting -> setting.kind() == kind && heard.on(mechanism(kind)))
                 .toList();
+    }
+
+    private static Mechanism mechanism(Kind kind) {
+        return switch (kind) {
+            case OVEN_TEMPERATURE -> Mechanism.OVENS;
+            case DURATION -> Mechanism.TIMES;
+            case PAN -> Mechanism.TINS;
+            case YIELD -> Mechanism.YIELDS;
+        };
     }
 
     private void keep(Setting setting, Said one) {

@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 
@@ -23,12 +24,12 @@ final class SettingRoles {
     private static final int FAN_REACH = 4;
 
     private final Hearing heard;
-    private final Roles roles;
+    private final Repairs repairs;
     private final Tally tally;
 
     SettingRoles(Hearing heard) {
         this.heard = heard;
-        this.roles = new Roles(heard);
+        this.repairs = new Repairs(heard);
         this.tally = new Tally(heard);
     }
 
@@ -44,7 +45,7 @@ final class SettingRoles {
         }
         int from = Math.max(last.end(), endBefore(said));
         boolean near = said.start() - last.end() < REPAIR_REACH;
-        return near && roles.isRepaired(from, said.start()) ? Role.CORRECTS : Role.STATES;
+        return near && repairs.isRepaired(from, said.start()) ? Role.CORRECTS : Role.STATES;
     }
 
     private boolean isLate(SpokenQuantity said) {

@@ -11,6 +11,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Setting;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import tech.units.indriya.function.RationalNumber;
 

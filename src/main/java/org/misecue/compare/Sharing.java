@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
 
 /** One amount for several ingredients: "225 each of butter, sugar and flour", "butter and sugar, 100 grams of each". */
@@ -40,6 +42,12 @@ final class Sharing {
     static boolean isPieceOfOne(SpokenQuantity said, Hearing heard) {
         int at = heard.words.text(said.end()).equals("of") ? said.end() + 1 : said.end();
         return ARTICLES.contains(heard.words.text(at)) && (isCounted(at + 1, heard) || isPieceWord(at + 1, heard));
+    }
+
+    /** "four tablespoons in the dish, only half of that goes on". */
+    static boolean isOnlyPart(SpokenQuantity share, Hearing heard) {
+        return share.manner() == Manner.SHARE
+                && heard.words.text(share.start() - 1).equals("only");
     }
 
     private static boolean isCounted(int from, Hearing heard) {

@@ -7,6 +7,7 @@ import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -18,14 +19,14 @@ final class WeighedPieces {
     private static final int WEIGHING_REACH = 45;
 
     private final Hearing heard;
-    private final Roles roles;
+    private final Repairs repairs;
     private final Mentions mentions;
     private final Map<Integer, Quantity> weighed = new HashMap<>();
     private int lastWeighing;
 
-    WeighedPieces(Hearing heard, Roles roles, Mentions mentions) {
+    WeighedPieces(Hearing heard, Mentions mentions) {
         this.heard = heard;
-        this.roles = roles;
+        this.repairs = new Repairs(heard);
         this.mentions = mentions;
     }
 
@@ -44,7 +45,7 @@ final class WeighedPieces {
                 heard.namesIn(said.end(), said.end() + (of ? 4 : 1)).stream().anyMatch(NameHit::inRecipe);
         boolean heavy = said.unit().map(Unit::dimension).equals(Optional.of(Dimension.MASS))
                 || (said.manner() == Manner.BARE && said.isAtLeast(Rationals.of(20)));
-        if (named || !heavy) {
+        if (named || !heavy || !heard.on(Mechanism.WEIGHED_PIECES)) {
             return false;
         }
         Optional<Mention> counted = mentions.last()
@@ -57,7 +58,7 @@ final class WeighedPieces {
         boolean cue = heard.phrases.within(Kind.WEIGHS, said.start() - 14, said.start() + 1)
                 || (lastWeighing > 0
                         && said.start() - lastWeighing <= WEIGHING_REACH
-                        && roles.isRepaired(lastWeighing, said.start()));
+                        && repairs.isRepaired(lastWeighing, said.start()));
         boolean theirs = heard.words.normal(said.start() - 5, said.start()).contains("your");
         if (counted.isEmpty() || !cue || theirs) {
             return false;
@@ -71,7 +72,8 @@ final class WeighedPieces {
 
     /** Eggs that are counted in the list and weighed on camera: the weight may be what other things are measured by. */
     boolean isWeighing(Quantity quantity, int line) {
-        return quantity.dimension() == Dimension.MASS
+        return heard.on(Mechanism.WEIGHED_PIECES)
+                && quantity.dimension() == Dimension.MASS
                 && heard.lines
                         .get(line)
                         .quantity()

@@ -61,7 +61,7 @@ final class Foods {
                 lines.stream().map(line -> pantry.find(line.ingredient())).toList();
         List<NameHit> hits = new NameListener(words, recipe, pantry).all();
         this.names = Places.ofNames(hits);
-        this.amounts = new QuantityListener(words, hits, new QuantityListener.Options(true, false)).all();
+        this.amounts = new QuantityListener(words, hits, Set.of()).allNumbers();
         this.amountPlaces = Places.ofQuantities(amounts);
     }
 

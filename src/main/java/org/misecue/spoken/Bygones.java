@@ -36,6 +36,11 @@ final class Bygones implements Asides.AsideRule {
     }
 
     @Override
+    public Mechanism mechanism() {
+        return Mechanism.BYGONES;
+    }
+
+    @Override
     public Optional<Aside> of(SpokenQuantity said) {
         if (isWasted(said)) {
             return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "wasted, not used"));
@@ -134,16 +139,20 @@ final class Bygones implements Asides.AsideRule {
         return false;
     }
 
+    /** Whether the talk comes back to the speaker's own bake. */
     private boolean isOurs(int from, int to) {
         for (int at = from; at < to; at++) {
             String word = words.text(at);
-            if (word.equals("i") || word.equals("we") || word.startsWith("i'") || BACK.contains(word)) {
-                // The pointer of the first part is no way back: "… of this, … of that".
-                if (!(word.equals("this") && words.text(at - 1).equals("of"))) {
-                    return true;
-                }
+            boolean ours = SPEAKER.contains(word) || word.startsWith("i'") || BACK.contains(word);
+            if (ours && !isOfThis(at)) {
+                return true;
             }
         }
         return false;
+    }
+
+    /** The pointer of a part is no way back: "… of this, … of that". */
+    private boolean isOfThis(int at) {
+        return words.text(at).equals("this") && words.text(at - 1).equals("of");
     }
 }

@@ -46,6 +46,11 @@ final class CountedThings implements Asides.AsideRule {
     }
 
     @Override
+    public Mechanism mechanism() {
+        return Mechanism.COUNTED_THINGS;
+    }
+
+    @Override
     public Optional<Aside> of(SpokenQuantity said) {
         if (said.manner() != Manner.BARE) {
             return Optional.empty();

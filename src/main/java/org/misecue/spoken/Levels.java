@@ -20,6 +20,11 @@ final class Levels implements Asides.AsideRule {
     }
 
     @Override
+    public Mechanism mechanism() {
+        return Mechanism.LEVELS;
+    }
+
+    @Override
     public Optional<Aside> of(SpokenQuantity said) {
         return said.manner() == Manner.BARE && isLevel(said)
                 ? Optional.of(Aside.of(Aside.Kind.LEVEL, "a temperature or a time"))

@@ -40,11 +40,14 @@ public final class NumberGrammar {
     }
 
     private Optional<SpokenNumber> longestAt(int start) {
-        if (words.text(start).equals("between")) {
+        if (words.text(start).equals("between") && words.on(Mechanism.RANGES)) {
             return between(start);
         }
         Optional<SpokenNumber> first = one(start);
         if (first.isEmpty()) {
+            return first;
+        }
+        if (!words.on(Mechanism.RANGES)) {
             return first;
         }
         if (!BETWEEN.contains(words.text(first.get().end()))) {

@@ -19,6 +19,11 @@ final class Prices implements Asides.AsideRule {
     }
 
     @Override
+    public Mechanism mechanism() {
+        return Mechanism.PRICES;
+    }
+
+    @Override
     public Optional<Aside> of(SpokenQuantity said) {
         return isMoney(said) ? Optional.of(Aside.of(Aside.Kind.PRICE, "a price")) : Optional.empty();
     }
@@ -58,7 +63,7 @@ final class Prices implements Asides.AsideRule {
     }
 
     int end(SpokenQuantity said) {
-        if (!isMoney(said)) {
+        if (!isMoney(said) || !words.on(mechanism())) {
             return said.end();
         }
         int end = isPence(words.text(said.end())) ? said.end() + 1 : said.end();

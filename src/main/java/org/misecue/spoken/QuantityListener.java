@@ -14,22 +14,6 @@ import tech.units.indriya.function.RationalNumber;
 /** Finds every quantity in the stream, hedged as the speaker hedges it, asides marked with their reason. */
 public final class QuantityListener {
 
-    /**
-     * What is listened for besides the amounts themselves.
-     *
-     * @param hedges whether a hedge makes an amount an approximate one
-     * @param asides whether amounts that measure nothing here are marked
-     * @param counted the lines of the recipe that are counted, so that "an egg" is one
-     */
-    public record Options(boolean hedges, boolean asides, Set<Integer> counted) {
-        static final Options ALL = new Options(true, true);
-
-        /** For talk of which no recipe is at hand. */
-        public Options(boolean hedges, boolean asides) {
-            this(hedges, asides, Set.of());
-        }
-    }
-
     private static final RationalNumber MOST_COUNTED = Rationals.of(10);
     private static final int LONGEST_HEDGE = 4;
     private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
@@ -48,7 +32,7 @@ public final class QuantityListener {
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
     private final WordStream words;
-    private final Options options;
+    private final Set<Integer> counted;
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
@@ -56,14 +40,18 @@ public final class QuantityListener {
 
     /** For a stream whose names nobody has looked for. */
     public QuantityListener(WordStream words) {
-        this(words, List.of(), Options.ALL);
+        this(words, List.of(), Set.of());
     }
 
-    /** Knowing the names, a number that counts something else is told from one that counts an ingredient. */
-    public QuantityListener(WordStream words, List<NameHit> names, Options options) {
+    /**
+     * Knowing the names, a number that counts something else is told from one that counts an ingredient.
+     *
+     * @param counted the lines of the recipe that are counted, so that "an egg" is one
+     */
+    public QuantityListener(WordStream words, List<NameHit> names, Set<Integer> counted) {
         this.words = words;
         this.names = Places.ofNames(names);
-        this.options = options;
+        this.counted = Set.copyOf(counted);
         this.grammar = new QuantityGrammar(words);
         this.phrases = new Phrases(words);
         this.asides = new Asides(words, phrases, names);
@@ -71,6 +59,15 @@ public final class QuantityListener {
 
     /** In the order of the stream; none overlap. */
     public List<SpokenQuantity> all() {
+        return listen(words.on(Mechanism.ASIDES));
+    }
+
+    /** The same, asides not told from the others: a price is an amount of pounds. */
+    public List<SpokenQuantity> allNumbers() {
+        return listen(false);
+    }
+
+    private List<SpokenQuantity> listen(boolean forAsides) {
         List<SpokenQuantity> all = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
@@ -79,8 +76,8 @@ public final class QuantityListener {
                 at++;
                 continue;
             }
-            SpokenQuantity said = options.hedges() ? hedged(found.get()) : found.get();
-            if (options.asides()) {
+            SpokenQuantity said = words.on(Mechanism.HEDGES) ? hedged(found.get()) : found.get();
+            if (forAsides) {
                 all.add(asideOf(said, all).map(said::asideBecause).orElse(said));
                 at = asides.end(said);
             } else {
@@ -94,13 +91,13 @@ public final class QuantityListener {
     /** "an egg", "the zest of a lemon": one of what is counted. */
     private Supplier<Optional<SpokenQuantity>> one(int at) {
         return () -> names.at(at + 1)
+                .filter(name -> words.on(Mechanism.ONE_BY_ARTICLE))
                 .filter(name -> words.text(at).equals("a") || words.text(at).equals("an"))
                 .filter(name -> !LIKENING.contains(words.text(at - 1))
                         && !words.text(at - 2).equals("size"))
-                .filter(name -> name.inRecipe() && options.counted().containsAll(name.lines()))
+                .filter(name -> name.inRecipe() && counted.containsAll(name.lines()))
                 .filter(name -> words.text(name.end() - 1).equals(Words.singular(words.text(name.end() - 1))))
-                .map(name -> new SpokenQuantity(
-                        at, at + 1, Amount.of(1), Optional.empty(), SpokenQuantity.Manner.BARE, Optional.empty()));
+                .map(name -> SpokenQuantity.of(at, at + 1, Amount.of(1), SpokenQuantity.Manner.BARE));
     }
 
     /** "one, two, three": each number one more than the one right before it. */
@@ -115,10 +112,10 @@ public final class QuantityListener {
         if (value.equals(Rationals.of(2)) && words.text(said.start() - 1).equals("one")) {
             return true;
         }
-        boolean counted = !before.isEmpty()
+        boolean onFromLast = !before.isEmpty()
                 && afterLinks(before.get(before.size() - 1).end()) == said.start()
                 && isOneMore(before.get(before.size() - 1), value);
-        return counted
+        return onFromLast
                 || grammar.at(afterLinks(said.end()))
                         .filter(next -> next.manner() == SpokenQuantity.Manner.BARE)
                         .flatMap(next -> next.amount().least())
@@ -141,10 +138,10 @@ public final class QuantityListener {
 
     /** "six and nine": the second age of a list is one too. */
     private Optional<Aside> asideOf(SpokenQuantity said, List<SpokenQuantity> before) {
-        if (options.asides() && isCounting(said, before)) {
+        if (words.on(Mechanism.COUNTING_ALOUD) && isCounting(said, before)) {
             return Optional.of(Aside.of(Aside.Kind.COUNT, "counting aloud"));
         }
-        if (!before.isEmpty() && options.asides()) {
+        if (!before.isEmpty()) {
             SpokenQuantity last = before.get(before.size() - 1);
             boolean listed = last.isAside(Aside.Kind.AGE)
                     && said.manner() == SpokenQuantity.Manner.BARE
@@ -161,7 +158,8 @@ public final class QuantityListener {
     private boolean isPronoun(SpokenQuantity said) {
         if (said.manner() != SpokenQuantity.Manner.BARE
                 || said.end() != said.start() + 1
-                || !words.text(said.start()).equals("one")) {
+                || !words.text(said.start()).equals("one")
+                || !words.on(Mechanism.ONE_AS_PRONOUN)) {
             return false;
         }
         String before = words.text(said.start() - 1);
@@ -177,7 +175,7 @@ public final class QuantityListener {
             String first = words.text(said.start() - 2);
             return !BEFORE_THE_ONE.contains(first);
         }
-        return next.equals("of") || !BEFORE_COUNT.contains(before) && !words.border(said.start());
+        return next.equals("of") || (!BEFORE_COUNT.contains(before) && !words.border(said.start()));
     }
 
     /** "this one", in one sentence: "fifty of that. One egg" counts. */

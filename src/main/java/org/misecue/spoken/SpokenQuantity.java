@@ -2,6 +2,7 @@ package org.misecue.spoken;
 
 import java.util.Optional;
 import org.misecue.quantity.Amount;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
 import tech.units.indriya.function.RationalNumber;
@@ -33,6 +34,17 @@ public record SpokenQuantity(
         SHARE,
         /** A percentage; the amount is its share of one. */
         PERCENT
+    }
+
+    /** With its unit; one of heat is an oven's. */
+    static SpokenQuantity measured(int start, int end, Amount amount, Unit unit) {
+        Manner manner = unit.dimension() == Dimension.TEMPERATURE ? Manner.HEAT : Manner.MEASURED;
+        return new SpokenQuantity(start, end, amount, Optional.of(unit), manner, Optional.empty());
+    }
+
+    /** Without a unit. */
+    static SpokenQuantity of(int start, int end, Amount amount, Manner manner) {
+        return new SpokenQuantity(start, end, amount, Optional.empty(), manner, Optional.empty());
     }
 
     public boolean isAside() {

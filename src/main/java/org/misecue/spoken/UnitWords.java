@@ -124,20 +124,28 @@ final class UnitWords {
     static Optional<Heard> at(WordStream words, int start) {
         String word = words.text(start);
         String next = words.text(start + 1);
-        if (SPOONS.contains(next) && (word.equals("tea") || word.equals("table"))) {
-            return Optional.of(new Heard(word.equals("tea") ? Unit.TEASPOON : Unit.TABLESPOON, start + 2));
-        }
-        if ((word.equals("fluid") || word.equals("fl")) && (next.startsWith("ounce") || next.equals("oz"))) {
-            return Optional.of(new Heard(Unit.FLUID_OUNCE, start + 2));
-        }
-        if (word.equals("milli") && next.startsWith("lit")) {
-            return Optional.of(new Heard(Unit.MILLILITRE, start + 2));
+        Optional<Heard> cut = words.on(Mechanism.CUT_UNITS) ? cut(word, next, start + 2) : Optional.empty();
+        if (cut.isPresent()) {
+            return cut;
         }
         if (word.equals("degrees") || word.equals("degree")) {
             return degrees(next, start + 2);
         }
         Unit unit = WORDS.get(word);
         return unit == null ? Optional.empty() : Optional.of(new Heard(unit, start + 1));
+    }
+
+    /** "tea spoon", "fluid ounces", "milli litres". */
+    private static Optional<Heard> cut(String word, String next, int end) {
+        if (SPOONS.contains(next) && (word.equals("tea") || word.equals("table"))) {
+            return Optional.of(new Heard(word.equals("tea") ? Unit.TEASPOON : Unit.TABLESPOON, end));
+        }
+        if ((word.equals("fluid") || word.equals("fl")) && (next.startsWith("ounce") || next.equals("oz"))) {
+            return Optional.of(new Heard(Unit.FLUID_OUNCE, end));
+        }
+        return word.equals("milli") && next.startsWith("lit")
+                ? Optional.of(new Heard(Unit.MILLILITRE, end))
+                : Optional.empty();
     }
 
     /** A spoon of no stated size: "a spoonful". */

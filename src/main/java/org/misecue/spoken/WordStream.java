@@ -2,6 +2,7 @@ package org.misecue.spoken;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.misecue.narration.Cue;
@@ -21,29 +22,38 @@ public final class WordStream {
     private final List<Narration> narrations;
     private final List<Token> tokens;
     private final int limit;
+    private final Set<Mechanism> mechanisms;
 
-    private WordStream(List<Narration> narrations, List<Token> tokens, int limit) {
+    private WordStream(List<Narration> narrations, List<Token> tokens, int limit, Set<Mechanism> mechanisms) {
         this.narrations = narrations;
         this.tokens = tokens;
         this.limit = limit;
+        this.mechanisms = mechanisms;
     }
 
     public static WordStream of(List<Narration> narrations) {
-        List<Token> tokens = new ArrayList<>();
-        for (Narration narration : narrations) {
-            append(narration, tokens);
-        }
-        return new WordStream(List.copyOf(narrations), List.copyOf(tokens), tokens.size());
+        return of(narrations, EnumSet.allOf(Mechanism.class));
     }
 
-    private static void append(Narration narration, List<Token> tokens) {
+    /** The same, to be listened to with only some of the mechanisms: for measuring, not for use. */
+    public static WordStream of(List<Narration> narrations, Set<Mechanism> mechanisms) {
+        List<Token> tokens = new ArrayList<>();
+        for (Narration narration : narrations) {
+            append(narration, tokens, mechanisms.contains(Mechanism.OVER_CUES));
+        }
+        Set<Mechanism> own = EnumSet.noneOf(Mechanism.class);
+        own.addAll(mechanisms);
+        return new WordStream(List.copyOf(narrations), List.copyOf(tokens), tokens.size(), own);
+    }
+
+    private static void append(Narration narration, List<Token> tokens, boolean overCues) {
         boolean border = true;
         boolean wall = true;
         String speaker = "";
         Duration last = Duration.ZERO;
         for (int c = 0; c < narration.cues().size(); c++) {
             Cue cue = narration.cues().get(c);
-            wall |= !cue.speaker().orElse(speaker).equals(speaker);
+            wall |= !overCues || !cue.speaker().orElse(speaker).equals(speaker);
             speaker = cue.speaker().orElse(speaker);
             for (int w = 0; w < cue.words().size(); w++) {
                 Word word = cue.words().get(w);
@@ -59,6 +69,11 @@ public final class WordStream {
                 wall |= split.endsSentence();
             }
         }
+    }
+
+    /** Whether the words are listened to with the mechanism. */
+    public boolean on(Mechanism mechanism) {
+        return mechanisms.contains(mechanism);
     }
 
     public List<Token> tokens() {
@@ -90,7 +105,7 @@ public final class WordStream {
 
     /** The same stream as if it ended at an index. */
     WordStream until(int end) {
-        return new WordStream(narrations, tokens, end);
+        return new WordStream(narrations, tokens, end, mechanisms);
     }
 
     /** The first sentence or turn that begins inside {@code (start, end)}; {@code end} where none does. */

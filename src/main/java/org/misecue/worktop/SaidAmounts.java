@@ -22,9 +22,6 @@ import org.misecue.spoken.WordStream;
 /** The amounts that are said in each cue of a narration, so that they can be found however they were said. */
 final class SaidAmounts {
 
-    /** What is an aside to a recipe may be just what an editor looks for. */
-    private static final QuantityListener.Options ALL_NUMBERS = new QuantityListener.Options(true, false);
-
     private final Map<Integer, List<SaidAmount>> byCue = new HashMap<>();
 
     private SaidAmounts() {}
@@ -32,7 +29,8 @@ final class SaidAmounts {
     static SaidAmounts in(Narration narration) {
         SaidAmounts said = new SaidAmounts();
         WordStream words = WordStream.of(List.of(narration));
-        for (SpokenQuantity heard : new QuantityListener(words, List.of(), ALL_NUMBERS).all()) {
+        // What is an aside to a recipe may be just what an editor looks for.
+        for (SpokenQuantity heard : new QuantityListener(words).allNumbers()) {
             said.add(heard, words, narration);
         }
         return said;

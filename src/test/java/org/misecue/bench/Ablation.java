@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 
 /** What each mechanism is worth: the figures with that one switched off, and how far they are from all on. */
 final class Ablation {
@@ -30,6 +30,7 @@ final class Ablation {
 
     private static final List<Column> COLUMNS = List.of(
             new Column("written", 3, score -> Score.accuracy(score.written())),
+            new Column("macro-F1", 3, score -> Score.macroF1(score.written())),
             new Column("dangerous", 0, score -> score.dangerous().size()),
             new Column("false alarms", 0, Score::falseAlarms),
             new Column("settings", 3, score -> Score.accuracy(score.settings())),
@@ -55,7 +56,7 @@ final class Ablation {
     }
 
     private static String line(String name, List<String> cells) {
-        StringBuilder line = new StringBuilder(String.format("%-16s", name));
+        StringBuilder line = new StringBuilder(String.format("%-20s", name));
         cells.forEach(cell -> line.append(String.format("%15s", cell)));
         return line.toString().stripTrailing();
     }

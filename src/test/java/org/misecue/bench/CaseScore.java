@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.misecue.compare.Mechanism;
 import org.misecue.notice.BadInput;
+import org.misecue.spoken.Mechanism;
 
 /**
  * One case, judged.

@@ -8,7 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -9,13 +9,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.compare.Comparer;
 import org.misecue.compare.Comparison;
-import org.misecue.compare.Mechanism;
 import org.misecue.narration.Cue;
 import org.misecue.narration.Narration;
 import org.misecue.narration.NarrationReader;
 import org.misecue.pantry.Pantry;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.RecipeReader;
+import org.misecue.spoken.Mechanism;
 
 /**
  * A folder with a recipe, a narration and the truth about every written quantity, read as an episode's files are.

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 
 /** Writes another amount into each agreeing line that is easy to change, one at a time: each must come out as differing. */
 final class Mutations {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 
 /**
  * Ten invented episodes whose speakers the program had not heard while it was made, with the truth about each written quantity

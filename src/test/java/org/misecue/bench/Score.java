@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.misecue.compare.Mechanism;
 import org.misecue.compare.Verdict;
+import org.misecue.spoken.Mechanism;
 
 /** The figures over many cases. */
 record Score(List<CaseScore> cases) {

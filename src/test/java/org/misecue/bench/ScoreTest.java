@@ -14,7 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.misecue.compare.Mechanism;
+import org.misecue.spoken.Mechanism;
 
 /** The scorer's rules on a case small enough to be scored by hand. */
 class ScoreTest {

@@ -67,6 +67,19 @@ class SentencesTest {
                             .collect(Collectors.joining());
         }
 
+        /** Whether what was found is what the row says must come out. */
+        boolean comesOut(Comparison found) {
+            return is(verdicts, found.written().stream().map(line -> line.verdict()
+                            .code()))
+                    && is(settings, found.settings().stream().map(setting -> setting.verdict()
+                            .code()))
+                    && is(unwritten, found.unwritten().stream().map(Unwritten::ingredient));
+        }
+
+        private static boolean is(@Nullable List<String> expected, Stream<String> actual) {
+            return expected == null || actual.toList().equals(expected);
+        }
+
         @Override
         public String toString() {
             return about + ": " + said;

@@ -1,0 +1,36 @@
+package org.misecue.compare;
+
+import java.util.Set;
+import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+
+/** Amounts that ought to be: they stand until somebody does otherwise. */
+final class Prescriptions {
+
+    private static final int STOCK_REACH = 6;
+    private static final int REACH = 7;
+    private static final Set<String> ARTICLES = Set.of("a", "an");
+
+    private final Hearing heard;
+
+    Prescriptions(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /** "it's supposed to be three", "the recipe says three", "I've always put three". */
+    boolean isOne(SpokenQuantity said) {
+        return heard.on(Mechanism.PRESCRIBED)
+                && (isOneByArticle(said)
+                        || heard.phrases.within(Kind.STOCK, said.end(), said.end() + STOCK_REACH)
+                        || heard.phrases.within(Kind.PRESCRIBED, said.start() - REACH, said.start()));
+    }
+
+    /** "an egg" may be any egg, until a number is said. */
+    private boolean isOneByArticle(SpokenQuantity said) {
+        return said.manner() == Manner.BARE
+                && ARTICLES.contains(heard.words.text(said.start()))
+                && said.end() == said.start() + 1;
+    }
+}

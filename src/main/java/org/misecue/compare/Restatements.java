@@ -1,0 +1,78 @@
+package org.misecue.compare;
+
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Quantity;
+import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
+
+/** One amount told twice: in another measure, as a share worked out, or more exactly. */
+final class Restatements {
+
+    private static final int POINTED_REACH = 14;
+    private static final int OTHER_WORDS = 6;
+    private static final int NARROWED_REACH = 10;
+    private static final Set<String> POINTERS = Set.of("that", "which");
+    private static final Set<String> EQUATING =
+            Words.set("which is that so about or roughly equals comes to works out at it about a be in around and");
+
+    private final Hearing heard;
+
+    Restatements(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /** "a heaped tablespoon, which is twenty five grams": one amount in two measures. */
+    boolean isInOtherWords(Further amount) {
+        if (amount.quantity().unit() == amount.last().quantity().unit() || !heard.on(Mechanism.OTHER_WORDS)) {
+            return false;
+        }
+        return isPointedAt(amount) || (amount.distance() <= OTHER_WORDS && isEquated(amount));
+    }
+
+    private boolean isPointedAt(Further amount) {
+        return heard.words.text(amount.start() - 1).equals("is")
+                && POINTERS.contains(heard.words.text(amount.start() - 2))
+                && amount.distance() <= POINTED_REACH
+                && heard.namesIn(amount.last().end(), amount.start()).isEmpty();
+    }
+
+    private boolean isEquated(Further amount) {
+        for (int at = amount.last().end(); at < amount.start(); at++) {
+            if (!EQUATING.contains(heard.words.text(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** "fifty grams is a whole cube, we take the half of it and that is twenty five": the rest is not used. */
+    boolean isShare(Further amount) {
+        Quantity whole = amount.last().quantity();
+        return heard.on(Mechanism.SHARES)
+                && amount.quantity().unit() == whole.unit()
+                && heard.quantitiesIn(amount.last().end(), amount.start()).stream()
+                        .filter(share -> share.manner() == Manner.SHARE)
+                        .anyMatch(share -> isShare(share, whole, amount.quantity()));
+    }
+
+    private static boolean isShare(SpokenQuantity share, Quantity whole, Quantity part) {
+        return share.amount()
+                .least()
+                .map(factor -> whole.amount().times(factor).least())
+                .equals(Optional.of(part.amount().least()));
+    }
+
+    /** "five or six tablespoons, let's say six": one of the range that was just told. */
+    boolean narrows(Further amount) {
+        Amount range = amount.last().quantity().amount();
+        Amount said = amount.said().amount();
+        boolean inside = !range.least().equals(range.most())
+                && said.least().equals(said.most())
+                && (range.least().equals(said.least()) || range.most().equals(said.least()));
+        return inside && amount.distance() <= NARROWED_REACH && heard.on(Mechanism.NARROWED_RANGES);
+    }
+}

@@ -1,0 +1,28 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import org.misecue.quantity.Amount;
+import org.misecue.spoken.SpokenQuantity.Manner;
+
+/** What takes the place of a unit: units told in another one, packs, and spoons of no stated size. */
+final class LooseUnits {
+
+    private LooseUnits() {}
+
+    /** The amount that begins at {@code start}, where such a unit stands at {@code at}. */
+    static Optional<SpokenQuantity> at(WordStream words, int start, int at, Amount amount) {
+        String word = words.text(at);
+        Optional<SpokenQuantity> derived = UnitWords.derived(word)
+                .map(one -> SpokenQuantity.measured(
+                        start, at + 1, amount.times(one.amount().least().orElseThrow()), one.unit()));
+        if (derived.isPresent()) {
+            return derived;
+        }
+        if (QuantityWords.isPacking(word)) {
+            return Optional.of(SpokenQuantity.of(start, at + 1, amount, Manner.PACKED));
+        }
+        return UnitWords.isSpoon(word)
+                ? Optional.of(SpokenQuantity.of(start, at + 1, amount, Manner.SPOONS))
+                : Optional.empty();
+    }
+}

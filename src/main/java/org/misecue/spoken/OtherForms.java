@@ -1,0 +1,21 @@
+package org.misecue.spoken;
+
+import java.util.Set;
+
+/** Words behind an ingredient that make it another one: "coconut essence", "milk powder", "lemon cordial". */
+final class OtherForms {
+
+    private static final Set<String> FORMS =
+            Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
+                    + "marmalade curd spread");
+
+    /** Forms of one flavouring that stand in for each other. */
+    private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");
+
+    private OtherForms() {}
+
+    /** Whether the word that follows a name of the lines makes it the name of something else. */
+    static boolean isOne(String next, Set<Integer> lines, RecipeNames recipe) {
+        return FORMS.contains(next) && !(FLAVOURINGS.contains(next) && recipe.haveAny(lines, FLAVOURINGS));
+    }
+}

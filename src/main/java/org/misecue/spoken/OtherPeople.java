@@ -1,0 +1,60 @@
+package org.misecue.spoken;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.misecue.spoken.Phrases.Kind;
+
+/** "my sister puts three in", "the neighbour uses two", "at the bakery we did forty": amounts of other kitchens. */
+final class OtherPeople implements Asides.AsideRule {
+
+    private static final Set<String> DOING = Words.set(
+            "puts put does did do makes made uses used adds added has had takes took likes liked swore swears always "
+                    + "reckons say says said tell wrote cuts gives calls bakes baked eats ate");
+    private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
+    private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
+    private static final int DOES_REACH = 8;
+
+    private final WordStream words;
+    private final Phrases phrases;
+    private final Story story;
+
+    OtherPeople(WordStream words, Phrases phrases, Story story) {
+        this.words = words;
+        this.phrases = phrases;
+        this.story = story;
+    }
+
+    @Override
+    public Mechanism mechanism() {
+        return Mechanism.OTHER_PEOPLE;
+    }
+
+    @Override
+    public Optional<Aside> of(SpokenQuantity said) {
+        int to = said.start();
+        int from = story.clauseStart(to);
+        return phrases.within(Kind.ELSEWHERE, from, to) || someoneDoes(from, to) || somebodyElseDoes(from, to)
+                ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
+                : Optional.empty();
+    }
+
+    /** "my sister … puts three in": a person, and what she does within a few words. */
+    private boolean someoneDoes(int from, int to) {
+        OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, from, to);
+        if (person.isEmpty()) {
+            return false;
+        }
+        return words.saysAny(DOING, person.getAsInt() + 1, Math.min(to, person.getAsInt() + DOES_REACH));
+    }
+
+    /** "Aunt … puts four in", "the neighbour uses two": what one says of oneself has no such ending. */
+    private boolean somebodyElseDoes(int from, int to) {
+        for (int at = from + 1; at < to; at++) {
+            if (THIRD_PERSON.contains(words.text(at)) && !THINGS.contains(words.text(at - 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
