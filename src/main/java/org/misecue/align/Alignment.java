@@ -2,6 +2,7 @@ package org.misecue.align;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 
 /** The spans of all steps in time order, source by source; a step may have several where the speaker goes back. */
 public record Alignment(List<StepSpan> spans) {
@@ -14,5 +15,14 @@ public record Alignment(List<StepSpan> spans) {
                 .mapToInt(StepSpan::step)
                 .findFirst()
                 .orElse(0);
+    }
+
+    /** Where the step begins, in the first narration in which it is on; empty where it never is. */
+    public Optional<StepSpan> begin(int step) {
+        List<StepSpan> visits =
+                spans.stream().filter(span -> span.step() == step).toList();
+        return StepSpan.first(visits.stream()
+                .filter(visit -> visit.source().equals(visits.get(0).source()))
+                .toList());
     }
 }

@@ -1,6 +1,5 @@
 package org.misecue.align;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -8,80 +7,57 @@ import java.util.Map;
 import java.util.Set;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Step;
-import org.misecue.recipe.Use;
-import org.misecue.spoken.NameHit;
-import org.misecue.spoken.Places;
-import org.misecue.spoken.WordStream;
 import org.misecue.spoken.Words;
 
-/** The words and ingredients by which each step of a recipe is known, rarer ones telling more. */
+/** The words by which each step of a recipe is known: its own, and those by which such work is spoken of. */
 final class StepWords {
 
-    /** What naming an ingredient is worth against a word of the method: it is most of what a step is about. */
-    private static final double INGREDIENT_WEIGHT = 1.6;
+    /** What a word is worth that stands in one step only. */
+    private static final double WORD = 2.5;
+
+    /** A word of the title is said of the whole dish, most often before the method begins. */
+    private static final double TITLE = 1.25;
+
+    private static final double[] NOTHING = {};
 
     private final int steps;
-    private final List<Set<String>> wordsOfStep = new ArrayList<>();
-    private final List<Set<Integer>> linesOfStep = new ArrayList<>();
-    private final Map<String, Integer> stepsWithWord = new HashMap<>();
+    private final Map<String, double[]> worth = new HashMap<>();
 
-    StepWords(Recipe recipe) {
+    StepWords(Recipe recipe, StepLines lines) {
         this.steps = recipe.steps().size();
-        for (Step step : recipe.steps()) {
-            Set<String> content = new HashSet<>();
-            for (String word : Words.content(step.text())) {
-                content.add(Stem.of(word));
+        List<Set<String>> ofStep = recipe.steps().stream().map(StepWords::of).toList();
+        Map<String, Integer> having = new HashMap<>();
+        ofStep.forEach(words -> words.forEach(word -> having.merge(word, 1, Integer::sum)));
+        for (int step = 1; step <= steps; step++) {
+            for (String word : ofStep.get(step - 1)) {
+                add(word, step, WORD / having.getOrDefault(word, 1));
             }
-            wordsOfStep.add(content);
-            content.forEach(word -> stepsWithWord.merge(word, 1, Integer::sum));
-            linesOfStep.add(linesOf(recipe, step));
         }
+        for (int component = 0; component < recipe.components().size(); component++) {
+            Set<String> name = stems(recipe.components().get(component).name());
+            lines.firstAbout(component).ifPresent(step -> name.forEach(word -> add(word, step, WORD)));
+        }
+        stems(recipe.title()).forEach(word -> add(word, 0, TITLE));
     }
 
-    private static Set<Integer> linesOf(Recipe recipe, Step step) {
-        Set<Integer> lines = new HashSet<>();
-        for (Use use : step.uses()) {
-            int before = 0;
-            for (int c = 0; c < use.component(); c++) {
-                before += recipe.components().get(c).lines().size();
-            }
-            lines.add(before + use.line());
-        }
-        return lines;
+    private static Set<String> of(Step step) {
+        Set<String> words = stems(step.text());
+        words.addAll(TechniqueTalk.of(step));
+        return words;
     }
 
-    /** How much {@code [start, end)} speaks for each step; index 0 is "before the method", which nothing speaks for. */
-    double[] support(WordStream words, Places<NameHit> names, int start, int end) {
-        double[] support = new double[steps + 1];
-        Set<String> seen = new HashSet<>();
-        for (int at = start; at < end; at++) {
-            String word = Stem.of(words.text(at));
-            Integer having = stepsWithWord.get(word);
-            if (having != null && seen.add(word)) {
-                addWord(support, word, 1.0 / having);
-            }
-        }
-        names.in(start, end).stream().filter(NameHit::inRecipe).forEach(name -> addName(support, name));
-        return support;
+    private static Set<String> stems(String text) {
+        Set<String> stems = new HashSet<>();
+        Words.content(text).forEach(word -> stems.add(Stem.of(word)));
+        return stems;
     }
 
-    private void addWord(double[] support, String word, double weight) {
-        for (int step = 0; step < steps; step++) {
-            if (wordsOfStep.get(step).contains(word)) {
-                support[step + 1] += weight;
-            }
-        }
+    private void add(String stem, int step, double value) {
+        worth.computeIfAbsent(stem, any -> new double[steps + 1])[step] += value;
     }
 
-    private void addName(double[] support, NameHit name) {
-        List<Integer> using = new ArrayList<>();
-        for (int step = 0; step < steps; step++) {
-            if (linesOfStep.get(step).stream().anyMatch(name.lines()::contains)) {
-                using.add(step);
-            }
-        }
-        for (int step : using) {
-            support[step + 1] += INGREDIENT_WEIGHT / using.size();
-        }
+    /** What the word is worth for each step, index 0 being "before the method"; empty where it tells nothing. */
+    double[] worth(String stem) {
+        return worth.getOrDefault(stem, NOTHING);
     }
 }

@@ -67,7 +67,7 @@ final class Hearing {
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(words, names, counted(recipe)).all();
         this.quantityPlaces = Places.ofQuantities(quantities);
-        this.alignment = Aligner.align(recipe, words, names);
+        this.alignment = Aligner.align(recipe, words, names, List.of());
         this.stepOfWord = stepsOf(alignment, words, medium);
         this.lines = recipe.lines();
         for (int c = 0; c < recipe.components().size(); c++) {

@@ -90,25 +90,14 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
     private static List<Chapter> starts(Recipe recipe, List<StepSpan> spans) {
         List<Chapter> starts = new ArrayList<>();
         for (Step step : recipe.steps()) {
-            List<StepSpan> own =
-                    spans.stream().filter(span -> span.step() == step.number()).toList();
-            Duration longest = own.stream()
-                    .map(Chapters::length)
-                    .max(Comparator.naturalOrder())
-                    .orElse(Duration.ZERO);
-            own.stream()
-                    .filter(span -> !glimpse(span, longest))
-                    .map(StepSpan::start)
-                    .min(Comparator.naturalOrder())
-                    .ifPresent(start -> starts.add(new Chapter(wholeSeconds(start), ChapterTitle.of(step.text()))));
+            StepSpan.first(spans.stream()
+                            .filter(span -> span.step() == step.number())
+                            .toList())
+                    .ifPresent(
+                            span -> starts.add(new Chapter(wholeSeconds(span.start()), ChapterTitle.of(step.text()))));
         }
         starts.sort(Comparator.comparing(Chapter::start));
         return starts;
-    }
-
-    /** A look ahead or back, much shorter than the step itself: no place to start its chapter. */
-    private static boolean glimpse(StepSpan span, Duration longest) {
-        return length(span).multipliedBy(3).compareTo(longest) < 0;
     }
 
     /** An opening chapter before the first step, or the first step from 0:00 where it starts within ten seconds. */
@@ -161,9 +150,5 @@ public record Chapters(List<Chapter> chapters, List<Note> notes) {
 
     private static Duration wholeSeconds(Duration at) {
         return Duration.ofSeconds(at.toSeconds());
-    }
-
-    private static Duration length(StepSpan span) {
-        return span.end().minus(span.start());
     }
 }

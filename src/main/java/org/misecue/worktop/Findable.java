@@ -43,7 +43,8 @@ final class Findable {
                     cue -> about.getOrDefault(cue, Set.of())));
         }
         for (Step step : recipe.steps()) {
-            span(alignment, step.number())
+            alignment
+                    .begin(step.number())
                     .ifPresent(span -> passages.add(
                             Passage.step(step.number(), step.text(), span.source(), span.start(), span.end())
                                     .about(topics.ofStep(step))));
@@ -54,17 +55,12 @@ final class Findable {
         return passages;
     }
 
-    /** When a step is on for the first time. */
-    static Optional<StepSpan> span(Alignment alignment, int step) {
-        return alignment.spans().stream().filter(span -> span.step() == step).findFirst();
-    }
-
     private static Passage ingredient(Recipe recipe, int number, Alignment alignment) {
         IngredientLine line = recipe.lines().get(number);
         Optional<StepSpan> used = recipe.steps().stream()
                 .filter(step -> step.uses().stream().anyMatch(use -> use.in(recipe) == line))
                 .findFirst()
-                .flatMap(step -> span(alignment, step.number()));
+                .flatMap(step -> alignment.begin(step.number()));
         return used.map(span -> Passage.ingredient(line.text(), span.step(), span.source(), span.start(), span.end()))
                 .orElseGet(() -> Passage.ingredient(line.text(), 0, recipe.source(), Duration.ZERO, Duration.ZERO));
     }

@@ -23,7 +23,8 @@ final class ShotPassages {
         }
         List<Passage> passages = new ArrayList<>();
         for (Shot shot : shots) {
-            Findable.span(alignment, shot.step())
+            alignment
+                    .begin(shot.step())
                     .filter(span -> span.step() > 0)
                     .ifPresent(span -> passages.add(passage(shot, span)));
         }

@@ -116,9 +116,9 @@ class FindCameraTest {
 
     @Test
     void what_the_camera_did_not_see_is_said_and_found_all_the_same() {
-        OnStage.Ran before = stage.run("find", "-e", "ep", "butter", "--camera", "close-up", "--still");
+        OnStage.Ran before = stage.run("find", "-e", "ep", "ninety grams", "--camera", "close-up", "--still");
         assertThat(before.exit()).isZero();
-        assertThat(before.out()).contains("butter").doesNotContain("close-up");
+        assertThat(before.out()).contains("ninety").doesNotContain("close-up");
         assertThat(before.err())
                 .contains("note: footage/close-up.mp4: this did not run at 0:01 of footage/main.mp4.\n");
         OnStage.Ran elsewhere = stage.run("find", "-e", "ep", "crumbly", "--camera", "close-up");
