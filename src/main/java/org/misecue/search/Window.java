@@ -30,7 +30,7 @@ record Window(Passage passage, String text, int ownLength, Duration textEnd, Tim
     record Amount(String key, int from, int to, Set<String> of) {}
 
     /** How many words of the next cue are looked at. */
-    private static final int WORDS_OVER_THE_BORDER = 5;
+    private static final int WORDS_OVER_THE_BORDER = 4;
 
     /** After a longer pause the next cue has nothing to do with this one. */
     private static final Duration LONGEST_PAUSE = Duration.ofSeconds(5);

@@ -31,6 +31,8 @@ public final class ArchiveReport {
     private static final int COMPARED = 1000;
     private static final String GROWING = "growing";
     private static final int TIMES = 5;
+    private static final int WARMING = 10;
+    private static final int ROUNDS = 21;
 
     private final Path folder;
     private final Path archive;
@@ -69,24 +71,37 @@ public final class ArchiveReport {
         }
     }
 
-    /** The writing alone, against Lucene's own, over the same cues in memory; five times in turn, the best counts. */
+    /** The writing alone, against Lucene's own, over the same cues in memory, in turn and when both are warm. */
     private void writing() throws IOException {
         List<List<Passage>> read = new ArrayList<>();
         for (Path episode : folders().subList(0, Math.min(episodes, COMPARED))) {
             read.add(passages(episode));
         }
-        double ours = Double.MAX_VALUE;
-        double bare = Double.MAX_VALUE;
-        for (int i = 0; i < 5; i++) {
-            bare = Math.min(bare, processorSeconds(() -> BareLucene.index(read, emptied("bare"))));
-            ours = Math.min(ours, processorSeconds(() -> put(emptied("ours"), read)));
+        double[] bare = new double[ROUNDS];
+        double[] ours = new double[ROUNDS];
+        double[] speed = new double[ROUNDS];
+        for (int i = -WARMING; i < ROUNDS; i++) {
+            double lucene = processorSeconds(() -> BareLucene.index(read, emptied("bare")));
+            double all = processorSeconds(() -> put(emptied("ours"), read));
+            if (i >= 0) {
+                bare[i] = lucene;
+                ours[i] = all;
+                speed[i] = lucene / all;
+            }
+        }
+        for (double[] figures : List.of(bare, ours, speed)) {
+            Arrays.sort(figures);
         }
         System.out.printf(
-                "indexing %d episodes: Lucene's StandardAnalyzer %.2f s of a processor, ours %.2f s: %.2f of its speed; %.1f and %.1f MB%n",
+                "indexing %d episodes: Lucene's StandardAnalyzer %.2f s of a processor, ours %.2f s: %.2f of its speed"
+                        + " (%.2f to %.2f in %d rounds); %.1f and %.1f MB%n",
                 read.size(),
-                bare,
-                ours,
-                bare / ours,
+                percentile(bare, 50),
+                percentile(ours, 50),
+                percentile(speed, 50),
+                speed[0],
+                speed[ROUNDS - 1],
+                ROUNDS,
                 megabytes(folder.resolve("bare")),
                 megabytes(folder.resolve("ours")));
     }
