@@ -14,12 +14,18 @@ public final class Packings {
 
     private static final Pattern FULL = Pattern.compile(HOLDING);
 
-    private static final Shape WORD = Shape.inAnyCase(
-            "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
-                    + "(" + HOLDING
+    private static final Shape WORD = word("|\\p{L}+-sized?");
+    /** Without those that any word may begin: "egg-sized piece". */
+    private static final Shape UNSIZED = word("");
+
+    private static Shape word(String sizes) {
+        return Shape.inAnyCase("(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?" + sizes
+                    + ")\\h+){0,2}(" + HOLDING
                     + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
                     + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
                     + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
+    }
+
     private static final Map<String, String> SINGULAR = Map.ofEntries(
             Map.entry("leave", "leaf"),
             Map.entry("lv", "leaf"),
@@ -54,6 +60,9 @@ public final class Packings {
 
     /** The packing word in the singular. */
     static Optional<String> take(Cursor cursor) {
+        if (!cursor.maySee(UNSIZED::mayStandAt) && !cursor.maySee(QuantityReader::isSize)) {
+            return Optional.empty();
+        }
         return cursor.take(WORD).map(found -> {
             String word = found.group(1).toLowerCase(Locale.ROOT);
             return SINGULAR.getOrDefault(word, word);

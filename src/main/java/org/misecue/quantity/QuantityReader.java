@@ -70,11 +70,14 @@ public final class QuantityReader {
     /** A quick no for the many words that begin no amount; figures and single letters may begin one. */
     public static boolean mayBegin(String text, int at) {
         String letters = Beginnings.at(text, at);
+        if (letters.equals("the")) {
+            return LooseAmounts.mayFollow(text, at + letters.length());
+        }
         return letters.length() < 2 || BEGINNINGS.contains(letters) || isSize(text, at);
     }
 
     /** The "egg-sized" of "egg-sized knob". */
-    private static boolean isSize(String text, int at) {
+    static boolean isSize(String text, int at) {
         int end = at;
         while (end < text.length() && Character.isLetter(text.charAt(end))) {
             end++;

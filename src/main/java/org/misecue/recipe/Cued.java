@@ -1,27 +1,185 @@
 package org.misecue.recipe;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A pattern that is tried only on texts that hold one of the plain words it cannot do without. */
-record Cued(Cues cues, Pattern pattern) {
+/**
+ * A pattern that is tried only on texts that may hold one of the words it cannot do without, and there only where it can
+ * begin. Most texts hold none of them, and a glance at a {@link Wording} is many times as fast as a pattern that is tried
+ * at every letter.
+ */
+final class Cued {
 
-    static Cued of(String regex, String... cues) {
-        return new Cued(Cues.of(cues), Pattern.compile(regex));
+    private static final int SIGNS = 128;
+    /** The words that matter before a place stand close to it; to look further would make long steps slow. */
+    private static final int REACH = 80;
+
+    private final Pattern pattern;
+    private final int[][] cues;
+    private final boolean[] first = new boolean[SIGNS];
+    private final boolean atBoundary;
+
+    private Cued(Pattern pattern) {
+        this.pattern = pattern;
+        this.cues = Needed.in(pattern.pattern()).stream().map(Wording::places).toArray(int[][]::new);
+        boolean looksBack = pattern.pattern().contains("(?<=");
+        this.atBoundary = Needed.isAtBoundary(pattern.pattern());
+        boolean bounded = pattern.pattern().contains("\\b");
+        for (char sign = 0; sign < SIGNS; sign++) {
+            Matcher matcher = pattern.matcher(String.valueOf(sign));
+            // It matched, or the end was all that stopped it.
+            first[sign] = looksBack
+                    || bounded && !Character.isLetterOrDigit(sign)
+                    || matcher.lookingAt()
+                    || matcher.hitEnd();
+        }
     }
 
-    static Cued inAnyCase(String regex, String... cues) {
-        return new Cued(Cues.of(cues), Pattern.compile(regex, Pattern.CASE_INSENSITIVE));
+    /** As it is written. */
+    static Cued of(String regex) {
+        return new Cued(Pattern.compile(regex));
     }
 
-    boolean standsIn(String text) {
-        return cues.standIn(text) && pattern.matcher(text).find();
+    /** In upper and lower case. */
+    static Cued inAnyCase(String regex) {
+        return new Cued(Pattern.compile(regex, Pattern.CASE_INSENSITIVE));
     }
 
-    String replaceAll(String text, String put) {
-        return cues.standIn(text) ? pattern.matcher(text).replaceAll(put) : text;
+    static Cued of(Pattern pattern) {
+        return new Cued(pattern);
     }
 
-    String replaceFirst(String text, String put) {
-        return cues.standIn(text) ? pattern.matcher(text).replaceFirst(put) : text;
+    Pattern pattern() {
+        return pattern;
+    }
+
+    /** Whether the pattern may match somewhere in the text, or in a piece of it; if not, it does not. */
+    boolean mayStandIn(Wording text) {
+        for (int[] cue : cues) {
+            if (text.mayHold(cue)) {
+                return true;
+            }
+        }
+        return cues.length == 0;
+    }
+
+    boolean standsIn(Wording text) {
+        return mayStandIn(text) && next(matcher(text.text()), text.text(), 0);
+    }
+
+    /** Where it matches first from a place on. */
+    Optional<Matcher> firstIn(Wording text, int from) {
+        if (mayStandIn(text)) {
+            Matcher matcher = matcher(text.text());
+            if (next(matcher, text.text(), from)) {
+                return Optional.of(matcher);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where it matches first in a piece of a text, as if nothing stood around the piece. */
+    Optional<Matcher> firstIn(Wording whole, String piece) {
+        if (mayStandIn(whole)) {
+            Matcher matcher = matcher(piece);
+            if (next(matcher, piece, 0)) {
+                return Optional.of(matcher);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Tells of each place where it matches; what is told is good until the next. */
+    void each(Wording text, Consumer<Matcher> told) {
+        if (!mayStandIn(text)) {
+            return;
+        }
+        Matcher matcher = matcher(text.text());
+        for (int from = 0; next(matcher, text.text(), from); ) {
+            from = Math.max(matcher.end(), matcher.start() + 1);
+            told.accept(matcher);
+        }
+    }
+
+    /** Each place where it matches. */
+    List<MatchResult> in(Wording text) {
+        List<MatchResult> found = new ArrayList<>();
+        each(text, matcher -> found.add(matcher.toMatchResult()));
+        return found;
+    }
+
+    /** The match of the whole text. */
+    Optional<Matcher> whole(Wording text) {
+        if (mayBegin(text.text(), 0) && mayStandIn(text)) {
+            Matcher matcher = pattern.matcher(text.text());
+            if (matcher.matches()) {
+                return Optional.of(matcher);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The match that begins at a place. */
+    Optional<Matcher> at(Wording text, int at) {
+        if (mayBegin(text.text(), at) && mayStandIn(text)) {
+            Matcher matcher = matcher(text.text()).region(at, text.text().length());
+            if (matcher.lookingAt()) {
+                return Optional.of(matcher);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether what stands right before a place of the text matches; the pattern ends in {@code $}. */
+    boolean endsAt(Wording text, int end) {
+        if (!mayStandIn(text)) {
+            return false;
+        }
+        Matcher matcher = pattern.matcher(text.text()).useTransparentBounds(true);
+        for (int at = Math.max(0, end - REACH); at <= end; at++) {
+            if (mayBegin(text.text(), at) && matcher.region(at, end).lookingAt()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    Wording replaceAll(Wording text, String put) {
+        return standsIn(text) ? Wording.of(pattern.matcher(text.text()).replaceAll(put)) : text;
+    }
+
+    Wording replaceFirst(Wording text, String put) {
+        return standsIn(text) ? Wording.of(pattern.matcher(text.text()).replaceFirst(put)) : text;
+    }
+
+    private Matcher matcher(String text) {
+        return pattern.matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
+    }
+
+    private boolean next(Matcher matcher, String text, int from) {
+        for (int at = from; at <= text.length(); at++) {
+            if (mayBegin(text, at) && matcher.region(at, text.length()).lookingAt()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A match of nothing may begin at the end. */
+    private boolean mayBegin(String text, int at) {
+        if (at >= text.length() || text.charAt(at) >= SIGNS) {
+            return true;
+        }
+        return first[text.charAt(at)] && !(atBoundary && isInWord(text, at));
+    }
+
+    /** Whether a word goes on here that began before. */
+    static boolean isInWord(String text, int at) {
+        return at > 0 && Character.isLetterOrDigit(text.charAt(at)) && Character.isLetterOrDigit(text.charAt(at - 1));
     }
 }

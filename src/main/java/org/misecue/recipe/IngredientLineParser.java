@@ -50,11 +50,11 @@ final class IngredientLineParser {
             return unread(line, false);
         }
         TidyLine tidy = TidyLine.of(line.text());
-        Optional<WrittenQuantity> first = amount(tidy.text());
-        if (first.isEmpty() && beginsWithFigures(tidy.text())) {
+        Optional<WrittenQuantity> first = amount(tidy.text().text());
+        if (first.isEmpty() && beginsWithFigures(tidy.text().text())) {
             return unread(line, tidy.optional());
         }
-        return new Reading(line, tidy.optional()).of(tidy.text(), first);
+        return new Reading(line, tidy.optional()).of(tidy.text().text(), first);
     }
 
     /** Whether the line begins with figures that make no amount: 0 g, −5 g, ½½. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.misecue.pantry.Pantry;
 
 /**
  * The phrases by which a method may call an ingredient: "light muscovado sugar", "muscovado sugar", "sugar".
@@ -155,24 +154,17 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     }
 
     /** By its own words and by the other names that the pantry has for it. */
-    static IngredientNames of(String ingredient, Pantry pantry) {
+    static IngredientNames of(String ingredient, Larder larder) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
         for (String each : sides(BEHIND.matcher(ingredient).replaceFirst(""))) {
             add(each, strong, weak);
         }
-        pantry.find(ingredient).ifPresent(known -> {
-            weak.add(phrase(known.name()));
-            known.names().forEach(name -> weak.add(phrase(name)));
-        });
+        PantryPhrases phrases = PantryPhrases.of(larder.pantry());
+        larder.find(ingredient).ifPresent(known -> weak.addAll(phrases.of(known)));
         weak.removeAll(strong);
         weak.remove("");
         return new IngredientNames(strong, weak);
-    }
-
-    private static String phrase(String name) {
-        Words words = Words.of(name);
-        return words.size() == 0 ? "" : words.phrase(0, words.size());
     }
 
     /** "Lemon zest and juice" is lemon zest, and lemon juice; "salt and pepper" two things. */

@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Ingredient;
-import org.misecue.pantry.Pantry;
 
 /**
  * What the method adds and the list does not name. Only a name of the pantry counts, right behind a word of adding, as in
@@ -18,24 +17,20 @@ import org.misecue.pantry.Pantry;
  */
 final class MissingCheck implements RecipeCheck {
 
-    private static final Pattern ADDED = Pattern.compile(
+    private static final Cued ADDED = Cued.inAnyCase(
             "\\b(?:add|(?:stir|fold|beat|whisk|mix|rub|sift|blend) in)\\s+(?:(?:the|a little|some|about|another|remaining|all)\\s+)*"
                     + "(?:[\\d½¼¾⅓⅔⅛/.]+\\s*(?:g|kg|ml|l|oz|tsp|tbsp|cups?|teaspoons?|tablespoons?)\\s+(?:of\\s+)?(?:the\\s+)?)?"
-                    + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})",
-            Pattern.CASE_INSENSITIVE);
-    private static final Cues ADDING =
-            Cues.of("add", "stir in", "fold in", "beat in", "whisk in", "mix in", "rub in", "sift in", "blend in");
+                    + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})");
     /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */
-    private static final Pattern NAMED = Pattern.compile(
-            "(?<= )(?<=\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
-                    + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)",
-            Pattern.CASE_INSENSITIVE);
+    private static final Cued NAMED = Cued.inAnyCase(
+            "(?:\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
+                    + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)");
     /** Pastry is weighed down with beans or rice that nobody eats. */
-    private static final Pattern BLIND =
-            Pattern.compile("\\b(?:blind|paper|parchment|foil)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Cued BLIND =
+            Cued.inAnyCase("\\b(?:blind|paper|parchment|foil)\\b");
 
-    private static final Pattern WEIGHTS =
-            Pattern.compile("\\b(?:beans?|rice|lentils?|pulses)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Cued WEIGHTS =
+            Cued.inAnyCase("\\b(?:beans?|rice|lentils?|pulses)\\b");
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Pattern MADE = Pattern.compile(
@@ -44,22 +39,22 @@ final class MissingCheck implements RecipeCheck {
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
-        Set<Ingredient> listed = new HashSet<>();
+    public List<Note> notes(Recipe recipe, Larder larder) {
+        List<Ingredient> listed = new ArrayList<>();
         StringBuilder all = new StringBuilder(recipe.title().toLowerCase(Locale.ROOT));
         recipe.components().forEach(part -> all.append(' ').append(part.name().toLowerCase(Locale.ROOT)));
         for (IngredientLine line : recipe.lines()) {
             all.append(' ').append(line.text().toLowerCase(Locale.ROOT));
-            pantry.find(line.ingredient()).ifPresent(listed::add);
-            line.alternatives().forEach(other -> pantry.find(other).ifPresent(listed::add));
+            larder.find(line.ingredient()).ifPresent(listed::add);
+            line.alternatives().forEach(other -> larder.find(other).ifPresent(listed::add));
         }
         List<Note> notes = new ArrayList<>();
         Set<Ingredient> told = new HashSet<>();
         for (Step step : recipe.steps()) {
-            for (String names : names(step.text(), pantry)) {
-                name(names, pantry)
+            for (String names : names(Wording.of(step.text()), larder)) {
+                name(names, larder)
                         .filter(known -> !listed.contains(known) && !isIn(all, names) && !isEggOfList(known, all))
-                        .filter(known -> !isCalledSo(recipe, names, pantry))
+                        .filter(known -> !isCalledSo(recipe, names, larder))
                         .filter(told::add)
                         .ifPresent(known -> notes.add(new Note(
                                 Place.of(recipe.source(), step.line()),
@@ -71,19 +66,16 @@ final class MissingCheck implements RecipeCheck {
     }
 
     /** The phrases that may be names: behind a word of adding, or standing by themselves and known as a whole. */
-    private static List<String> names(String text, Pantry pantry) {
+    private static List<String> names(Wording text, Larder larder) {
         List<String> names = new ArrayList<>();
-        if (ADDING.standIn(text)) {
-            ADDED.matcher(text).results().forEach(found -> names.add(found.group(1)));
-        }
-        NAMED.matcher(text)
-                .results()
+        ADDED.each(text, found -> names.add(found.group(1)));
+        NAMED.in(text).stream()
                 .map(found -> found.group(1))
-                .filter(each -> pantry.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
+                .filter(each -> larder.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
                 .filter(each ->
-                        Techniques.standard().in(each).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
+                        Techniques.standard().in(Wording.of(each)).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
                 .filter(each ->
-                        !(WEIGHTS.matcher(each).find() && BLIND.matcher(text).find()))
+                        !(BLIND.standsIn(text) && WEIGHTS.standsIn(Wording.of(each))))
                 .forEach(names::add);
         return names;
     }
@@ -94,15 +86,15 @@ final class MissingCheck implements RecipeCheck {
     }
 
     /** Whether a listed ingredient may be called so: "the coffee" of espresso powder. */
-    private static boolean isCalledSo(Recipe recipe, String names, Pantry pantry) {
+    private static boolean isCalledSo(Recipe recipe, String names, Larder larder) {
         String called = Nouns.singular(names.toLowerCase(Locale.ROOT));
         return recipe.lines().stream()
-                .map(line -> IngredientNames.of(line.ingredient(), pantry))
+                .map(line -> larder.called(line.ingredient()))
                 .anyMatch(each -> each.strong().contains(called) || each.weak().contains(called));
     }
 
     /** The longest name of the pantry that these words begin with. */
-    private static Optional<Ingredient> name(String words, Pantry pantry) {
+    private static Optional<Ingredient> name(String words, Larder larder) {
         if (MADE.matcher(words).find()) {
             return Optional.empty();
         }
@@ -112,7 +104,7 @@ final class MissingCheck implements RecipeCheck {
             if (ALWAYS_THERE.contains(name)) {
                 return Optional.empty();
             }
-            Optional<Ingredient> known = pantry.heardAs(name);
+            Optional<Ingredient> known = larder.heardAs(name);
             if (known.isPresent()) {
                 return known;
             }

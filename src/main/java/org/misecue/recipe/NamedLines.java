@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.misecue.pantry.Pantry;
 
 /** The lines of the list by every name that a step may call them; of several names the longest counts. */
 final class NamedLines {
@@ -26,14 +25,14 @@ final class NamedLines {
     private int longest = 1;
 
     /** Under its own names and under those that the pantry has for it, and for what may be used instead. */
-    void add(LineRef ref, Pantry pantry) {
-        List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
-        names.addAll(ref.line().alternatives());
-        for (String name : names) {
-            IngredientNames called = IngredientNames.of(name, pantry);
-            called.strong().forEach(each -> add(strong, each, ref));
-            called.weak().forEach(each -> add(weak, each, ref));
-        }
+    void add(LineRef ref, Larder larder) {
+        add(ref, larder.called(ref.line().ingredient()));
+        ref.line().alternatives().forEach(other -> add(ref, larder.called(other)));
+    }
+
+    private void add(LineRef ref, IngredientNames called) {
+        called.strong().forEach(each -> add(strong, each, ref));
+        called.weak().forEach(each -> add(weak, each, ref));
     }
 
     private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
@@ -41,14 +40,22 @@ final class NamedLines {
         if (!refs.contains(ref)) {
             refs.add(ref);
         }
-        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
-        longest = Math.max(
-                longest, 1 + (int) name.chars().filter(sign -> sign == ' ').count());
+        int first = name.indexOf(' ');
+        firstWords.add(first < 0 ? name : name.substring(0, first));
+        longest = Math.max(longest, words(name));
+    }
+
+    private static int words(String name) {
+        int words = 1;
+        for (int at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1)) {
+            words++;
+        }
+        return words;
     }
 
     /** In the order of the text. */
-    List<Mention> in(String text) {
-        Words words = Words.of(text);
+    List<Mention> in(Wording text) {
+        Words words = Words.of(text.text());
         List<Mention> mentions = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {

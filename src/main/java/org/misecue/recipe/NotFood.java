@@ -1,6 +1,8 @@
 package org.misecue.recipe;
 
+import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** Words of a step that are written like an ingredient and mean none: verbs, colours, water baths, the butter for a tin. */
@@ -18,13 +20,10 @@ final class NotFood {
     private static final Set<String> POURS = Set.of("pour", "poured", "pouring", "add", "stir", "sprinkle", "measure");
     private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
 
-    private static final Pattern GREASING = Pattern.compile(
+    private static final Cued GREASING = Cued.inAnyCase(
             "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust))*)"
                     + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
-                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b",
-            Pattern.CASE_INSENSITIVE);
-
-    private static final Cues GREASES = Cues.of("butter", "oil", "flour");
+                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b");
 
     private static final Pattern OPENING =
             Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
@@ -32,17 +31,18 @@ final class NotFood {
     private NotFood() {}
 
     /** "Butter and flour a tin" uses neither from the list; places stay. */
-    static String withoutGreasing(String text) {
-        if (!GREASES.standIn(text)) {
+    static Wording withoutGreasing(Wording text) {
+        List<MatchResult> greasing = GREASING.in(text);
+        if (greasing.isEmpty()) {
             return text;
         }
-        StringBuilder plain = new StringBuilder(text);
-        GREASING.matcher(text).results().forEach(verbs -> {
+        StringBuilder plain = new StringBuilder(text.text());
+        for (MatchResult verbs : greasing) {
             for (int at = verbs.start(1); at < verbs.end(1); at++) {
                 plain.setCharAt(at, '.');
             }
-        });
-        return plain.toString();
+        }
+        return Wording.of(plain.toString());
     }
 
     /** Whether the words from {@code at} on, so many, name something to eat. */

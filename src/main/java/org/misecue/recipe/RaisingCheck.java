@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.pantry.Weighing;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.QuantityWriter;
@@ -33,25 +32,25 @@ final class RaisingCheck implements RecipeCheck {
             Pattern.CASE_INSENSITIVE);
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         List<Note> notes = new ArrayList<>();
         for (Component component : recipe.components()) {
             RationalNumber flour = component.lines().stream()
                     .filter(line -> isFlour(line.ingredient()))
-                    .flatMap(line -> grams(line, pantry).stream())
+                    .flatMap(line -> grams(line, larder).stream())
                     .reduce(Rationals.ZERO, RationalNumber::add);
             if (flour.signum() > 0) {
-                component.lines().forEach(line -> sentence(line, flour, pantry)
+                component.lines().forEach(line -> sentence(line, flour, larder)
                         .ifPresent(text -> notes.add(new Note(Place.of(recipe.source(), line.line()), text))));
             }
         }
         return List.copyOf(notes);
     }
 
-    private static Optional<String> sentence(IngredientLine line, RationalNumber flour, Pantry pantry) {
+    private static Optional<String> sentence(IngredientLine line, RationalNumber flour, Larder larder) {
         Optional<RationalNumber> most =
-                pantry.find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
-        return most.flatMap(bound -> grams(line, pantry)
+                larder.find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
+        return most.flatMap(bound -> grams(line, larder)
                 .map(grams -> grams.divide(flour))
                 .filter(share -> share.compareTo(bound) > 0)
                 .map(share -> "%s of %s is %s %% of the flour, far more than usual; is it the right spoon?"
@@ -62,8 +61,8 @@ final class RaisingCheck implements RecipeCheck {
                                         .toPlainString())));
     }
 
-    private static Optional<RationalNumber> grams(IngredientLine line, Pantry pantry) {
-        return line.quantity().flatMap(quantity -> pantry.find(line.ingredient())
+    private static Optional<RationalNumber> grams(IngredientLine line, Larder larder) {
+        return line.quantity().flatMap(quantity -> larder.find(line.ingredient())
                 .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
     }
 

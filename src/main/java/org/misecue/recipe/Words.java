@@ -83,6 +83,12 @@ record Words(String text, List<Word> list) {
         return true;
     }
 
+    /** All words of a name as one phrase; empty where punctuation stands between them. */
+    static String phrase(String name) {
+        Words words = of(name);
+        return words.size() == 0 ? "" : words.phrase(0, words.size());
+    }
+
     /** How many words a text has. */
     static int count(String text) {
         return BLANKS.split(text).length;

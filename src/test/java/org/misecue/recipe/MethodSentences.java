@@ -32,7 +32,7 @@ final class MethodSentences {
         /** What was understood, in the form of the truth. */
         Row understood() {
             Recipe recipe = new Recipe("", LISTS.getOrDefault(list, List.of()), List.of(), List.of(), List.of(), "");
-            UseFinder finder = new UseFinder(recipe.components(), Pantry.standard());
+            UseFinder finder = new UseFinder(recipe.components(), new Larder(Pantry.standard()));
             List<Step> steps = new ArrayList<>();
             for (String text : sentence.split(">>", -1)) {
                 Outline.MethodLine line =
