@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.quantity.FirstSigns;
 
 /**
  * A pattern that is tried only on texts that may hold one of the words it cannot do without, and there only where it can
@@ -15,29 +16,23 @@ import java.util.regex.Pattern;
  */
 final class Cued {
 
-    private static final int SIGNS = 128;
     /** The words that matter before a place stand close to it; to look further would make long steps slow. */
     private static final int REACH = 80;
 
     private final Pattern pattern;
     private final int[][] cues;
-    private final boolean[] first = new boolean[SIGNS];
+    private final FirstSigns first;
     private final boolean atBoundary;
+    private final boolean atStart;
+    private final boolean looksBack;
 
     private Cued(Pattern pattern) {
         this.pattern = pattern;
         this.cues = Needed.in(pattern.pattern()).stream().map(Wording::places).toArray(int[][]::new);
-        boolean looksBack = pattern.pattern().contains("(?<=");
         this.atBoundary = Needed.isAtBoundary(pattern.pattern());
-        boolean bounded = pattern.pattern().contains("\\b");
-        for (char sign = 0; sign < SIGNS; sign++) {
-            Matcher matcher = pattern.matcher(String.valueOf(sign));
-            // It matched, or the end was all that stopped it.
-            first[sign] = looksBack
-                    || bounded && !Character.isLetterOrDigit(sign)
-                    || matcher.lookingAt()
-                    || matcher.hitEnd();
-        }
+        this.atStart = Needed.isAtStart(pattern.pattern());
+        this.looksBack = pattern.pattern().contains("(?<=");
+        this.first = FirstSigns.of(pattern);
     }
 
     /** As it is written. */
@@ -162,7 +157,8 @@ final class Cued {
     }
 
     private boolean next(Matcher matcher, String text, int from) {
-        for (int at = from; at <= text.length(); at++) {
+        int last = atStart ? 0 : text.length();
+        for (int at = from; at <= last; at++) {
             if (mayBegin(text, at) && matcher.region(at, text.length()).lookingAt()) {
                 return true;
             }
@@ -170,12 +166,14 @@ final class Cued {
         return false;
     }
 
-    /** A match of nothing may begin at the end. */
     private boolean mayBegin(String text, int at) {
-        if (at >= text.length() || text.charAt(at) >= SIGNS) {
-            return true;
+        if (at >= text.length()) {
+            return true; // a match of nothing may begin at the end
         }
-        return first[text.charAt(at)] && !(atBoundary && isInWord(text, at));
+        if (atBoundary && isInWord(text, at)) {
+            return false;
+        }
+        return looksBack || first.mayStandAt(text, at);
     }
 
     /** Whether a word goes on here that began before. */

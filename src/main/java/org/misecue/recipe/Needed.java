@@ -124,11 +124,20 @@ final class Needed {
                 .toList();
     }
 
+    /** Whether every match begins with the text. */
+    static boolean isAtStart(String regex) {
+        return regex.startsWith("^") && isOneSequence(regex);
+    }
+
     /** Whether every match begins where a word begins or ends. */
     static boolean isAtBoundary(String regex) {
+        return (regex.startsWith("\\b") || regex.startsWith("(?<![\\p{L}\\d")) && isOneSequence(regex);
+    }
+
+    private static boolean isOneSequence(String regex) {
         Needed all = new Needed(regex);
         all.sequence();
-        return (regex.startsWith("\\b") || regex.startsWith("(?<![\\p{L}\\d")) && all.at == regex.length();
+        return all.at == regex.length();
     }
 
     private static int rarity(String word) {

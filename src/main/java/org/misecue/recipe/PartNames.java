@@ -32,7 +32,7 @@ final class PartNames {
     private static final Cued ITS_INGREDIENTS = Cued.inAnyCase("(?:e?s)?\\h+ingredients\\b");
 
     /** A word for a part. */
-    private record Called(String word, int component) {}
+    private record Called(String word, int[] places, int component) {}
 
     private final List<Component> components;
     private final List<Called> called = new ArrayList<>();
@@ -43,10 +43,10 @@ final class PartNames {
             String name = key(components.get(at).name());
             String last = Nouns.last(name);
             if (!name.isEmpty()) {
-                called.add(new Called(name, at));
+                called.add(new Called(name, Wording.places(name), at));
             }
             if (!last.equals(name)) {
-                called.add(new Called(last, at));
+                called.add(new Called(last, Wording.places(last), at));
             }
         }
     }
@@ -77,7 +77,7 @@ final class PartNames {
         String text = wording.text();
         List<Turn> turns = new ArrayList<>();
         for (Called name : called) {
-            for (int at = place(name, text, 0); at >= 0; at = place(name, text, at + 1)) {
+            for (int at = wording.mayHold(name.places) ? place(name, text, 0) : -1; at >= 0; at = place(name, text, at + 1)) {
                 if (isTurn(wording, at, at + name.word.length())) {
                     turns.add(new Turn(Sentences.start(text, at), name.component));
                 }

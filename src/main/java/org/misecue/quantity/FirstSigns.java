@@ -1,0 +1,87 @@
+package org.misecue.quantity;
+
+import java.util.BitSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The signs that what a pattern matches can begin with, and for a pattern without regard to case the first three letters.
+ * The pattern must not look behind its own beginning for more than that no word goes on there.
+ */
+public final class FirstSigns {
+
+    private static final int SIGNS = 128;
+    private static final int LETTERS = 26;
+
+    private final BitSet signs = new BitSet(SIGNS);
+    private final BitSet pairs = new BitSet(LETTERS * LETTERS);
+    private final BitSet triples = new BitSet(LETTERS * LETTERS * LETTERS);
+
+    public static FirstSigns of(Pattern pattern) {
+        return new FirstSigns(pattern, "");
+    }
+
+    /** Where these signs stand before them that belong to the match. */
+    static FirstSigns behind(String before, Pattern pattern) {
+        return new FirstSigns(pattern, before);
+    }
+
+    private FirstSigns(Pattern pattern, String before) {
+        for (char sign = 0; sign < SIGNS; sign++) {
+            signs.set(sign, mayBegin(pattern, before + sign));
+        }
+        boolean anyCase = (pattern.flags() & Pattern.CASE_INSENSITIVE) != 0;
+        for (int one = 0; one < LETTERS; one++) {
+            for (int two = 0; two < LETTERS && signs.get('a' + one); two++) {
+                pairs.set(
+                        one * LETTERS + two,
+                        !anyCase || mayBegin(pattern, before + (char) ('a' + one) + (char) ('a' + two)));
+            }
+        }
+        boolean any = !anyCase || pairs.cardinality() == LETTERS * LETTERS;
+        for (int pair = pairs.nextSetBit(0); pair >= 0; pair = pairs.nextSetBit(pair + 1)) {
+            String two = before + (char) ('a' + pair / LETTERS) + (char) ('a' + pair % LETTERS);
+            for (int three = 0; three < LETTERS; three++) {
+                triples.set(pair * LETTERS + three, any || mayBegin(pattern, two + (char) ('a' + three)));
+            }
+        }
+    }
+
+    /** It matched, or the end was all that stopped it. */
+    private static boolean mayBegin(Pattern pattern, String signs) {
+        Matcher alone = pattern.matcher(signs);
+        if (alone.lookingAt() || alone.hitEnd()) {
+            return true;
+        }
+        Matcher behindWord = pattern.matcher("a" + signs)
+                .region(1, signs.length() + 1)
+                .useTransparentBounds(true)
+                .useAnchoringBounds(false);
+        return behindWord.lookingAt() || behindWord.hitEnd();
+    }
+
+    /** Whether the pattern may match at a place of a text that something stands at. */
+    public boolean mayStandAt(String text, int at) {
+        char sign = text.charAt(at);
+        if (sign >= SIGNS) {
+            return true;
+        }
+        if (!signs.get(sign)) {
+            return false;
+        }
+        int one = letter(text, at);
+        int two = one < 0 ? -1 : letter(text, at + 1);
+        if (two < 0) {
+            return true;
+        }
+        int three = letter(text, at + 2);
+        int pair = one * LETTERS + two;
+        return three < 0 ? pairs.get(pair) : triples.get(pair * LETTERS + three);
+    }
+
+    /** From 0 for a to 25 for z; below 0 for any other sign. */
+    private static int letter(String text, int at) {
+        int letter = at < text.length() ? (text.charAt(at) | 0x20) - 'a' : -1;
+        return letter < LETTERS ? letter : -1;
+    }
+}
