@@ -12,10 +12,12 @@ public final class FirstSigns {
 
     private static final int SIGNS = 128;
     private static final int LETTERS = 26;
+    /** So many pairs of letters are there. */
+    public static final int PAIRS = LETTERS * LETTERS;
 
     private final BitSet signs = new BitSet(SIGNS);
-    private final BitSet pairs = new BitSet(LETTERS * LETTERS);
-    private final BitSet triples = new BitSet(LETTERS * LETTERS * LETTERS);
+    private final BitSet pairs = new BitSet(PAIRS);
+    private final BitSet triples = new BitSet(PAIRS * LETTERS);
 
     public static FirstSigns of(Pattern pattern) {
         return new FirstSigns(pattern, "");
@@ -38,7 +40,7 @@ public final class FirstSigns {
                         !anyCase || mayBegin(pattern, before + (char) ('a' + one) + (char) ('a' + two)));
             }
         }
-        boolean any = !anyCase || pairs.cardinality() == LETTERS * LETTERS;
+        boolean any = !anyCase || pairs.cardinality() == PAIRS;
         for (int pair = pairs.nextSetBit(0); pair >= 0; pair = pairs.nextSetBit(pair + 1)) {
             String two = before + (char) ('a' + pair / LETTERS) + (char) ('a' + pair % LETTERS);
             for (int three = 0; three < LETTERS; three++) {
@@ -58,6 +60,17 @@ public final class FirstSigns {
                 .useTransparentBounds(true)
                 .useAnchoringBounds(false);
         return behindWord.lookingAt() || behindWord.hitEnd();
+    }
+
+    /** The number of the two letters from a to z that stand at a place, in any case; below 0 where none or one stands. */
+    public static int pair(String text, int at) {
+        int one = letter(text, at);
+        int two = letter(text, at + 1);
+        return one < 0 || two < 0 ? -1 : one * LETTERS + two;
+    }
+
+    public boolean mayBeginWith(int pair) {
+        return pairs.get(pair);
     }
 
     /** Whether the pattern may match at a place of a text that something stands at. */

@@ -48,6 +48,9 @@ final class LooseAmounts {
     /** The same for what stands behind an article or a number; figures and words with hyphens may measure. */
     static boolean mayFollow(String text, int numberEnd) {
         int word = Blanks.end(text, numberEnd);
+        if (word == text.length()) {
+            return false;
+        }
         int end = wordEnd(text, word);
         if (end == word || Cursor.sign(text, end) == '-' || BEHIND_NUMBER.mayStandAt(text, word)) {
             return true;

@@ -118,6 +118,7 @@ final class UnitWords {
         String[] cells = row.split(",", -1);
         String word = cells[0].equals("\"\"\"\"") ? "\"" : cells[0];
         Unit unit = Unit.ofCode(cells[1]).orElseThrow(() -> new IllegalStateException("unit-words.csv: " + row));
-        return new Spelling(word, new Found(unit, Rationals.of(cells[2])));
+        RationalNumber times = cells[2].equals("1") ? Rationals.ONE : Rationals.of(cells[2]);
+        return new Spelling(word, new Found(unit, times));
     }
 }

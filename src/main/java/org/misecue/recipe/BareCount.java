@@ -33,7 +33,7 @@ final class BareCount {
     /** Things in the singular which the pantry measures by cup or spoon, and of which it knows no single piece. */
     private static boolean isNeverCounted(String name, Larder larder) {
         String last = Nouns.last(name);
-        if (last.matches(FruitPart.WORDS)) {
+        if (FruitPart.isPart(last)) {
             return false; // "juice of 1 orange" counts oranges
         }
         Optional<Ingredient> known = larder.heardAs(name);

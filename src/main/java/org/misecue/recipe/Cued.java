@@ -53,6 +53,11 @@ final class Cued {
         return pattern;
     }
 
+    /** Whether it may begin with two letters, which {@link FirstSigns#pair} tells of a place. */
+    boolean mayBeginWith(int pair) {
+        return first.mayBeginWith(pair);
+    }
+
     /** Whether the pattern may match somewhere in the text, or in a piece of it; if not, it does not. */
     boolean mayStandIn(Wording text) {
         for (int[] cue : cues) {

@@ -46,6 +46,8 @@ final class FoodGroups {
                             "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?wet\\h+(?:ingredients|mix|mixture)|the\\h+liquids?"),
                     word("milk|eggs?|oil|water|vanilla|buttermilk|yogh?urt|syrup|honey|juice|cream")));
 
+    private static final Cued MIXTURE = word("dry|dries|wet|liquids?");
+
     private FoodGroups() {}
 
     static List<Group> all() {
@@ -54,7 +56,7 @@ final class FoodGroups {
 
     /** Whether a group names the bowl that its members were mixed in, once they were. */
     static boolean isMixture(String phrase) {
-        return phrase.toLowerCase(Locale.ROOT).matches(".*\\b(?:dry|dries|wet|liquids?)\\b.*");
+        return MIXTURE.standsIn(Wording.of(phrase));
     }
 
     private static Cued word(String regex) {

@@ -29,6 +29,6 @@ final class Implied {
     }
 
     private static boolean isForTheTin(IngredientLine line) {
-        return FOR_THE_TIN.standsIn(Wording.of(line.text().toLowerCase(Locale.ROOT)));
+        return FOR_THE_TIN.standsIn(Wording.of(line.text()));
     }
 }

@@ -145,8 +145,8 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
             Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
-    private static final Pattern BEHIND = Pattern.compile("\\h(?:in|with|from)\\h.*");
-    private static final Pattern AND = Pattern.compile("\\h+(?:and|&)\\h+");
+    private static final Cued BEHIND = Cued.of("\\h(?:in|with|from)\\h.*");
+    private static final Cued AND = Cued.of("\\h+(?:and|&)\\h+");
 
     /** Whether a word tells what kind or state a thing is in and never names one: "caster", "toasted". */
     static boolean isAdjective(String word) {
@@ -157,7 +157,7 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     static IngredientNames of(String ingredient, Larder larder) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
-        for (String each : sides(BEHIND.matcher(ingredient).replaceFirst(""))) {
+        for (String each : sides(BEHIND.replaceFirst(Wording.of(ingredient), ""))) {
             add(each, strong, weak);
         }
         PantryPhrases phrases = PantryPhrases.of(larder.pantry());
@@ -168,8 +168,11 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     }
 
     /** "Lemon zest and juice" is lemon zest, and lemon juice; "salt and pepper" two things. */
-    private static List<String> sides(String ingredient) {
-        String[] halves = AND.split(ingredient);
+    private static List<String> sides(Wording ingredient) {
+        if (!AND.mayStandIn(ingredient)) {
+            return List.of(ingredient.text());
+        }
+        String[] halves = AND.pattern().split(ingredient.text());
         List<String> sides = new ArrayList<>(List.of(halves));
         if (halves.length == 2 && halves[0].contains(" ") && !halves[1].contains(" ")) {
             sides.add(halves[0].substring(0, halves[0].lastIndexOf(' ')) + " " + halves[1]);

@@ -33,10 +33,10 @@ final class MissingCheck implements RecipeCheck {
             Cued.inAnyCase("\\b(?:beans?|rice|lentils?|pulses)\\b");
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
-    private static final Pattern MADE = Pattern.compile(
+    private static final Cued MADE = Cued.of(Pattern.compile(
             "\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
                     + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b",
-            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
 
     @Override
     public List<Note> notes(Recipe recipe, Larder larder) {
@@ -95,7 +95,7 @@ final class MissingCheck implements RecipeCheck {
 
     /** The longest name of the pantry that these words begin with. */
     private static Optional<Ingredient> name(String words, Larder larder) {
-        if (MADE.matcher(words).find()) {
+        if (MADE.standsIn(Wording.of(words))) {
             return Optional.empty();
         }
         String[] each = words.toLowerCase(Locale.ROOT).split("[ -]", -1);

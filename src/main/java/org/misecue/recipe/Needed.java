@@ -86,7 +86,7 @@ final class Needed {
         }
 
         Piece whole() {
-            if (exact) {
+            if (exact && best.isEmpty()) {
                 return run;
             }
             keep(run.musts());

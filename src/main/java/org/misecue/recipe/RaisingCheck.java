@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Weighing;
@@ -26,10 +25,9 @@ final class RaisingCheck implements RecipeCheck {
             "dried yeast", Rationals.of(5, 100),
             "fresh yeast", Rationals.of(10, 100));
 
-    private static final Pattern FLOUR = Pattern.compile(
+    private static final Cued FLOUR = Cued.inAnyCase(
             "\\b(?:flours?|maida|atta|besan|semolina|sooji|rava|polenta|cornmeal|oats|oatmeal|cornflour|cornstarch"
-                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b",
-            Pattern.CASE_INSENSITIVE);
+                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b");
 
     @Override
     public List<Note> notes(Recipe recipe, Larder larder) {
@@ -68,6 +66,6 @@ final class RaisingCheck implements RecipeCheck {
 
     /** Whatever is milled and baked: oats, ground nuts and starches carry a batter as flour does. */
     static boolean isFlour(String ingredient) {
-        return FLOUR.matcher(ingredient).find();
+        return FLOUR.standsIn(Wording.of(ingredient));
     }
 }

@@ -16,8 +16,8 @@ import org.misecue.pantry.Pantry;
  */
 record Sides(String name, List<String> others) {
 
-    private static final Pattern OR =
-            Pattern.compile("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})", Pattern.CASE_INSENSITIVE);
+    private static final Cued OR =
+            Cued.inAnyCase("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})");
     private static final Pattern NUMBER = Pattern.compile("^[\\d½¼¾⅓⅔⅛/.]+\\h+");
     /** Words that need the noun of the other side: "vegetable or sunflower oil". */
     private static final Set<String> HALF_NAMES = Set.of(
@@ -68,7 +68,10 @@ record Sides(String name, List<String> others) {
             "oil", "milk", "juice", "zest", "rind", "peel", "jam", "purée", "puree", "seeds", "flour", "vinegar");
 
     static Sides of(String text, Pantry pantry) {
-        String[] sides = OR.split(text, -1);
+        if (!OR.standsIn(Wording.of(text))) {
+            return new Sides(text, List.of());
+        }
+        String[] sides = OR.pattern().split(text, -1);
         String other = NUMBER.matcher(sides[sides.length - 1].strip()).replaceFirst("");
         List<String> others = new ArrayList<>();
         for (int at = 1; at < sides.length; at++) {

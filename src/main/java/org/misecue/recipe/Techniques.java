@@ -4,13 +4,12 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import org.misecue.quantity.Beginnings;
+import java.util.stream.IntStream;
+import org.misecue.quantity.FirstSigns;
 
 /** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
 final class Techniques {
@@ -27,7 +26,8 @@ final class Techniques {
     private static final Cued FOR = Cued.inAnyCase("\\bfor\\h+(?:the\\h+)?$");
     private static final Cued THE = Cued.inAnyCase("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$");
     private final List<Technique> rows;
-    private final Map<String, List<Phrase>> byLetters;
+    /** The phrases by the two letters that they begin with. */
+    private final List<List<Phrase>> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
@@ -72,7 +72,11 @@ final class Techniques {
 
     /** What begins here; a technique goes on only behind its last words. */
     private void addAt(int start, Wording step, List<Sightings.Sighting> found) {
-        for (Phrase phrase : byLetters.getOrDefault(Beginnings.at(step.text(), start), List.of())) {
+        int letters = FirstSigns.pair(step.text(), start);
+        if (letters < 0) {
+            return;
+        }
+        for (Phrase phrase : byLetters.get(letters)) {
             Optional<Matcher> words = phrase.words.at(step, start);
             if (words.isPresent()
                     && found.stream().noneMatch(each -> each.technique() == phrase.technique && each.end() > start)) {
@@ -95,16 +99,15 @@ final class Techniques {
         return !each.in(step).strip().contains(" ") && THE.endsAt(step, each.start());
     }
 
-    /** The phrases by the letters that they begin with. */
-    private static Map<String, List<Phrase>> byLetters(List<Technique> rows) {
-        Map<String, List<Phrase>> index = new HashMap<>();
-        for (Technique row : rows) {
-            for (Cued words : row.phrases) {
-                Beginnings.of(words.pattern()).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
-                        .add(new Phrase(row, words)));
-            }
-        }
-        return index;
+    private static List<List<Phrase>> byLetters(List<Technique> rows) {
+        List<Phrase> all = rows.stream()
+                .flatMap(row -> row.phrases.stream().map(words -> new Phrase(row, words)))
+                .toList();
+        return IntStream.range(0, FirstSigns.PAIRS)
+                .mapToObj(letters -> all.stream()
+                        .filter(phrase -> phrase.words.mayBeginWith(letters))
+                        .toList())
+                .toList();
     }
 
     private static Techniques load() {

@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 record TidyLine(Wording text, boolean optional) {
 
     private static final Pattern SPACES = Pattern.compile("[\\h\\v]+");
-    private static final Pattern WIDE = Pattern.compile("[\\h\\v]{2}|[\\h\\v&&[^ ]]");
     private static final String OPTIONALLY =
             "(?:optional(?:\\h+but\\b[^,;()]*)?|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
     /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
@@ -22,9 +21,11 @@ record TidyLine(Wording text, boolean optional) {
     private static final Cued FOOTNOTE_MARKS = Cued.of(
             "^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
-    private static final Cued SHEET = Cued.inAnyCase(
-            "(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)"
-                    + "|^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])");
+    private static final Cued SHEET =
+            Cued.inAnyCase("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)");
+    /** What joins a line to those before it. */
+    private static final Cued MORE = Cued.inAnyCase(
+            "^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])");
     /** Any other stroke but one between two measures. */
     private static final Cued CELL = Cued.of("\\h*\\|\\h*(?!\\d)");
     /** What a column of numbers is headed with, wherever it stands: "Vanilla pods qty: 3". */
@@ -45,12 +46,23 @@ record TidyLine(Wording text, boolean optional) {
     private static final Cued PACKED_CUP =
             Cued.inAnyCase("\\h+((?:(?:\\p{L}+ly|well)[\\h-])?packed)\\h+(cups?|tablespoons?|tbsp)\\b");
 
+    /** Whether other blanks than single spaces stand in it. */
+    private static boolean isWide(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char sign = text.charAt(at);
+            boolean space = sign == ' ';
+            if (space ? at + 1 < text.length() && text.charAt(at + 1) == ' ' : sign < ' ' || sign > '~' && !Character.isLetter(sign)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static TidyLine of(String written) {
-        Wording text = Wording.of(
-                (WIDE.matcher(written).find() ? SPACES.matcher(written).replaceAll(" ") : written).strip());
+        Wording text = Wording.of((isWide(written) ? SPACES.matcher(written).replaceAll(" ") : written).strip());
         Wording unmarked =
                 FOOTNOTE_MARKS.replaceAll(OPTIONAL.replaceAll(text, " "), "").strip();
-        Wording cells = CELL.replaceAll(SHEET.replaceAll(unmarked, " ").strip(), ", ");
+        Wording cells = CELL.replaceAll(SHEET.replaceAll(MORE.replaceFirst(unmarked, " "), " ").strip(), ", ");
         Wording named = BAKERS_SHARE.replaceFirst(QUANTITY_HEAD.replaceFirst(cells, ", "), "${name} – ");
         Wording plain = FLOURISH.replaceAll(named, "").strip();
         Wording each = AT_EACH.replaceFirst(plain, " ($1 each)");
