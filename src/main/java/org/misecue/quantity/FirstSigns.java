@@ -3,6 +3,7 @@ package org.misecue.quantity;
 import java.util.BitSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * The signs that what a pattern matches can begin with, and for a pattern without regard to case the first three letters.
@@ -15,9 +16,9 @@ public final class FirstSigns {
     /** So many pairs of letters are there. */
     public static final int PAIRS = LETTERS * LETTERS;
 
-    private final BitSet signs = new BitSet(SIGNS);
+    private final boolean[] signs = new boolean[SIGNS];
     private final BitSet pairs = new BitSet(PAIRS);
-    private final BitSet triples = new BitSet(PAIRS * LETTERS);
+    private final long[] triples = new long[(PAIRS * LETTERS + Long.SIZE - 1) / Long.SIZE];
 
     public static FirstSigns of(Pattern pattern) {
         return new FirstSigns(pattern, "");
@@ -30,11 +31,11 @@ public final class FirstSigns {
 
     private FirstSigns(Pattern pattern, String before) {
         for (char sign = 0; sign < SIGNS; sign++) {
-            signs.set(sign, mayBegin(pattern, before + sign));
+            signs[sign] = mayBegin(pattern, before + sign);
         }
         boolean anyCase = (pattern.flags() & Pattern.CASE_INSENSITIVE) != 0;
         for (int one = 0; one < LETTERS; one++) {
-            for (int two = 0; two < LETTERS && signs.get('a' + one); two++) {
+            for (int two = 0; two < LETTERS && signs['a' + one]; two++) {
                 pairs.set(
                         one * LETTERS + two,
                         !anyCase || mayBegin(pattern, before + (char) ('a' + one) + (char) ('a' + two)));
@@ -44,7 +45,10 @@ public final class FirstSigns {
         for (int pair = pairs.nextSetBit(0); pair >= 0; pair = pairs.nextSetBit(pair + 1)) {
             String two = before + (char) ('a' + pair / LETTERS) + (char) ('a' + pair % LETTERS);
             for (int three = 0; three < LETTERS; three++) {
-                triples.set(pair * LETTERS + three, any || mayBegin(pattern, two + (char) ('a' + three)));
+                if (any || mayBegin(pattern, two + (char) ('a' + three))) {
+                    int triple = pair * LETTERS + three;
+                    triples[triple / Long.SIZE] |= 1L << triple;
+                }
             }
         }
     }
@@ -73,13 +77,18 @@ public final class FirstSigns {
         return pairs.get(pair);
     }
 
+    /** Whether none of them is a sign of ASCII but a letter or a figure. */
+    public boolean areOfWords() {
+        return IntStream.range(0, SIGNS).noneMatch(sign -> signs[sign] && !Character.isLetterOrDigit(sign));
+    }
+
     /** Whether the pattern may match at a place of a text that something stands at. */
     public boolean mayStandAt(String text, int at) {
         char sign = text.charAt(at);
         if (sign >= SIGNS) {
             return true;
         }
-        if (!signs.get(sign)) {
+        if (!signs[sign]) {
             return false;
         }
         int one = letter(text, at);
@@ -89,7 +98,8 @@ public final class FirstSigns {
         }
         int three = letter(text, at + 2);
         int pair = one * LETTERS + two;
-        return three < 0 ? pairs.get(pair) : triples.get(pair * LETTERS + three);
+        int triple = pair * LETTERS + three;
+        return three < 0 ? pairs.get(pair) : (triples[triple / Long.SIZE] & 1L << triple) != 0;
     }
 
     /** From 0 for a to 25 for z; below 0 for any other sign. */

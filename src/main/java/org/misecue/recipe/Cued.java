@@ -24,6 +24,7 @@ final class Cued {
     private final FirstSigns first;
     private final boolean atBoundary;
     private final boolean atStart;
+    private final boolean atWordStarts;
     private final boolean looksBack;
 
     private Cued(Pattern pattern) {
@@ -33,6 +34,7 @@ final class Cued {
         this.atStart = Needed.isAtStart(pattern.pattern());
         this.looksBack = pattern.pattern().contains("(?<=");
         this.first = FirstSigns.of(pattern);
+        this.atWordStarts = atBoundary && !looksBack && first.areOfWords();
     }
 
     /** As it is written. */
@@ -69,14 +71,14 @@ final class Cued {
     }
 
     boolean standsIn(Wording text) {
-        return mayStandIn(text) && next(matcher(text.text()), text.text(), 0);
+        return mayStandIn(text) && next(matcher(text.text()), text, 0);
     }
 
     /** Where it matches first from a place on. */
     Optional<Matcher> firstIn(Wording text, int from) {
         if (mayStandIn(text)) {
             Matcher matcher = matcher(text.text());
-            if (next(matcher, text.text(), from)) {
+            if (next(matcher, text, from)) {
                 return Optional.of(matcher);
             }
         }
@@ -100,7 +102,7 @@ final class Cued {
             return;
         }
         Matcher matcher = matcher(text.text());
-        for (int from = 0; next(matcher, text.text(), from); ) {
+        for (int from = 0; next(matcher, text, from); ) {
             from = Math.max(matcher.end(), matcher.start() + 1);
             told.accept(matcher);
         }
@@ -141,6 +143,14 @@ final class Cued {
             return false;
         }
         Matcher matcher = pattern.matcher(text.text()).useTransparentBounds(true);
+        if (atWordStarts) {
+            for (int at : text.starts()) {
+                if (at >= end - REACH && at <= end && mayBegin(text.text(), at) && matcher.region(at, end).lookingAt()) {
+                    return true;
+                }
+            }
+            return false;
+        }
         for (int at = Math.max(0, end - REACH); at <= end; at++) {
             if (mayBegin(text.text(), at) && matcher.region(at, end).lookingAt()) {
                 return true;
@@ -159,6 +169,18 @@ final class Cued {
 
     private Matcher matcher(String text) {
         return pattern.matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
+    }
+
+    private boolean next(Matcher matcher, Wording text, int from) {
+        if (!atWordStarts) {
+            return next(matcher, text.text(), from);
+        }
+        for (int at : text.starts()) {
+            if (at >= from && mayBegin(text.text(), at) && matcher.region(at, text.text().length()).lookingAt()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean next(Matcher matcher, String text, int from) {

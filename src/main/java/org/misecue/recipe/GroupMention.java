@@ -66,8 +66,8 @@ record GroupMention(int start, int end, String phrase, Cued members, String exce
         return Wording.of(plain.toString());
     }
 
-    boolean mayMean(LineRef ref) {
-        return members == ANY || members.standsIn(Wording.of(ref.line().ingredient()));
+    boolean mayMean(LineRef ref, Larder larder) {
+        return members == ANY || members.standsIn(larder.wording(ref.line().ingredient()));
     }
 
     List<LineRef> members(
@@ -77,7 +77,7 @@ record GroupMention(int start, int end, String phrase, Cued members, String exce
         boolean everywhere = components.size() == 1;
         List<LineRef> meant = all.stream()
                 .filter(ref -> everywhere || ref.component() == context)
-                .filter(this::mayMean)
+                .filter(ref -> mayMean(ref, larder))
                 .filter(ref -> !rest || !used.contains(ref))
                 .filter(ref -> excepted.isEmpty()
                         || larder.called(ref.line().ingredient()).strong().stream()

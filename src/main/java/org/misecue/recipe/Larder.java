@@ -12,6 +12,7 @@ final class Larder {
     private final Pantry pantry;
     private final Map<String, Optional<Ingredient>> found = new HashMap<>();
     private final Map<String, Optional<Ingredient>> heard = new HashMap<>();
+    private final Map<String, Wording> wordings = new HashMap<>();
     private final Map<String, IngredientNames> called = new HashMap<>();
 
     Larder(Pantry pantry) {
@@ -30,6 +31,11 @@ final class Larder {
     /** As {@link Pantry#heardAs} has it. */
     Optional<Ingredient> heardAs(String words) {
         return heard.computeIfAbsent(words, pantry::heardAs);
+    }
+
+    /** A name as patterns are asked about it. */
+    Wording wording(String name) {
+        return wordings.computeIfAbsent(name, Wording::of);
     }
 
     /** By what a method may call an ingredient. */

@@ -38,6 +38,13 @@ final class MissingCheck implements RecipeCheck {
                     + "|crumbs|meringue|compote|purée|puree|paste|wash|ganache|ingredients|liquid|sauce|pastry|jam|wet|dry)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
 
+    /**
+     * Words that may name something.
+     *
+     * @param alone whether no word of adding stands before them
+     */
+    private record Named(String words, boolean alone) {}
+
     @Override
     public List<Note> notes(Recipe recipe, Larder larder) {
         List<Ingredient> listed = new ArrayList<>();
@@ -51,10 +58,15 @@ final class MissingCheck implements RecipeCheck {
         List<Note> notes = new ArrayList<>();
         Set<Ingredient> told = new HashSet<>();
         for (Step step : recipe.steps()) {
-            for (String names : names(Wording.of(step.text()), larder)) {
-                name(names, larder)
-                        .filter(known -> !listed.contains(known) && !isIn(all, names) && !isEggOfList(known, all))
-                        .filter(known -> !isCalledSo(recipe, names, larder))
+            Wording text = Wording.of(step.text());
+            for (Named named : names(text)) {
+                if (isIn(all, named.words)) {
+                    continue;
+                }
+                name(named.words, larder)
+                        .filter(known -> !listed.contains(known) && !isEggOfList(known, all))
+                        .filter(known -> !isCalledSo(recipe, named.words, larder))
+                        .filter(known -> !named.alone || isFood(named.words, text, larder))
                         .filter(told::add)
                         .ifPresent(known -> notes.add(new Note(
                                 Place.of(recipe.source(), step.line()),
@@ -65,19 +77,20 @@ final class MissingCheck implements RecipeCheck {
         return List.copyOf(notes);
     }
 
-    /** The phrases that may be names: behind a word of adding, or standing by themselves and known as a whole. */
-    private static List<String> names(Wording text, Larder larder) {
-        List<String> names = new ArrayList<>();
-        ADDED.each(text, found -> names.add(found.group(1)));
-        NAMED.in(text).stream()
-                .map(found -> found.group(1))
-                .filter(each -> larder.heardAs(each.toLowerCase(Locale.ROOT)).isPresent())
-                .filter(each ->
-                        Techniques.standard().in(Wording.of(each)).techniques().isEmpty()) // "and sprinkle with" names no sprinkles
-                .filter(each ->
-                        !(BLIND.standsIn(text) && WEIGHTS.standsIn(Wording.of(each))))
-                .forEach(names::add);
+    /** The phrases that may be names, in the order in which they are told. */
+    private static List<Named> names(Wording text) {
+        List<Named> names = new ArrayList<>();
+        ADDED.each(text, found -> names.add(new Named(found.group(1), false)));
+        NAMED.each(text, found -> names.add(new Named(found.group(1), true)));
         return names;
+    }
+
+    /** Whether words that stand alone name something to eat as a whole: "and sprinkle with" names no sprinkles. */
+    private static boolean isFood(String words, Wording step, Larder larder) {
+        Wording wording = Wording.of(words);
+        return larder.heardAs(words.toLowerCase(Locale.ROOT)).isPresent()
+                && Techniques.standard().in(wording).techniques().isEmpty()
+                && !(BLIND.standsIn(step) && WEIGHTS.standsIn(wording));
     }
 
     /** Yolks and whites come of eggs, whichever of them is listed. */

@@ -34,7 +34,7 @@ final class RaisingCheck implements RecipeCheck {
         List<Note> notes = new ArrayList<>();
         for (Component component : recipe.components()) {
             RationalNumber flour = component.lines().stream()
-                    .filter(line -> isFlour(line.ingredient()))
+                    .filter(line -> isFlour(line.ingredient(), larder))
                     .flatMap(line -> grams(line, larder).stream())
                     .reduce(Rationals.ZERO, RationalNumber::add);
             if (flour.signum() > 0) {
@@ -65,7 +65,7 @@ final class RaisingCheck implements RecipeCheck {
     }
 
     /** Whatever is milled and baked: oats, ground nuts and starches carry a batter as flour does. */
-    static boolean isFlour(String ingredient) {
-        return FLOUR.standsIn(Wording.of(ingredient));
+    static boolean isFlour(String ingredient, Larder larder) {
+        return FLOUR.standsIn(larder.wording(ingredient));
     }
 }

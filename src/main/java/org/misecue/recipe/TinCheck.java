@@ -32,7 +32,7 @@ final class TinCheck implements RecipeCheck {
                 .toList();
         List<TinRoom> rooms =
                 tins.stream().flatMap(tin -> TinRoom.of(tin).stream()).toList();
-        Optional<Component> batter = batter(recipe);
+        Optional<Component> batter = batter(recipe, larder);
         if (tins.isEmpty() || rooms.size() < tins.size() || batter.isEmpty()) {
             return List.of();
         }
@@ -47,9 +47,9 @@ final class TinCheck implements RecipeCheck {
     }
 
     /** The one part that holds flour or another grain: what is poured or pressed into the tin. */
-    private static Optional<Component> batter(Recipe recipe) {
+    private static Optional<Component> batter(Recipe recipe, Larder larder) {
         List<Component> floury = recipe.components().stream()
-                .filter(part -> part.lines().stream().anyMatch(line -> RaisingCheck.isFlour(line.ingredient())))
+                .filter(part -> part.lines().stream().anyMatch(line -> RaisingCheck.isFlour(line.ingredient(), larder)))
                 .toList();
         return floury.size() == 1 ? Optional.of(floury.get(0)) : Optional.empty();
     }

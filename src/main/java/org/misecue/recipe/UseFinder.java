@@ -54,7 +54,7 @@ final class UseFinder {
     List<Use> uses(Wording wording, String part) {
         String text = wording.text();
         List<GroupMention> groups = GroupMention.in(wording).stream()
-                .filter(group -> all.stream().anyMatch(group::mayMean))
+                .filter(group -> all.stream().anyMatch(ref -> group.mayMean(ref, larder)))
                 .toList();
         Wording plain = NotFood.withoutGreasing(GroupMention.without(wording, groups));
         List<NamedLines.Mention> mentions = names.in(plain);
@@ -160,14 +160,17 @@ final class UseFinder {
     }
 
     private double score(List<NamedLines.Mention> mentions, int part) {
-        List<List<LineRef>> here = mentions.stream()
-                .map(mention -> mention.lines().stream()
-                        .filter(ref -> ref.component() == part)
-                        .toList())
-                .filter(lines -> !lines.isEmpty())
-                .toList();
-        boolean someLeft = here.stream().flatMap(List::stream).anyMatch(ref -> !used.contains(ref));
-        return here.size() + (someLeft ? SOME_LEFT : 0);
+        int here = 0;
+        boolean someLeft = false;
+        for (NamedLines.Mention mention : mentions) {
+            boolean meant = false;
+            for (LineRef ref : mention.lines()) {
+                meant |= ref.component() == part;
+                someLeft |= ref.component() == part && !used.contains(ref);
+            }
+            here += meant ? 1 : 0;
+        }
+        return here + (someLeft ? SOME_LEFT : 0);
     }
 
     /** "The flours" are all flours of the part, cornflour too. */

@@ -1,5 +1,7 @@
 package org.misecue.recipe;
 
+import java.util.Arrays;
+
 /**
  * A text that many patterns are asked about. Which letters stand beside each other in it is noted once; a glance at that
  * tells of most words that they do not stand in it.
@@ -10,6 +12,7 @@ final class Wording {
 
     private final String text;
     private final long[] seen = new long[PLACES / Long.SIZE];
+    private int[] starts = {};
 
     private Wording(String text) {
         this.text = text;
@@ -37,6 +40,28 @@ final class Wording {
     Wording strip() {
         String bare = text.strip();
         return bare.length() == text.length() ? this : of(bare);
+    }
+
+    /** Where words begin, and signs that are no letters of English; the end of the text comes last. */
+    int[] starts() {
+        if (starts.length == 0) {
+            int[] found = new int[text.length() + 1];
+            int count = 0;
+            for (int at = 0; at <= text.length(); at++) {
+                if (isStart(at)) {
+                    found[count++] = at;
+                }
+            }
+            starts = Arrays.copyOf(found, count);
+        }
+        return starts;
+    }
+
+    private boolean isStart(int at) {
+        if (at == text.length() || !Character.isLetterOrDigit(text.charAt(at))) {
+            return at == text.length() || text.charAt(at) >= 128;
+        }
+        return at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1));
     }
 
     /** Whether letters that {@link #places} gave may stand here in this order; if not, they do not. */

@@ -26,6 +26,13 @@ final class YieldReader {
     private static final Pattern A_CONSISTENCY =
             Pattern.compile("^an?\\h+(?!loaf|cake|tart|pie|tray|batch|dozen|couple)", Pattern.CASE_INSENSITIVE);
 
+    /** The words that tell of a yield in a step too. */
+    private static final Pattern OF_STEPS =
+            Pattern.compile("makes?|serves?|yields?|cuts?\\h+into", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OF_PEOPLE =
+            Pattern.compile("serv.*|feeds?|portions?|enough.*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FRONT = Pattern.compile("^[\\h-]+");
     private static final Pattern WHAT = Pattern.compile(
             "^([^.;,(|/]*?)(?=\\h*(?:[.;,(|/]|$|\\b(?:depending|in\\h+a|plus|and|about|approximately)\\b))",
             Pattern.CASE_INSENSITIVE);
@@ -43,11 +50,11 @@ final class YieldReader {
     }
 
     private static Optional<Setting> read(String text, Matcher yield, int step, int line) {
-        if (step > 0 && !yield.group(1).matches("(?i)makes?|serves?|yields?|cuts?\\h+into")) {
+        if (step > 0 && !OF_STEPS.matcher(yield.group(1)).matches()) {
             return Optional.empty();
         }
         String rest = text.substring(yield.end());
-        boolean people = yield.group(1).matches("(?i)serv.*|feeds?|portions?|enough.*");
+        boolean people = OF_PEOPLE.matcher(yield.group(1)).matches();
         Matcher times = TIMES.matcher(rest);
         if (times.find()) {
             return sized(rest, times, step, line);
@@ -87,7 +94,7 @@ final class YieldReader {
     }
 
     private static String words(String text) {
-        Matcher what = WHAT.matcher(text.replaceFirst("^[\\h-]+", ""));
+        Matcher what = WHAT.matcher(FRONT.matcher(text).replaceFirst(""));
         return what.find() ? what.group(1).strip().toLowerCase(Locale.ROOT) : "";
     }
 
