@@ -103,6 +103,20 @@ final class Cursor {
         at = Blanks.end(text, at);
     }
 
+    /** Skips blanks, and the word "of" among them. */
+    void skipOf() {
+        int word = Blanks.end(text, at);
+        boolean of = text.startsWith("of", word)
+                && !(word > 0 && isOfWord(text.charAt(word - 1)))
+                && !isOfWord(sign(text, word + 2));
+        at = of ? Blanks.end(text, word + 2) : word;
+    }
+
+    /** What letters, figures and the accents on them are; a word goes on with them. */
+    static boolean isOfWord(char sign) {
+        return sign == '_' || Character.isLetterOrDigit(sign) || Character.getType(sign) == Character.NON_SPACING_MARK;
+    }
+
     boolean skip(Shape shape) {
         return shape.mayStandAt(text, at) && skip(shape.pattern());
     }

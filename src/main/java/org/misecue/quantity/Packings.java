@@ -3,7 +3,7 @@ package org.misecue.quantity;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /** What is counted instead of weighed, tins, sachets, cloves, slices, and how such words are written. */
 public final class Packings {
@@ -12,7 +12,7 @@ public final class Packings {
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
             + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
 
-    private static final Pattern FULL = Pattern.compile(HOLDING);
+    private static final Set<String> FULL = Set.of(HOLDING.split("\\|", -1));
 
     private static final Shape WORD = word("|\\p{L}+-sized?");
     /** Without those that any word may begin: "egg-sized piece". */
@@ -55,7 +55,7 @@ public final class Packings {
 
     /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
     public static boolean holds(String packing) {
-        return FULL.matcher(packing).matches();
+        return FULL.contains(packing);
     }
 
     /** The packing word in the singular. */

@@ -18,7 +18,6 @@ public final class QuantityReader {
     /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
     private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
 
-    private static final Shape OF = Shape.of("\\h*\\bof\\b\\h*|\\h+");
     private static final Shape TO = Shape.inAnyCase("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+");
     /** The "four-hundred-gram" of "two four-hundred-gram tins". */
     private static final Shape WORDED_SIZE =
@@ -317,7 +316,7 @@ public final class QuantityReader {
                 ? new Quantity(new Amount.Range(Rationals.ONE, Rationals.of(2)), quantity.unit())
                 : quantity;
         Quantity about = cursor.skip(OR_SO) ? Hedges.on(whole, "about") : whole;
-        cursor.skip(OF);
+        cursor.skipOf();
         return new WrittenQuantity(about, alternative, packing, count, cursor.at());
     }
 }

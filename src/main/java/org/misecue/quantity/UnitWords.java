@@ -49,7 +49,7 @@ final class UnitWords {
         }
 
         private static int stopEnd(String text, int end) {
-            if (isOfWord(Cursor.sign(text, end))) {
+            if (Cursor.isOfWord(Cursor.sign(text, end))) {
                 return -1;
             }
             if (Cursor.sign(text, end) == '.' && !isApostrophe(Cursor.sign(text, end + 1))) {
@@ -61,12 +61,6 @@ final class UnitWords {
         private static boolean goesOn(String text, int at) {
             char sign = Cursor.sign(text, at);
             return Character.isLetter(sign) || sign >= '0' && sign <= '9' || isApostrophe(sign);
-        }
-
-        private static boolean isOfWord(char sign) {
-            return sign == '_'
-                    || Character.isLetterOrDigit(sign)
-                    || Character.getType(sign) == Character.NON_SPACING_MARK;
         }
 
         private static boolean isApostrophe(char sign) {

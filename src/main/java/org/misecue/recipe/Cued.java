@@ -115,6 +115,17 @@ final class Cued {
         return found;
     }
 
+    /** The match of a whole text that nothing else is asked about. */
+    Optional<Matcher> whole(String text) {
+        if (mayBegin(text, 0)) {
+            Matcher matcher = pattern.matcher(text);
+            if (matcher.matches()) {
+                return Optional.of(matcher);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** The match of the whole text. */
     Optional<Matcher> whole(Wording text) {
         if (mayBegin(text.text(), 0) && mayStandIn(text)) {

@@ -32,7 +32,7 @@ final class Footnotes {
         if (line.is(Line.Kind.HEADING)) {
             return false;
         }
-        Wording text = Wording.of(line.text().strip());
+        String text = line.text().strip();
         Optional<Matcher> note = NOTE.whole(text);
         if (note.isPresent()) {
             return place(note.get().group(1), note.get().group(2), before);

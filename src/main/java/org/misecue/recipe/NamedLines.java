@@ -1,8 +1,8 @@
 package org.misecue.recipe;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,8 +19,8 @@ final class NamedLines {
      */
     record Mention(int start, int end, String word, boolean plural, List<LineRef> lines) {}
 
-    private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
-    private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
+    private final Map<String, List<LineRef>> strong = new HashMap<>();
+    private final Map<String, List<LineRef>> weak = new HashMap<>();
     private final Set<String> firstWords = new HashSet<>();
     private int longest = 1;
 
@@ -36,13 +36,17 @@ final class NamedLines {
     }
 
     private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
-        List<LineRef> refs = names.computeIfAbsent(name, each -> new ArrayList<>());
-        if (!refs.contains(ref)) {
+        List<LineRef> refs = names.computeIfAbsent(name, this::begin);
+        if (refs.isEmpty() || refs.get(refs.size() - 1) != ref) {
             refs.add(ref);
         }
+    }
+
+    private List<LineRef> begin(String name) {
         int first = name.indexOf(' ');
         firstWords.add(first < 0 ? name : name.substring(0, first));
         longest = Math.max(longest, words(name));
+        return new ArrayList<>(2);
     }
 
     private static int words(String name) {

@@ -6,8 +6,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.misecue.quantity.FirstSigns;
 
@@ -26,12 +28,14 @@ final class Techniques {
     private static final Cued FOR = Cued.inAnyCase("\\bfor\\h+(?:the\\h+)?$");
     private static final Cued THE = Cued.inAnyCase("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$");
     private final List<Technique> rows;
+    private final Map<String, Boolean> alone;
     /** The phrases by the two letters that they begin with. */
     private final List<List<Phrase>> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
         this.byLetters = byLetters(rows);
+        this.alone = rows.stream().collect(Collectors.toMap(Technique::key, Technique::alone, (first, other) -> first));
     }
 
     static Techniques standard() {
@@ -40,11 +44,7 @@ final class Techniques {
 
     /** Whether what goes on needs nobody; a time without words about it is one of waiting. */
     boolean runsAlone(String key) {
-        return rows.stream()
-                .filter(row -> row.key.equals(key))
-                .findFirst()
-                .map(Technique::alone)
-                .orElse(true);
+        return alone.getOrDefault(key, true);
     }
 
     /** The keys of those that steps list. */
