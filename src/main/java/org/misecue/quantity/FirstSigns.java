@@ -18,6 +18,8 @@ public final class FirstSigns {
 
     private final boolean[] signs = new boolean[SIGNS];
     private final BitSet pairs = new BitSet(PAIRS);
+    private final BitSet lone = new BitSet(LETTERS);
+    private final BitSet lonePairs = new BitSet(PAIRS);
     private final long[] triples = new long[(PAIRS * LETTERS + Long.SIZE - 1) / Long.SIZE];
 
     public static FirstSigns of(Pattern pattern) {
@@ -35,6 +37,7 @@ public final class FirstSigns {
         }
         boolean anyCase = (pattern.flags() & Pattern.CASE_INSENSITIVE) != 0;
         for (int one = 0; one < LETTERS; one++) {
+            lone.set(one, !anyCase || signs['a' + one] && mayBegin(pattern, before + (char) ('a' + one) + ' '));
             for (int two = 0; two < LETTERS && signs['a' + one]; two++) {
                 pairs.set(
                         one * LETTERS + two,
@@ -44,6 +47,7 @@ public final class FirstSigns {
         boolean any = !anyCase || pairs.cardinality() == PAIRS;
         for (int pair = pairs.nextSetBit(0); pair >= 0; pair = pairs.nextSetBit(pair + 1)) {
             String two = before + (char) ('a' + pair / LETTERS) + (char) ('a' + pair % LETTERS);
+            lonePairs.set(pair, any || mayBegin(pattern, two + ' '));
             for (int three = 0; three < LETTERS; three++) {
                 if (any || mayBegin(pattern, two + (char) ('a' + three))) {
                     int triple = pair * LETTERS + three;
@@ -92,14 +96,24 @@ public final class FirstSigns {
             return false;
         }
         int one = letter(text, at);
-        int two = one < 0 ? -1 : letter(text, at + 1);
-        if (two < 0) {
+        if (one < 0) {
             return true;
+        }
+        int two = letter(text, at + 1);
+        if (two < 0) {
+            return !isSpace(text, at + 1) || lone.get(one);
         }
         int three = letter(text, at + 2);
         int pair = one * LETTERS + two;
+        if (three < 0) {
+            return isSpace(text, at + 2) ? lonePairs.get(pair) : pairs.get(pair);
+        }
         int triple = pair * LETTERS + three;
-        return three < 0 ? pairs.get(pair) : (triples[triple / Long.SIZE] & 1L << triple) != 0;
+        return (triples[triple / Long.SIZE] & 1L << triple) != 0;
+    }
+
+    private static boolean isSpace(String text, int at) {
+        return at < text.length() && text.charAt(at) == ' ';
     }
 
     /** From 0 for a to 25 for z; below 0 for any other sign. */

@@ -75,6 +75,15 @@ public final class QuantityReader {
         return letters.length() < 2 || BEGINNINGS.contains(letters) || isSize(text, at);
     }
 
+    /** The "four-hundred" of "four-hundred-gram tins". */
+    private static boolean isHyphened(String text, int at) {
+        int end = Blanks.end(text, at);
+        while (end < text.length() && Character.isLetter(text.charAt(end))) {
+            end++;
+        }
+        return Cursor.sign(text, end) == '-';
+    }
+
     /** The "egg-sized" of "egg-sized knob". */
     static boolean isSize(String text, int at) {
         int end = at;
@@ -110,7 +119,7 @@ public final class QuantityReader {
         cursor.skip(A_WHOLE);
         cursor.skipBlanks();
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE)
+        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE)
                 ? measure(cursor)
                 : Optional.empty();
         if (each.isPresent()) {

@@ -32,7 +32,7 @@ final class Cued {
         this.cues = Needed.in(pattern.pattern()).stream().map(Wording::places).toArray(int[][]::new);
         this.atBoundary = Needed.isAtBoundary(pattern.pattern());
         this.atStart = Needed.isAtStart(pattern.pattern());
-        this.looksBack = pattern.pattern().contains("(?<=");
+        this.looksBack = Needed.looksBack(pattern.pattern());
         this.first = FirstSigns.of(pattern);
         this.atWordStarts = atBoundary && !looksBack && first.areOfWords();
     }

@@ -33,9 +33,9 @@ final class Larder {
         return heard.computeIfAbsent(words, pantry::heardAs);
     }
 
-    /** A name as patterns are asked about it. */
-    Wording wording(String name) {
-        return wordings.computeIfAbsent(name, Wording::of);
+    /** A name or a step as patterns are asked about it. */
+    Wording wording(String text) {
+        return wordings.computeIfAbsent(text, Wording::of);
     }
 
     /** By what a method may call an ingredient. */

@@ -58,7 +58,7 @@ final class MissingCheck implements RecipeCheck {
         List<Note> notes = new ArrayList<>();
         Set<Ingredient> told = new HashSet<>();
         for (Step step : recipe.steps()) {
-            Wording text = Wording.of(step.text());
+            Wording text = larder.wording(step.text());
             for (Named named : names(text)) {
                 if (isIn(all, named.words)) {
                     continue;

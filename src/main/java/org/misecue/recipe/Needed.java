@@ -110,6 +110,10 @@ final class Needed {
 
     private final String regex;
     private int at;
+    /** Whether something was matched for certain before the place that is read. */
+    private boolean begun;
+
+    private boolean looksBack;
 
     private Needed(String regex) {
         this.regex = regex;
@@ -164,11 +168,22 @@ final class Needed {
         return Stream.concat(one.stream(), other.stream()).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /** Whether a match may look at what stands before it. */
+    static boolean looksBack(String regex) {
+        Needed all = new Needed(regex);
+        all.alternatives();
+        return all.looksBack;
+    }
+
     private Piece sequence() {
         Sequence sequence = new Sequence();
+        boolean begunBefore = begun;
         while (at < regex.length() && !sees("|") && !sees(")")) {
             boolean beside = sees("(?=") || sees("(?<=");
+            boolean begunHere = begun;
+            looksBack |= sees("(?<=") && !begun;
             Piece piece = atom();
+            begun = begunHere;
             int times = at;
             if (beside) {
                 sequence.keep(piece.musts());
@@ -179,13 +194,16 @@ final class Needed {
             } else if (skips("+") || skipsBraces("{")) {
                 sequence.add(piece);
                 sequence.cut();
+                begun |= !piece.musts().isEmpty();
             } else {
                 sequence.add(piece);
+                begun |= !piece.musts().isEmpty();
             }
             if (at > times && (sees("?") || sees("+"))) {
                 at++;
             }
         }
+        begun = begunBefore;
         return sequence.whole();
     }
 

@@ -81,7 +81,7 @@ final class RecipeParser {
         UseFinder finder = new UseFinder(components, larder);
         List<Step> steps = new ArrayList<>();
         for (Outline.MethodLine line : outline.method()) {
-            steps.add(StepParser.parse(steps.size() + 1, line, finder, known));
+            steps.add(StepParser.parse(steps.size() + 1, line, finder, known, larder));
         }
         return List.copyOf(steps);
     }
@@ -94,7 +94,7 @@ final class RecipeParser {
         whole.removeIf(setting -> stepsHeat && isOven(setting));
         if (whole.stream().noneMatch(setting -> setting.kind() == Setting.Kind.YIELD)) {
             steps.stream()
-                    .flatMap(step -> YieldReader.read(Wording.of(step.text()), step.number(), step.line()).stream())
+                    .flatMap(step -> YieldReader.read(larder.wording(step.text()), step.number(), step.line()).stream())
                     .findFirst()
                     .ifPresent(whole::add);
         }

@@ -30,7 +30,7 @@ final class Techniques {
     private final List<Technique> rows;
     private final Map<String, Boolean> alone;
     /** The phrases by the two letters that they begin with. */
-    private final List<List<Phrase>> byLetters;
+    private final List<Phrase[]> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
@@ -61,8 +61,9 @@ final class Techniques {
         String step = wording.text();
         List<Sightings.Sighting> found = new ArrayList<>();
         for (int at = 0; at + 1 < step.length(); at++) {
-            if (Character.isLetter(step.charAt(at)) && (at == 0 || !isInWord(step.codePointBefore(at)))) {
-                addAt(at, wording, found);
+            int letters = FirstSigns.pair(step, at);
+            if (letters >= 0 && (at == 0 || !isInWord(step.codePointBefore(at)))) {
+                addAt(at, byLetters.get(letters), wording, found);
             }
         }
         found.removeIf(each -> isPurpose(wording, each) || isThing(wording, each));
@@ -71,12 +72,8 @@ final class Techniques {
     }
 
     /** What begins here; a technique goes on only behind its last words. */
-    private void addAt(int start, Wording step, List<Sightings.Sighting> found) {
-        int letters = FirstSigns.pair(step.text(), start);
-        if (letters < 0) {
-            return;
-        }
-        for (Phrase phrase : byLetters.get(letters)) {
+    private static void addAt(int start, Phrase[] phrases, Wording step, List<Sightings.Sighting> found) {
+        for (Phrase phrase : phrases) {
             Optional<Matcher> words = phrase.words.at(step, start);
             if (words.isPresent()
                     && found.stream().noneMatch(each -> each.technique() == phrase.technique && each.end() > start)) {
@@ -99,14 +96,14 @@ final class Techniques {
         return !each.in(step).strip().contains(" ") && THE.endsAt(step, each.start());
     }
 
-    private static List<List<Phrase>> byLetters(List<Technique> rows) {
+    private static List<Phrase[]> byLetters(List<Technique> rows) {
         List<Phrase> all = rows.stream()
                 .flatMap(row -> row.phrases.stream().map(words -> new Phrase(row, words)))
                 .toList();
         return IntStream.range(0, FirstSigns.PAIRS)
                 .mapToObj(letters -> all.stream()
                         .filter(phrase -> phrase.words.mayBeginWith(letters))
-                        .toList())
+                        .toArray(Phrase[]::new))
                 .toList();
     }
 
