@@ -32,6 +32,7 @@ final class MissingCheck implements RecipeCheck {
     private static final Cued WEIGHTS =
             Cued.inAnyCase("\\b(?:beans?|rice|lentils?|pulses)\\b");
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
+    private static final Pattern PIECES = Pattern.compile("[ -]");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");
     private static final Cued MADE = Cued.of(Pattern.compile(
             "\\b(?:mix(?:ture)?|batter|dough|icing|cream|custard|filling|glaze|syrup|sponge|caramel|frosting|buttercream|crumble"
@@ -111,7 +112,7 @@ final class MissingCheck implements RecipeCheck {
         if (MADE.standsIn(Wording.of(words))) {
             return Optional.empty();
         }
-        String[] each = words.toLowerCase(Locale.ROOT).split("[ -]", -1);
+        String[] each = PIECES.split(words.toLowerCase(Locale.ROOT), -1);
         for (int end = each.length; end > 0; end--) {
             String name = String.join(" ", List.of(each).subList(0, end));
             if (ALWAYS_THERE.contains(name)) {
@@ -127,7 +128,7 @@ final class MissingCheck implements RecipeCheck {
 
     /** Whether one of the words stands anywhere in the list: "the seeds" of what is listed as sesame seeds. */
     private static boolean isIn(StringBuilder all, String names) {
-        for (String word : names.toLowerCase(Locale.ROOT).split("[ -]", -1)) {
+        for (String word : PIECES.split(names.toLowerCase(Locale.ROOT), -1)) {
             String stem = Nouns.singular(word);
             if (stem.length() > 2 && all.indexOf(stem) >= 0) {
                 return true;

@@ -147,7 +147,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     /** @param packed whether it comes in a pack: what is chopped in a tin was so when it was bought, but not what is cold */
     private static String takeDone(String text, boolean packed, Notes notes, Pantry pantry) {
-        List<String> words = List.of(Words.BLANKS.split(text.replace(",", " , ").strip(), -1));
+        List<String> words = Words.split(text.replace(",", " , ").strip());
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
         if (behind < words.size()) {

@@ -82,7 +82,7 @@ record Sides(String name, List<String> others) {
 
     /** A side that names nothing by itself, with the end of the other side. */
     private static String completed(String side, String other, Pantry pantry) {
-        List<String> words = List.of(Words.BLANKS.split(other, -1));
+        List<String> words = Words.split(other);
         Optional<String> known = known(side, words, pantry);
         if (known.isPresent()) {
             return known.get();
@@ -90,7 +90,7 @@ record Sides(String name, List<String> others) {
         if (pantry.heardAs(side).isPresent()) {
             return side; // milk is milk, whatever cream may stand for it
         }
-        int more = Words.BLANKS.split(side, -1).length;
+        int more = Words.split(side).size();
         return words.size() > 1 && isHalf(Nouns.last(side), pantry)
                 ? joined(side, words.subList(Math.min(more, words.size() - 1), words.size()))
                 : side;
