@@ -90,7 +90,7 @@ public sealed interface Amount {
 
     /** Every value times a factor, zero or more; what is not stated stays so. */
     default Amount times(RationalNumber factor) {
-        return factor == Rationals.ONE ? this : map(value -> value.multiply(factor));
+        return Rationals.isOne(factor) ? this : map(value -> value.multiply(factor));
     }
 
     /** Every value changed by a function, the ends of a range put in order; what is not stated stays so. */

@@ -19,11 +19,12 @@ public final class Packings {
     private static final Shape UNSIZED = word("");
 
     private static Shape word(String sizes) {
-        return Shape.inAnyCase("(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?" + sizes
-                    + ")\\h+){0,2}(" + HOLDING
-                    + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
-                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
-                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
+        return Shape.inAnyCase(
+                "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?" + sizes
+                        + ")\\h+){0,2}(" + HOLDING
+                        + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
+                        + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
+                        + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
     }
 
     private static final Map<String, String> SINGULAR = Map.ofEntries(

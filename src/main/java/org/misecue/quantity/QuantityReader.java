@@ -119,7 +119,10 @@ public final class QuantityReader {
         cursor.skip(A_WHOLE);
         cursor.skipBlanks();
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE)
+        Optional<Quantity> each = times
+                        || bracket
+                        || cursor.sees(FIGURE)
+                        || cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE)
                 ? measure(cursor)
                 : Optional.empty();
         if (each.isPresent()) {

@@ -72,7 +72,7 @@ public enum Unit {
             case GAS_MARK -> UnitSizes.celsiusOfGasMark(value);
             default -> {
                 RationalNumber size = UnitSizes.inBase(this);
-                yield size == Rationals.ONE ? value : value.multiply(size);
+                yield Rationals.isOne(size) ? value : value.multiply(size);
             }
         };
     }

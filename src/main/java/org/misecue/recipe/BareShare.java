@@ -18,9 +18,8 @@ record BareShare(int start, String words, boolean ofIt) {
     private static final Cued REST = Cued.inAnyCase(
             "\\b(?<said>the\\h+rest|the\\h+remainder|the\\h+other\\h+half)(?=\\h*(?:[.,;:!)]|$|(?:for|to|in|into|over|on|onto|with|and|aside"
                     + "|if|until|as|through|together|back|by|later|when|while|before|after)\\b))");
-    private static final Cued OF_IT = Cued.inAnyCase(
-            "\\b(?<said>" + Shares.FRACTION
-                    + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)");
+    private static final Cued OF_IT = Cued.inAnyCase("\\b(?<said>" + Shares.FRACTION
+            + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)");
     private static final Cued NOT_USED = Cued.inAnyCase("\\b(?:need|discard)\\h+$");
 
     static List<BareShare> in(Wording text) {

@@ -27,8 +27,8 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
     private static final Pattern PIECE =
             Pattern.compile("[;,]\\h+|\\h+or\\h+(?=[\\d½¼¾⅓⅔⅛])|(?<=\\p{L})\\h*/\\h*(?=\\d)");
-    private static final Cued FILLED = Cued.inAnyCase(
-            "^(?:heaped|heaping|rounded|level|scant|generous)\\h+(?=[\\d½¼¾⅓⅔⅛])");
+    private static final Cued FILLED =
+            Cued.inAnyCase("^(?:heaped|heaping|rounded|level|scant|generous)\\h+(?=[\\d½¼¾⅓⅔⅛])");
     private static final Pattern OF_EACH = Pattern.compile(".*\\h(?:each|apiece)\\h*", Pattern.CASE_INSENSITIVE);
     private static final Cued WEIGHED_HOW = Cued.inAnyCase(
             "\\h+(?:in total|total|in all|altogether|each|apiece|without (?:the )?(?:shells?|stones?|skins?|peel)"
@@ -41,16 +41,22 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
         if (!aside && !BRACKET.mayStandIn(wording)) {
             return new BracketAmounts(Optional.empty(), false, line);
         }
-        String text = !aside ? line : COMMAS.pattern()
-                .matcher(line)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        amount(found.group(1), quantities).isPresent() ? " (" + found.group(1) + ")" : found.group()));
-        List<String> amounts = BRACKET.pattern().matcher(text)
+        String text = !aside
+                ? line
+                : COMMAS.pattern()
+                        .matcher(line)
+                        .replaceAll(found -> Matcher.quoteReplacement(
+                                amount(found.group(1), quantities).isPresent()
+                                        ? " (" + found.group(1) + ")"
+                                        : found.group()));
+        List<String> amounts = BRACKET.pattern()
+                .matcher(text)
                 .results()
                 .flatMap(bracket -> Arrays.stream(PIECE.split(bracket.group(1), -1)))
                 .filter(piece -> amount(piece, quantities).isPresent())
                 .toList();
-        String rest = BRACKET.pattern().matcher(text)
+        String rest = BRACKET.pattern()
+                .matcher(text)
                 .replaceAll(bracket -> Matcher.quoteReplacement(without(bracket.group(1), quantities)));
         return amounts.isEmpty()
                 ? new BracketAmounts(Optional.empty(), false, rest)

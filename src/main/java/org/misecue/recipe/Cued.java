@@ -156,7 +156,10 @@ final class Cued {
         Matcher matcher = pattern.matcher(text.text()).useTransparentBounds(true);
         if (atWordStarts) {
             for (int at : text.starts()) {
-                if (at >= end - REACH && at <= end && mayBegin(text.text(), at) && matcher.region(at, end).lookingAt()) {
+                if (at >= end - REACH
+                        && at <= end
+                        && mayBegin(text.text(), at)
+                        && matcher.region(at, end).lookingAt()) {
                     return true;
                 }
             }
@@ -187,7 +190,9 @@ final class Cued {
             return next(matcher, text.text(), from);
         }
         for (int at : text.starts()) {
-            if (at >= from && mayBegin(text.text(), at) && matcher.region(at, text.text().length()).lookingAt()) {
+            if (at >= from
+                    && mayBegin(text.text(), at)
+                    && matcher.region(at, text.text().length()).lookingAt()) {
                 return true;
             }
         }

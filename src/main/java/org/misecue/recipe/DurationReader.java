@@ -20,14 +20,13 @@ final class DurationReader {
                     + "(?=\\d|[½¼¾⅓⅔]|an?\\h+(?:half|quarter|hour|minute)|half\\h+an|three[\\h-]quarters|(?:one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty)\\b)");
     private static final Pattern FURTHER = Pattern.compile("^(?:another|a\\h+further)\\h+", Pattern.CASE_INSENSITIVE);
     /** Each time holds one of these. */
-    private static final Cued MEASURE = Cued.of(Pattern.compile(
-            "min|hr|hour|(?<!\\p{L})h(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+    private static final Cued MEASURE = Cued.of(
+            Pattern.compile("min|hr|hour|(?<!\\p{L})h(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
 
     private static final Pattern AND_A_HALF =
             Pattern.compile("^\\h*and\\h+(?:a\\h+)?(half|quarter|three[\\h-]quarters)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Cued NOT_A_SETTING = Cued.inAnyCase(
-            "\\b(?:(?:every|each|per|for\\h+the\\h+(?:first|last))"
-                    + "|(?:check|turn|rotat|test|look|peek|baste|shak)(?:e|ing)?\\h+(?:[\\p{L}-]+\\h+){0,3}after)\\h+$");
+    private static final Cued NOT_A_SETTING = Cued.inAnyCase("\\b(?:(?:every|each|per|for\\h+the\\h+(?:first|last))"
+            + "|(?:check|turn|rotat|test|look|peek|baste|shak)(?:e|ing)?\\h+(?:[\\p{L}-]+\\h+){0,3}after)\\h+$");
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
 

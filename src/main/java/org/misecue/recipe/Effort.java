@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.misecue.quantity.Household;
 import tech.units.indriya.function.RationalNumber;
 
@@ -53,8 +52,7 @@ record Effort(Duration handsOn, Duration unattended) {
 
     /** Nuts toast by themselves in an oven, and under a watchful eye in a pan. */
     static boolean runsAlone(Setting time, Wording text) {
-        return Techniques.standard().runsAlone(time.what())
-                || (time.what().equals("toast") && OVEN.standsIn(text));
+        return Techniques.standard().runsAlone(time.what()) || (time.what().equals("toast") && OVEN.standsIn(text));
     }
 
     private static Duration minutes(Setting setting) {

@@ -1,8 +1,6 @@
 package org.misecue.recipe;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Words by which a method calls several ingredients at once: "the spices", "the dry ingredients", "the nuts". */
 final class FoodGroups {

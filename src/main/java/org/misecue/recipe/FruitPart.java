@@ -26,17 +26,16 @@ record FruitPart(String part, List<String> preparation, String rest) {
                     + "))?(?<taken>\\h+\\p{L}+ed)?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$");
     private static final Pattern PART = Pattern.compile(WORDS);
     /** "Lemon juice: ½ lemon", "zest – 2 oranges". */
-    private static final Cued PART_FIRST = Cued.inAnyCase(
-            "^(?:(?<fruit>\\p{L}+)\\h+(?<its>" + WORDS + ")|(?<part>" + WORDS + "))\\h*[:=–—-]\\h*"
-                    + "(?<rest>(?:[\\d½¼¾]|half\\b|one\\b|two\\b).*?\\p{L}.*)$");
+    private static final Cued PART_FIRST = Cued.inAnyCase("^(?:(?<fruit>\\p{L}+)\\h+(?<its>" + WORDS + ")|(?<part>"
+            + WORDS + "))\\h*[:=–—-]\\h*" + "(?<rest>(?:[\\d½¼¾]|half\\b|one\\b|two\\b).*?\\p{L}.*)$");
     /** "Zest of one lemon and juice of half". */
     private static final Pattern ANOTHER = Pattern.compile(
             "\\h+(?=(?:and|plus|&|\\+)\\h+(?:the\\h+)?" + HOW + "(?:" + WORDS + ")\\h+(?:of|from)\\b)",
             Pattern.CASE_INSENSITIVE);
 
     /** "Half the zest of a lemon" takes half a lemon. */
-    private static final Cued HALF_OF_ONE = Cued.inAnyCase(
-            "^half\\h+(?:of\\h+)?(the\\h+\\p{L}.*?\\h(?:of|from)\\h+)(?=an?\\h)");
+    private static final Cued HALF_OF_ONE =
+            Cued.inAnyCase("^half\\h+(?:of\\h+)?(the\\h+\\p{L}.*?\\h(?:of|from)\\h+)(?=an?\\h)");
 
     static boolean isPart(String word) {
         return PART.matcher(word).matches();

@@ -29,15 +29,15 @@ final class Headings {
                     + "|special\\h+equipment|variations?|substitutions?|comments?|about\\b.*|allergens?|make\\h+ahead|leftovers"
                     + "|(?:you\\h+(?:may|might|will|'ll|’ll)\\h+(?:also\\h+)?(?:like|love|enjoy)|more\\h+recipes|related|(?:leave|post|add)\\h+a\\h+(?:reply|comment|review)"
                     + "|share\\h+this|faqs?|frequently\\h+asked|did\\h+you\\h+make|why\\h+you|serving\\h+suggestions?|newsletter|subscribe|sign\\h+up|watch)\\b.*|reviews?|video");
-    private static final Cued FOR = Cued.inAnyCase(
-            "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$");
+    private static final Cued FOR =
+            Cued.inAnyCase("^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$");
     private static final Pattern THE = Pattern.compile("^the\\h+");
     private static final Pattern STOP = Pattern.compile(".*[.,;:].*");
     private static final Pattern LETTER = Pattern.compile(".*\\p{L}.*");
     private static final Pattern CAPITALS = Pattern.compile("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
-    private static final Cued INGREDIENTS_OF = Cued.inAnyCase(
-            "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$");
+    private static final Cued INGREDIENTS_OF =
+            Cued.inAnyCase("^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$");
     private static final int LONGEST = 8;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();

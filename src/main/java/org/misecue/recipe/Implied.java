@@ -1,9 +1,7 @@
 package org.misecue.recipe;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** What a step uses without a name for it: the butter "for the tin" that is greased, a second dough made "in the same way". */
 final class Implied {
@@ -22,6 +20,9 @@ final class Implied {
         boolean greases = GREASES.standsIn(text);
         boolean again = SAME_WAY.standsIn(text)
                 && all.stream().map(LineRef::component).distinct().count() > 1; // else it is the same mixture again
+        if (!greases && !again) {
+            return List.of();
+        }
         return all.stream()
                 .filter(ref -> !used.contains(ref))
                 .filter(ref -> (greases && isForTheTin(ref.line())) || (again && ref.component() == context))

@@ -18,11 +18,10 @@ final class IngredientLineParser {
     static final int LONGEST = 400;
 
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
-    private static final Cued SUM_BEHIND = Cued.inAnyCase(
-            "(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)");
+    private static final Cued SUM_BEHIND =
+            Cued.inAnyCase("(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)");
     /** Another amount of the same: "1 sachet or 2 tsp dried yeast". */
-    private static final Cued OR_AMOUNT =
-            Cued.inAnyCase("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)");
+    private static final Cued OR_AMOUNT = Cued.inAnyCase("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)");
     /** What the line is for, before its amount: "egg wash: 1 egg". */
     private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
 

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * The phrases by which a method may call an ingredient: "light muscovado sugar", "muscovado sugar", "sugar".

@@ -24,8 +24,7 @@ final class InnerBracket {
     }
 
     private static boolean isSort(String inner) {
-        return SORT.matcher(inner).matches()
-                && Words.split(inner).stream().noneMatch(InnerBracket::isDone);
+        return SORT.matcher(inner).matches() && Words.split(inner).stream().noneMatch(InnerBracket::isDone);
     }
 
     private static boolean isDone(String word) {

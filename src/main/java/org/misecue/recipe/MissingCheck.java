@@ -26,11 +26,9 @@ final class MissingCheck implements RecipeCheck {
             "(?:\\bthe |\\bof |, |\\band )(?<names>(?!the |and |then )\\p{L}+(?:[ -](?!and\\b|or\\b|with\\b|in\\b|into\\b|to\\b|until\\b|together\\b|for\\b|over\\b|on\\b)\\p{L}+){0,2})"
                     + "(?=\\s*(?:[.,;)]|$)|\\s+(?:and|or|with|until|to|in|into|over|on|together|then|a|one|through)\\b)");
     /** Pastry is weighed down with beans or rice that nobody eats. */
-    private static final Cued BLIND =
-            Cued.inAnyCase("\\b(?:blind|paper|parchment|foil)\\b");
+    private static final Cued BLIND = Cued.inAnyCase("\\b(?:blind|paper|parchment|foil)\\b");
 
-    private static final Cued WEIGHTS =
-            Cued.inAnyCase("\\b(?:beans?|rice|lentils?|pulses)\\b");
+    private static final Cued WEIGHTS = Cued.inAnyCase("\\b(?:beans?|rice|lentils?|pulses)\\b");
     private static final Pattern EGG = Pattern.compile("\\b(?:eggs?|yolks?|whites?)\\b");
     private static final Pattern PIECES = Pattern.compile("[ -]");
     private static final Set<String> ALWAYS_THERE = Set.of("water", "ice", "boiling water", "cold water", "air");

@@ -22,8 +22,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     private static final Cued BRACKET = Cued.of("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
     /** More of what stands in the list already; "extra" before a word of quality belongs to it. */
-    private static final Cued EXTRA = Cued.inAnyCase(
-            "^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
+    private static final Cued EXTRA =
+            Cued.inAnyCase("^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
                     + "(?!virgin|large|fine|thick|firm|strong|mature|creamy|ripe|dark|light|lean|dry|sharp)(?=\\p{L})");
 
     private static final Cued EACH = Cued.inAnyCase("^each:?\\h+(?:of\\h+)?(?=\\p{L})");
@@ -117,7 +117,8 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     private static Wording takeFirst(Cued pattern, Wording text, Notes notes) {
         Optional<Matcher> found = pattern.firstIn(text, 0);
         found.ifPresent(first -> notes.addBefore(first.group(1)));
-        return found.map(first -> Wording.of(text.text().substring(first.end()))).orElse(text);
+        return found.map(first -> Wording.of(text.text().substring(first.end())))
+                .orElse(text);
     }
 
     /** The first comma that stands neither between adjectives nor in a list of which each is meant; −1 where there is none. */

@@ -2,10 +2,8 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The lines of the list by every name that a step may call them; of several names the longest counts. */
 final class NamedLines {
@@ -21,8 +19,8 @@ final class NamedLines {
 
     private final Map<String, List<LineRef>> strong = new HashMap<>();
     private final Map<String, List<LineRef>> weak = new HashMap<>();
-    private final Set<String> firstWords = new HashSet<>();
-    private int longest = 1;
+    /** By their first word, how many words the longest of the names has. */
+    private final Map<String, Integer> longest = new HashMap<>();
 
     /** Under its own names and under those that the pantry has for it, and for what may be used instead. */
     void add(LineRef ref, Larder larder) {
@@ -44,8 +42,7 @@ final class NamedLines {
 
     private List<LineRef> begin(String name) {
         int first = name.indexOf(' ');
-        firstWords.add(first < 0 ? name : name.substring(0, first));
-        longest = Math.max(longest, words(name));
+        longest.merge(first < 0 ? name : name.substring(0, first), words(name), Math::max);
         return new ArrayList<>(2);
     }
 
@@ -63,8 +60,8 @@ final class NamedLines {
         List<Mention> mentions = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            boolean begins = firstWords.contains(words.list().get(at).singular());
-            int length = begins ? Math.min(longest, words.size() - at) : 0;
+            int most = longest.getOrDefault(words.list().get(at).singular(), 0);
+            int length = Math.min(most, words.size() - at);
             while (length > 0 && !known(words, at, length)) {
                 length--;
             }

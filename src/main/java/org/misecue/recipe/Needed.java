@@ -252,8 +252,12 @@ final class Needed {
                 default -> {}
             }
         }
-        String inside = ESCAPED.matcher(regex.substring(start, at - 1).replace("\\d", FIGURES)).replaceAll("$1");
-        boolean plain = RANGE.matcher(regex.substring(start, at - 1)).results().findAny().isEmpty();
+        String inside = ESCAPED.matcher(regex.substring(start, at - 1).replace("\\d", FIGURES))
+                .replaceAll("$1");
+        boolean plain = RANGE.matcher(regex.substring(start, at - 1))
+                .results()
+                .findAny()
+                .isEmpty();
         return plain ? oneOf(inside) : Piece.ANYTHING;
     }
 

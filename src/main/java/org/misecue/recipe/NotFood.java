@@ -3,7 +3,6 @@ package org.misecue.recipe;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 
 /** Words of a step that are written like an ingredient and mean none: verbs, colours, water baths, the butter for a tin. */
 final class NotFood {
@@ -25,8 +24,8 @@ final class NotFood {
                     + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
                     + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b");
 
-    private static final Pattern OPENING =
-            Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
+    private static final String STOPS = ".;:,!";
+    private static final Set<String> JOINTS = Set.of("and", "then", "to");
 
     private NotFood() {}
 
@@ -61,9 +60,18 @@ final class NotFood {
         String next = words.list().get(at + 1).singular();
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
-        boolean opens = at == 0
-                || Back.matches(OPENING, words.text(), words.list().get(at).start());
-        return object && opens;
+        return object && (at == 0 || opens(words, at));
+    }
+
+    /** Whether a stop or a joint of the sentence stands right before a word. */
+    private static boolean opens(Words words, int at) {
+        int before = words.list().get(at).start() - 1;
+        while (before >= 0 && Character.isWhitespace(words.text().charAt(before))) {
+            before--;
+        }
+        return before >= 0 && STOPS.indexOf(words.text().charAt(before)) >= 0
+                || words.joined(at - 1)
+                        && JOINTS.contains(words.list().get(at - 1).singular());
     }
 
     private static boolean isColour(Words words, int at) {

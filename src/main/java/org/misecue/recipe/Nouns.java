@@ -60,10 +60,7 @@ final class Nouns {
         if (odd != null) {
             return odd;
         }
-        if (word.length() < 4
-                || NO_PLURAL.contains(word)
-                || word.endsWith("ss")
-                || word.endsWith("us")) {
+        if (word.length() < 4 || NO_PLURAL.contains(word) || word.endsWith("ss") || word.endsWith("us")) {
             return word;
         }
         if (word.endsWith("ies")) {

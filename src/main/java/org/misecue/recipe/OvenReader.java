@@ -52,9 +52,8 @@ final class OvenReader {
         List<Figure> group = new ArrayList<>();
         for (Figure figure : figures(text)) {
             if (!group.isEmpty()
-                    && !BETWEEN.matcher(
-                                    text.text()
-                                            .substring(group.get(group.size() - 1).end(), figure.start()))
+                    && !BETWEEN.matcher(text.text()
+                                    .substring(group.get(group.size() - 1).end(), figure.start()))
                             .matches()) {
                 setting(text, group, step, line).ifPresent(settings::add);
                 group.clear();
@@ -127,8 +126,7 @@ final class OvenReader {
         boolean gas = group.stream().anyMatch(figure -> figure.quantity().unit() == Unit.GAS_MARK);
         boolean oven = fan.isPresent()
                 || gas
-                || (OF_AN_OVEN.standsIn(sentence)
-                        && !OF_SOMETHING_ELSE.standsIn(sentence))
+                || (OF_AN_OVEN.standsIn(sentence) && !OF_SOMETHING_ELSE.standsIn(sentence))
                 || OVEN.standsIn(sentence);
         if (!oven) {
             return Optional.empty();

@@ -22,8 +22,7 @@ final class PantryPhrases {
 
     /** Every name of an ingredient, the first one first. */
     Set<String> of(Ingredient ingredient) {
-        return phrases.computeIfAbsent(
-                new Called(ingredient.name(), ingredient.names()), PantryPhrases::phrases);
+        return phrases.computeIfAbsent(new Called(ingredient.name(), ingredient.names()), PantryPhrases::phrases);
     }
 
     private static Set<String> phrases(Called ingredient) {

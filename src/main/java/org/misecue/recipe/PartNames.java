@@ -26,8 +26,7 @@ final class PartNames {
 
     private static final Pattern FOR_THE = Pattern.compile("^(?:for\\h+)?(?:the\\h+)?");
 
-    private static final Cued TURNS =
-            Cued.inAnyCase("\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?$");
+    private static final Cued TURNS = Cued.inAnyCase("\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?$");
     private static final Cued PLURAL = Cued.inAnyCase("(?:e?s)?\\b");
     private static final Cued ITS_INGREDIENTS = Cued.inAnyCase("(?:e?s)?\\h+ingredients\\b");
 
@@ -77,7 +76,9 @@ final class PartNames {
         String text = wording.text();
         List<Turn> turns = new ArrayList<>();
         for (Called name : called) {
-            for (int at = wording.mayHold(name.places) ? place(name, text, 0) : -1; at >= 0; at = place(name, text, at + 1)) {
+            for (int at = wording.mayHold(name.places) ? place(name, text, 0) : -1;
+                    at >= 0;
+                    at = place(name, text, at + 1)) {
                 if (isTurn(wording, at, at + name.word.length())) {
                     turns.add(new Turn(Sentences.start(text, at), name.component));
                 }

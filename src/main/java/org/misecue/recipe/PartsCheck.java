@@ -57,8 +57,7 @@ final class PartsCheck implements RecipeCheck {
         if (parts.stream().noneMatch(part -> part.use().part().isPresent())) {
             return Optional.empty();
         }
-        Optional<Quantity> listed =
-                line.quantity().filter(quantity -> !OPEN.standsIn(Wording.of(line.text())));
+        Optional<Quantity> listed = line.quantity().filter(quantity -> !OPEN.standsIn(Wording.of(line.text())));
         Optional<RationalNumber> most = listed.flatMap(quantity -> quantity.mostInBase(Household.METRIC));
         Optional<RationalNumber> least = listed.flatMap(quantity -> quantity.leastInBase(Household.METRIC));
         if (most.isEmpty() || least.isEmpty()) {

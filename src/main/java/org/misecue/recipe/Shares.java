@@ -44,15 +44,12 @@ final class Shares {
 
     private static final Pattern OF_THE =
             Pattern.compile("(?:(?:the|your)\\h+)?(?:[\\p{L}-]+\\h+)?", Pattern.CASE_INSENSITIVE);
-    private static final Cued ALL_BUT = Cued.inAnyCase(
-            "\\b(?:all|everything)\\h+(?:but|except|bar)\\h+(?:the\\h+last\\h+)?$");
-    private static final Cued LAST_OF_IT =
-            Cued.inAnyCase("\\b(?:" + REST + "|the\\h+other)\\h+$");
-    private static final Cued AT_A_TIME =
-            Cued.inAnyCase("(?:[\\p{L}-]+\\h+){1,3}at\\h+a\\h+time\\b");
+    private static final Cued ALL_BUT =
+            Cued.inAnyCase("\\b(?:all|everything)\\h+(?:but|except|bar)\\h+(?:the\\h+last\\h+)?$");
+    private static final Cued LAST_OF_IT = Cued.inAnyCase("\\b(?:" + REST + "|the\\h+other)\\h+$");
+    private static final Cued AT_A_TIME = Cued.inAnyCase("(?:[\\p{L}-]+\\h+){1,3}at\\h+a\\h+time\\b");
     private static final Cued BRACKETED = Cued.of("^\\h*\\((?=[\\d½¼¾⅓⅔⅛])([^()]+)\\)");
-    private static final Cued LESS =
-            Cued.inAnyCase("^\\h+(?:bar|but|except|less|minus)\\h+(?=[\\p{L}\\d½¼¾⅓⅔⅛])");
+    private static final Cued LESS = Cued.inAnyCase("^\\h+(?:bar|but|except|less|minus)\\h+(?=[\\p{L}\\d½¼¾⅓⅔⅛])");
     private static final Cued ALL = Cued.inAnyCase("\\ball\\h+(?:of\\h+)?(?:the\\h+)?$");
     private static final int REACH = 45;
 
@@ -149,17 +146,15 @@ final class Shares {
     }
 
     /** An amount that stands behind the name: "the sugar (50 g)", "all the milk bar 2 tbsp". */
-    private static Share withBehind(
-            Share said, Wording text, String before, String behind, IngredientLine line) {
+    private static Share withBehind(Share said, Wording text, String before, String behind, IngredientLine line) {
         Optional<Matcher> bracketed = said.part().isEmpty() ? BRACKETED.firstIn(text, behind) : Optional.empty();
         if (bracketed.isPresent()) {
             Optional<Quantity> inside = measure(bracketed.get().group(1));
             return inside.map(quantity -> new Share(Optional.of(quantity), said.words()))
                     .orElse(said);
         }
-        Optional<Matcher> less = said.isAll() && ALL.firstIn(text, before).isPresent()
-                ? LESS.firstIn(text, behind)
-                : Optional.empty();
+        Optional<Matcher> less =
+                said.isAll() && ALL.firstIn(text, before).isPresent() ? LESS.firstIn(text, behind) : Optional.empty();
         if (less.isPresent()) {
             return measure(behind.substring(less.get().end()))
                     .map(quantity -> Share.allBut(line, quantity))

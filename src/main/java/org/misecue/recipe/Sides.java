@@ -16,8 +16,7 @@ import org.misecue.pantry.Pantry;
  */
 record Sides(String name, List<String> others) {
 
-    private static final Cued OR =
-            Cued.inAnyCase("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})");
+    private static final Cued OR = Cued.inAnyCase("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})");
     private static final Pattern NUMBER = Pattern.compile("^[\\d½¼¾⅓⅔⅛/.]+\\h+");
     /** Words that need the noun of the other side: "vegetable or sunflower oil". */
     private static final Set<String> HALF_NAMES = Set.of(

@@ -9,8 +9,7 @@ final class StepParser {
     private StepParser() {}
 
     /** {@code known} are the settings of the recipe as a whole; a tin that stands there is not repeated. */
-    static Step parse(
-            int number, Outline.MethodLine method, UseFinder finder, List<Setting> known, Larder larder) {
+    static Step parse(int number, Outline.MethodLine method, UseFinder finder, List<Setting> known, Larder larder) {
         Wording text = larder.wording(method.line().text());
         int line = method.line().number();
         List<Setting> settings = new ArrayList<>(OvenReader.read(text, number, line));

@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Notes behind a name that no comma divides: "butter for the tin", "milk warmed to 37 °C".
@@ -46,7 +45,8 @@ record Tail(String before, String notes) {
     /** Where the word begins that a tail goes on: the "mixed" of "mixed with 1 tbsp water". */
     private static int doneBefore(String text, int start, int end) {
         int word = text.lastIndexOf(' ', start - 1);
-        boolean goesOn = GO_ON.pattern().matcher(text).region(end, text.length()).lookingAt();
+        boolean goesOn =
+                GO_ON.pattern().matcher(text).region(end, text.length()).lookingAt();
         return word > 0 && goesOn && PreparationWords.sort(text.substring(word, start)) != PreparationWords.Sort.OTHER
                 ? word
                 : start;

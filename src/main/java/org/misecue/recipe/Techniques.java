@@ -77,7 +77,8 @@ final class Techniques {
             Optional<Matcher> words = phrase.words.at(step, start);
             if (words.isPresent()
                     && found.stream().noneMatch(each -> each.technique() == phrase.technique && each.end() > start)) {
-                found.add(new Sightings.Sighting(phrase.technique, start, words.get().end()));
+                found.add(new Sightings.Sighting(
+                        phrase.technique, start, words.get().end()));
             }
         }
     }

@@ -14,15 +14,13 @@ record TidyLine(Wording text, boolean optional) {
     private static final String OPTIONALLY =
             "(?:optional(?:\\h+but\\b[^,;()]*)?|if\\h+(?:you\\h+)?(?:using|like|wish|liked|desired)(?=\\h*(?:[:,;)]|$)))\\b:?\\h*";
     /** In brackets of its own, at the beginning of a bracket that says more, or between the words. */
-    private static final Cued OPTIONAL = Cued.inAnyCase(
-            "\\h*\\(opt\\.?\\)|\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()" + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b"
-                    + OPTIONALLY);
+    private static final Cued OPTIONAL = Cued.inAnyCase("\\h*\\(opt\\.?\\)|\\h*\\(" + OPTIONALLY + "\\)|(?<=\\()"
+            + OPTIONALLY + "[,;–-]?\\h*|\\h*[,;–-]?\\h*\\b" + OPTIONALLY);
 
-    private static final Cued FOOTNOTE_MARKS = Cued.of(
-            "^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
+    private static final Cued FOOTNOTE_MARKS =
+            Cued.of("^[*†‡]+\\h*|(?<=[\\p{L}.)\\d])\\h?[*†‡§]+(?=$|[\\h,;(])|[¹²³]+(?=$|[,;])");
     /** The stroke between number and unit in a row of a sheet, "250 | g", and the head of its column. */
-    private static final Cued SHEET =
-            Cued.inAnyCase("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)");
+    private static final Cued SHEET = Cued.inAnyCase("(?<=[\\d½¼¾⅓⅔⅛])\\h*\\|\\h*(?=\\p{L})|^qty\\b\\.?:?\\h*(?=\\d)");
     /** What joins a line to those before it. */
     private static final Cued MORE = Cued.inAnyCase(
             "^(?:and|plus|another|an?\\h+(?:further|extra|additional)|the\\h+remaining)\\h+(?=[\\d½¼¾⅓⅔⅛])");
@@ -35,8 +33,8 @@ record TidyLine(Wording text, boolean optional) {
             "^(?<name>(?![^%]*(?:choc|cocoa|couverture|cream|milk|butter|fat|vinegar|alcohol|proof))\\p{L}[^\\d%,;]*?)"
                     + "\\h*[(\\[]?\\d{1,3}(?:[.,]\\d{1,2})?\\h?%[)\\]]?\\h*[,:=|–—-]*\\h*(?=[\\d½¼¾⅓⅔⅛])");
     /** What a hasty hand puts behind a word or an amount. */
-    private static final Cued FLOURISH = Cued.of(
-            "(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
+    private static final Cued FLOURISH =
+            Cued.of("(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
     /** "10 ea @ 110 g": what each weighs. */
     private static final Cued AT_EACH =
             Cued.inAnyCase("\\h*@\\h*(\\d+(?:[.,]\\d+)?\\h?(?:kg|g|ml|l|oz|lb))\\b(?:\\h*(?:each|ea\\.?))?");
@@ -51,7 +49,9 @@ record TidyLine(Wording text, boolean optional) {
         for (int at = 0; at < text.length(); at++) {
             char sign = text.charAt(at);
             boolean space = sign == ' ';
-            if (space ? at + 1 < text.length() && text.charAt(at + 1) == ' ' : sign < ' ' || sign > '~' && !Character.isLetter(sign)) {
+            if (space
+                    ? at + 1 < text.length() && text.charAt(at + 1) == ' '
+                    : sign < ' ' || sign > '~' && !Character.isLetter(sign)) {
                 return true;
             }
         }
@@ -62,7 +62,8 @@ record TidyLine(Wording text, boolean optional) {
         Wording text = Wording.of((isWide(written) ? SPACES.matcher(written).replaceAll(" ") : written).strip());
         Wording unmarked =
                 FOOTNOTE_MARKS.replaceAll(OPTIONAL.replaceAll(text, " "), "").strip();
-        Wording cells = CELL.replaceAll(SHEET.replaceAll(MORE.replaceFirst(unmarked, " "), " ").strip(), ", ");
+        Wording cells = CELL.replaceAll(
+                SHEET.replaceAll(MORE.replaceFirst(unmarked, " "), " ").strip(), ", ");
         Wording named = BAKERS_SHARE.replaceFirst(QUANTITY_HEAD.replaceFirst(cells, ", "), "${name} – ");
         Wording plain = FLOURISH.replaceAll(named, "").strip();
         Wording each = AT_EACH.replaceFirst(plain, " ($1 each)");

@@ -23,15 +23,13 @@ record TinRoom(RationalNumber low, RationalNumber high) {
 
     private static final RationalNumber POUND = Rationals.of("453.59237");
 
-    private static final Cued FLAT =
-            Cued.of("\\b(?:sheet|tray|rack|skillet|roasting|frying|griddle|stone|ring)s?\\b");
+    private static final Cued FLAT = Cued.of("\\b(?:sheet|tray|rack|skillet|roasting|frying|griddle|stone|ring)s?\\b");
     private static final Cued HOLES = Cued.of("\\b(?:muffin|cupcake|bun|patty|tart|tartlet|fairy)\\b");
     private static final Cued SHALLOW = Cued.of("\\b(?:tart|flan|quiche|pie|sandwich|fluted)\\b");
 
     /** Empty for what has no walls, such as a baking sheet, and for sizes that tell no volume. */
     static Optional<TinRoom> of(Setting tin) {
-        if (FLAT.standsIn(Wording.of(tin.what()))
-                && tin.quantity().unit() != Unit.EACH) {
+        if (FLAT.standsIn(Wording.of(tin.what())) && tin.quantity().unit() != Unit.EACH) {
             return Optional.empty();
         }
         return one(tin).map(room -> new TinRoom(

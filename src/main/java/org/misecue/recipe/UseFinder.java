@@ -64,7 +64,8 @@ final class UseFinder {
         List<Taken> taken = new ArrayList<>();
         for (GroupMention group : groups) {
             for (LineRef ref : group.members(components, all, used, contexts.at(group.start()), larder)) {
-                taken.add(new Taken(group.start(), ref, Shares.around(wording, group.start(), group.end(), ref.line())));
+                taken.add(
+                        new Taken(group.start(), ref, Shares.around(wording, group.start(), group.end(), ref.line())));
             }
         }
         int restUntil = -1;
