@@ -71,81 +71,50 @@ final class Cued {
     }
 
     boolean standsIn(Wording text) {
-        return mayStandIn(text) && next(matcher(text.text()), text, 0);
+        return firstIn(text, 0).isPresent();
     }
 
     /** Where it matches first from a place on. */
     Optional<Matcher> firstIn(Wording text, int from) {
-        if (mayStandIn(text)) {
-            Matcher matcher = matcher(text.text());
-            if (next(matcher, text, from)) {
-                return Optional.of(matcher);
-            }
-        }
-        return Optional.empty();
+        return mayStandIn(text) ? next(text, from) : Optional.empty();
     }
 
     /** Where it matches first in a piece of a text, as if nothing stood around the piece. */
     Optional<Matcher> firstIn(Wording whole, String piece) {
-        if (mayStandIn(whole)) {
-            Matcher matcher = matcher(piece);
-            if (next(matcher, piece, 0)) {
-                return Optional.of(matcher);
-            }
-        }
-        return Optional.empty();
+        return mayStandIn(whole) ? next(piece, 0) : Optional.empty();
     }
 
-    /** Tells of each place where it matches; what is told is good until the next. */
+    /** Tells of each place where it matches. */
     void each(Wording text, Consumer<Matcher> told) {
-        if (!mayStandIn(text)) {
-            return;
-        }
-        Matcher matcher = matcher(text.text());
-        for (int from = 0; next(matcher, text, from); ) {
-            from = Math.max(matcher.end(), matcher.start() + 1);
-            told.accept(matcher);
+        Optional<Matcher> found = firstIn(text, 0);
+        while (found.isPresent()) {
+            Matcher match = found.get();
+            found = next(text, Math.max(match.end(), match.start() + 1));
+            told.accept(match);
         }
     }
 
     /** Each place where it matches. */
     List<MatchResult> in(Wording text) {
         List<MatchResult> found = new ArrayList<>();
-        each(text, matcher -> found.add(matcher.toMatchResult()));
+        each(text, found::add);
         return found;
     }
 
     /** The match of a whole text that nothing else is asked about. */
     Optional<Matcher> whole(String text) {
-        if (mayBegin(text, 0)) {
-            Matcher matcher = pattern.matcher(text);
-            if (matcher.matches()) {
-                return Optional.of(matcher);
-            }
-        }
-        return Optional.empty();
+        Matcher matcher = pattern.matcher(text);
+        return mayBegin(text, 0) && matcher.matches() ? Optional.of(matcher) : Optional.empty();
     }
 
     /** The match of the whole text. */
     Optional<Matcher> whole(Wording text) {
-        if (mayBegin(text.text(), 0) && mayStandIn(text)) {
-            Matcher matcher = pattern.matcher(text.text());
-            if (matcher.matches()) {
-                return Optional.of(matcher);
-            }
-        }
-        return Optional.empty();
+        return mayStandIn(text) ? whole(text.text()) : Optional.empty();
     }
 
     /** The match that begins at a place. */
     Optional<Matcher> at(Wording text, int at) {
-        if (mayBegin(text.text(), at) && mayStandIn(text)) {
-            Matcher matcher = matcher(text.text()).region(at, text.text().length());
-            if (matcher.lookingAt()) {
-                return Optional.of(matcher);
-            }
-        }
-        return Optional.empty();
+        return mayBegin(text.text(), at) && mayStandIn(text) ? at(text.text(), at) : Optional.empty();
     }
 
     /** Whether what stands right before a place of the text matches; the pattern ends in {@code $}. */
@@ -153,20 +122,12 @@ final class Cued {
         if (!mayStandIn(text)) {
             return false;
         }
-        Matcher matcher = pattern.matcher(text.text()).useTransparentBounds(true);
-        if (atWordStarts) {
-            for (int at : text.starts()) {
-                if (at >= end - REACH
-                        && at <= end
-                        && mayBegin(text.text(), at)
-                        && matcher.region(at, end).lookingAt()) {
-                    return true;
-                }
-            }
-            return false;
-        }
         for (int at = Math.max(0, end - REACH); at <= end; at++) {
-            if (mayBegin(text.text(), at) && matcher.region(at, end).lookingAt()) {
+            if (mayBegin(text.text(), at)
+                    && pattern.matcher(text.text())
+                            .region(at, end)
+                            .useTransparentBounds(true)
+                            .lookingAt()) {
                 return true;
             }
         }
@@ -181,32 +142,36 @@ final class Cued {
         return standsIn(text) ? Wording.of(pattern.matcher(text.text()).replaceFirst(put)) : text;
     }
 
-    private Matcher matcher(String text) {
-        return pattern.matcher(text).useTransparentBounds(true).useAnchoringBounds(false);
-    }
-
-    private boolean next(Matcher matcher, Wording text, int from) {
+    private Optional<Matcher> next(Wording text, int from) {
         if (!atWordStarts) {
-            return next(matcher, text.text(), from);
+            return next(text.text(), from);
         }
         for (int at : text.starts()) {
-            if (at >= from
-                    && mayBegin(text.text(), at)
-                    && matcher.region(at, text.text().length()).lookingAt()) {
-                return true;
+            Optional<Matcher> here = at >= from && mayBegin(text.text(), at) ? at(text.text(), at) : Optional.empty();
+            if (here.isPresent()) {
+                return here;
             }
         }
-        return false;
+        return Optional.empty();
     }
 
-    private boolean next(Matcher matcher, String text, int from) {
+    private Optional<Matcher> next(String text, int from) {
         int last = atStart ? 0 : text.length();
         for (int at = from; at <= last; at++) {
-            if (mayBegin(text, at) && matcher.region(at, text.length()).lookingAt()) {
-                return true;
+            Optional<Matcher> here = mayBegin(text, at) ? at(text, at) : Optional.empty();
+            if (here.isPresent()) {
+                return here;
             }
         }
-        return false;
+        return Optional.empty();
+    }
+
+    private Optional<Matcher> at(String text, int at) {
+        Matcher matcher = pattern.matcher(text)
+                .region(at, text.length())
+                .useTransparentBounds(true)
+                .useAnchoringBounds(false);
+        return matcher.lookingAt() ? Optional.of(matcher) : Optional.empty();
     }
 
     private boolean mayBegin(String text, int at) {
