@@ -1,6 +1,6 @@
 package org.misecue.quantity;
 
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -15,12 +15,14 @@ public final class FirstSigns {
     private static final int LETTERS = 26;
     /** So many pairs of letters are there. */
     public static final int PAIRS = LETTERS * LETTERS;
+    /** The letters and the space. */
+    private static final int KINDS = LETTERS + 1;
+
+    /** Small enough to stay at hand: what falls together with another beginning is tried once in vain. */
+    private static final int PLACES_BITS = 10;
 
     private final boolean[] signs = new boolean[SIGNS];
-    private final BitSet pairs = new BitSet(PAIRS);
-    private final BitSet lone = new BitSet(LETTERS);
-    private final BitSet lonePairs = new BitSet(PAIRS);
-    private final long[] triples = new long[(PAIRS * LETTERS + Long.SIZE - 1) / Long.SIZE];
+    private final long[] seen = new long[(1 << PLACES_BITS) / Long.SIZE];
 
     public static FirstSigns of(Pattern pattern) {
         return new FirstSigns(pattern, "");
@@ -36,25 +38,49 @@ public final class FirstSigns {
             signs[sign] = mayBegin(pattern, before + sign);
         }
         boolean anyCase = (pattern.flags() & Pattern.CASE_INSENSITIVE) != 0;
-        for (int one = 0; one < LETTERS; one++) {
-            lone.set(one, !anyCase || signs['a' + one] && mayBegin(pattern, before + (char) ('a' + one) + ' '));
-            for (int two = 0; two < LETTERS && signs['a' + one]; two++) {
-                pairs.set(
-                        one * LETTERS + two,
-                        !anyCase || mayBegin(pattern, before + (char) ('a' + one) + (char) ('a' + two)));
-            }
+        if (!anyCase || mayBegin(pattern, before + "qxz")) {
+            Arrays.fill(seen, -1L); // any word may begin it
+            return;
         }
-        boolean any = !anyCase || pairs.cardinality() == PAIRS;
-        for (int pair = pairs.nextSetBit(0); pair >= 0; pair = pairs.nextSetBit(pair + 1)) {
-            String two = before + (char) ('a' + pair / LETTERS) + (char) ('a' + pair % LETTERS);
-            lonePairs.set(pair, any || mayBegin(pattern, two + ' '));
-            for (int three = 0; three < LETTERS; three++) {
-                if (any || mayBegin(pattern, two + (char) ('a' + three))) {
-                    int triple = pair * LETTERS + three;
-                    triples[triple / Long.SIZE] |= 1L << triple;
+        for (int one = 0; one < LETTERS; one++) {
+            for (int two = 0; two < KINDS && signs['a' + one]; two++) {
+                String pair = before + sign(one) + sign(two);
+                if (mayBegin(pattern, pair)) {
+                    note(pairKey(one, two));
+                    for (int three = 0; three < KINDS && two < LETTERS; three++) {
+                        if (mayBegin(pattern, pair + sign(three))) {
+                            note(tripleKey(one, two, three));
+                        }
+                    }
                 }
             }
         }
+    }
+
+    private static char sign(int kind) {
+        return kind < LETTERS ? (char) ('a' + kind) : ' ';
+    }
+
+    private static int pairKey(int one, int two) {
+        return one * KINDS + two;
+    }
+
+    private static int tripleKey(int one, int two, int three) {
+        return KINDS * KINDS + pairKey(one, two) * KINDS + three;
+    }
+
+    private void note(int key) {
+        int place = place(key);
+        seen[place / Long.SIZE] |= 1L << place;
+    }
+
+    private boolean isNoted(int key) {
+        int place = place(key);
+        return (seen[place / Long.SIZE] & 1L << place) != 0;
+    }
+
+    private static int place(int key) {
+        return (key * 0x9E3779B1) >>> (Integer.SIZE - PLACES_BITS);
     }
 
     /** It matched, or the end was all that stopped it. */
@@ -72,13 +98,14 @@ public final class FirstSigns {
 
     /** The number of the two letters from a to z that stand at a place, in any case; below 0 where none or one stands. */
     public static int pair(String text, int at) {
-        int one = letter(text, at);
-        int two = letter(text, at + 1);
-        return one < 0 || two < 0 ? -1 : one * LETTERS + two;
+        int one = kind(text, at);
+        int two = kind(text, at + 1);
+        return one < 0 || one == LETTERS || two < 0 || two == LETTERS ? -1 : one * LETTERS + two;
     }
 
-    public boolean mayBeginWith(int pair) {
-        return pairs.get(pair);
+    /** Whether a pattern may begin with the two letters of such a number. */
+    public static boolean mayBegin(Pattern pattern, int pair) {
+        return mayBegin(pattern, "" + sign(pair / LETTERS) + sign(pair % LETTERS));
     }
 
     /** Whether none of them is a sign of ASCII but a letter or a figure. */
@@ -95,30 +122,22 @@ public final class FirstSigns {
         if (!signs[sign]) {
             return false;
         }
-        int one = letter(text, at);
-        if (one < 0) {
+        int one = kind(text, at);
+        int two = kind(text, at + 1);
+        if (one < 0 || one == LETTERS || two < 0) {
             return true;
         }
-        int two = letter(text, at + 1);
-        if (two < 0) {
-            return !isSpace(text, at + 1) || lone.get(one);
-        }
-        int three = letter(text, at + 2);
-        int pair = one * LETTERS + two;
-        if (three < 0) {
-            return isSpace(text, at + 2) ? lonePairs.get(pair) : pairs.get(pair);
-        }
-        int triple = pair * LETTERS + three;
-        return (triples[triple / Long.SIZE] & 1L << triple) != 0;
+        int three = two == LETTERS ? -1 : kind(text, at + 2);
+        return isNoted(three < 0 ? pairKey(one, two) : tripleKey(one, two, three));
     }
 
-    private static boolean isSpace(String text, int at) {
-        return at < text.length() && text.charAt(at) == ' ';
-    }
-
-    /** From 0 for a to 25 for z; below 0 for any other sign. */
-    private static int letter(String text, int at) {
-        int letter = at < text.length() ? (text.charAt(at) | 0x20) - 'a' : -1;
-        return letter < LETTERS ? letter : -1;
+    /** From 0 for a to 25 for z, 26 for a space; below 0 for any other sign. */
+    private static int kind(String text, int at) {
+        if (at >= text.length()) {
+            return -1;
+        }
+        char sign = text.charAt(at);
+        int letter = (sign | 0x20) - 'a';
+        return sign == ' ' ? LETTERS : letter < LETTERS ? letter : -1;
     }
 }

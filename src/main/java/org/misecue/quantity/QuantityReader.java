@@ -122,7 +122,7 @@ public final class QuantityReader {
         Optional<Quantity> each = times
                         || bracket
                         || cursor.sees(FIGURE)
-                        || cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE)
+                        || (cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE))
                 ? measure(cursor)
                 : Optional.empty();
         if (each.isPresent()) {

@@ -60,7 +60,7 @@ final class UnitWords {
 
         private static boolean goesOn(String text, int at) {
             char sign = Cursor.sign(text, at);
-            return Character.isLetter(sign) || sign >= '0' && sign <= '9' || isApostrophe(sign);
+            return Character.isLetter(sign) || (sign >= '0' && sign <= '9') || isApostrophe(sign);
         }
 
         private static boolean isApostrophe(char sign) {

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.misecue.quantity.FirstSigns;
 
 /**
@@ -20,7 +21,9 @@ final class Cued {
     private static final int REACH = 80;
 
     private final Pattern pattern;
-    private final int[][] cues;
+    /** One behind the other: how many places of a wording each has, and these. */
+    private final int[] cues;
+
     private final FirstSigns first;
     private final boolean atBoundary;
     private final boolean atStart;
@@ -29,7 +32,10 @@ final class Cued {
 
     private Cued(Pattern pattern) {
         this.pattern = pattern;
-        this.cues = Needed.in(pattern.pattern()).stream().map(Wording::places).toArray(int[][]::new);
+        this.cues = Needed.in(pattern.pattern()).stream()
+                .map(Wording::places)
+                .flatMapToInt(places -> IntStream.concat(IntStream.of(places.length), IntStream.of(places)))
+                .toArray();
         this.atBoundary = Needed.isAtBoundary(pattern.pattern());
         this.atStart = Needed.isAtStart(pattern.pattern());
         this.looksBack = Needed.looksBack(pattern.pattern());
@@ -57,13 +63,13 @@ final class Cued {
 
     /** Whether it may begin with two letters, which {@link FirstSigns#pair} tells of a place. */
     boolean mayBeginWith(int pair) {
-        return first.mayBeginWith(pair);
+        return FirstSigns.mayBegin(pattern, pair);
     }
 
     /** Whether the pattern may match somewhere in the text, or in a piece of it; if not, it does not. */
     boolean mayStandIn(Wording text) {
-        for (int[] cue : cues) {
-            if (text.mayHold(cue)) {
+        for (int at = 0; at < cues.length; at += 1 + cues[at]) {
+            if (text.mayHold(cues, at + 1, cues[at])) {
                 return true;
             }
         }

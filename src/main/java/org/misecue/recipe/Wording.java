@@ -66,8 +66,13 @@ final class Wording {
 
     /** Whether letters that {@link #places} gave may stand here in this order; if not, they do not. */
     boolean mayHold(int[] places) {
-        for (int place : places) {
-            if ((seen[place >> 6] & 1L << place) == 0) {
+        return mayHold(places, 0, places.length);
+    }
+
+    /** The same of so many places that stand among others. */
+    boolean mayHold(int[] places, int from, int count) {
+        for (int at = from; at < from + count; at++) {
+            if ((seen[places[at] >> 6] & 1L << places[at]) == 0) {
                 return false;
             }
         }
@@ -125,6 +130,6 @@ final class Wording {
 
     /** A multiplication that leaves no two neighbours beside each other; its highest bits are the place. */
     private static int spread(int letters) {
-        return letters * 0x9E3779B1 >>> 20;
+        return (letters * 0x9E3779B1) >>> 20;
     }
 }
