@@ -8,8 +8,11 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.misecue.notice.BadInput;
 import org.misecue.notice.Note;
@@ -26,6 +29,7 @@ public final class Pantry {
     private final List<Note> notes;
     private final NameIndex written = new NameIndex();
     private final NameIndex heard = new NameIndex();
+    private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
 
     Pantry(List<Ingredient> ingredients, List<LeadTimeRule> leadTimeRules) {
         this(ingredients, leadTimeRules, Optional.empty(), List.of());
@@ -87,6 +91,11 @@ public final class Pantry {
      */
     public Pantry speaking(Locale language) {
         return new Pantry(ingredients, leadTimeRules, Optional.of(EggMarket.of(language)), notes);
+    }
+
+    /** What somebody works out from this pantry once and wants again: a table of its names in another form. */
+    public <T> T keeps(Class<T> kind, Supplier<T> made) {
+        return kind.cast(kept.computeIfAbsent(kind, none -> made.get()));
     }
 
     /** What own rows moved or dropped, in their order. */

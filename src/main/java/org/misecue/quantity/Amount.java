@@ -2,6 +2,7 @@ package org.misecue.quantity;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -12,7 +13,21 @@ import tech.units.indriya.function.RationalNumber;
 public sealed interface Amount {
 
     /** One value; below zero only for a temperature. */
-    record Exact(RationalNumber value) implements Amount {}
+    record Exact(RationalNumber value) implements Amount {
+
+        /** Rational numbers are kept in lowest terms; their own comparison makes decimals of them first. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Exact exact
+                    && value.getDividend().equals(exact.value.getDividend())
+                    && value.getDivisor().equals(exact.value.getDivisor());
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * value.getDividend().hashCode() + value.getDivisor().hashCode();
+        }
+    }
 
     /** Between two values, both included; the lower comes first. */
     record Range(RationalNumber from, RationalNumber to) implements Amount {
@@ -75,7 +90,7 @@ public sealed interface Amount {
 
     /** Every value times a factor, zero or more; what is not stated stays so. */
     default Amount times(RationalNumber factor) {
-        return map(value -> value.multiply(factor));
+        return Rationals.isOne(factor) ? this : map(value -> value.multiply(factor));
     }
 
     /** Every value changed by a function, the ends of a range put in order; what is not stated stays so. */

@@ -34,18 +34,54 @@ final class Cursor {
         at = place;
     }
 
-    boolean sees(Shape shape) {
-        return shape.mayStandAt(text, at) && matches(shape.pattern());
+    /** Whether a glance at this place tells that something may stand here. */
+    boolean maySee(Glance glance) {
+        return glance.mayStandAt(text, at);
     }
 
-    /** Whether these words stand here, in any case; what comes behind them does not matter. */
-    boolean seesWords(String words) {
-        return text.regionMatches(true, at, words, 0, words.length());
+    /** Tells at little cost of many places of a text that something does not stand there. */
+    interface Glance {
+        boolean mayStandAt(String text, int at);
+    }
+
+    boolean sees(Shape shape) {
+        return shape.mayStandAt(text, at) && matches(shape.pattern());
     }
 
     /** The sign that stands here; NUL at the end. */
     char next() {
         return at < text.length() ? text.charAt(at) : 0;
+    }
+
+    char signAt(int place) {
+        return sign(text, place);
+    }
+
+    /** The sign at a place of a text; NUL behind its end. */
+    static char sign(String text, int at) {
+        return at < text.length() ? text.charAt(at) : 0;
+    }
+
+    int blanksEnd(int start) {
+        return Blanks.end(text, start);
+    }
+
+    /** Where the digits end that stand here. */
+    int digitsEnd() {
+        return digitsEnd(text, at);
+    }
+
+    static int digitsEnd(String text, int start) {
+        int end = start;
+        while (sign(text, end) >= '0' && sign(text, end) <= '9') {
+            end++;
+        }
+        return end;
+    }
+
+    /** The number that the digits up to a place are. */
+    long digits(int end) {
+        return Long.parseLong(text, at, end, 10);
     }
 
     /** The letters that stand here, in lower case. */
@@ -67,8 +103,34 @@ final class Cursor {
         at = Blanks.end(text, at);
     }
 
+    /** Skips blanks, and the word "of" among them. */
+    void skipOf() {
+        int word = Blanks.end(text, at);
+        boolean of = text.startsWith("of", word)
+                && !(word > 0 && isOfWord(text.charAt(word - 1)))
+                && !isOfWord(sign(text, word + 2));
+        at = of ? Blanks.end(text, word + 2) : word;
+    }
+
+    /** What letters, figures and the accents on them are; a word goes on with them. */
+    static boolean isOfWord(char sign) {
+        return sign == '_' || Character.isLetterOrDigit(sign) || Character.getType(sign) == Character.NON_SPACING_MARK;
+    }
+
     boolean skip(Shape shape) {
         return shape.mayStandAt(text, at) && skip(shape.pattern());
+    }
+
+    /** Moves to the end that is told for this place, if it is none below zero. */
+    boolean skip(End ending) {
+        int end = ending.of(text, at);
+        at = Math.max(at, end);
+        return end >= 0;
+    }
+
+    /** Tells where something ends that begins at a place of a text; below zero where it does not begin there. */
+    interface End {
+        int of(String text, int at);
     }
 
     boolean skip(Pattern pattern) {

@@ -21,6 +21,8 @@ final class NumberReader {
     private static final Shape UNFINISHED =
             Shape.of("[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");
 
+    private static final int MOST_DIGITS = 7;
+
     private static final List<Reading> READINGS = List.of(NumberReader::fraction, NumberReader::decimal);
 
     private interface Reading {
@@ -34,6 +36,10 @@ final class NumberReader {
         if (Character.isLetter(cursor.next())) {
             return Optional.empty();
         }
+        Optional<RationalNumber> whole = plain(cursor);
+        if (whole.isPresent()) {
+            return whole;
+        }
         int start = cursor.at();
         for (Reading reading : READINGS) {
             Optional<RationalNumber> value = reading.read(cursor);
@@ -43,6 +49,23 @@ final class NumberReader {
             cursor.backTo(start);
         }
         return Optional.empty();
+    }
+
+    /** Most numbers are whole ones with a word behind them, which leaves nothing to doubt. */
+    private static Optional<RationalNumber> plain(Cursor cursor) {
+        int end = cursor.digitsEnd();
+        char sign = cursor.signAt(end);
+        char word = cursor.signAt(cursor.blanksEnd(end));
+        boolean certain = Character.isLetter(word) && (sign == word ? "eE" : "aA").indexOf(word) < 0;
+        if (!certain || end == cursor.at() || end - cursor.at() > MOST_DIGITS) {
+            return Optional.empty();
+        }
+        long value = cursor.digits(end);
+        if (value == 0) {
+            return Optional.empty();
+        }
+        cursor.backTo(end);
+        return Optional.of(Rationals.of(value));
     }
 
     private static Optional<RationalNumber> fraction(Cursor cursor) {

@@ -22,6 +22,8 @@ final class Numbers {
             Map.of("half", Rationals.of(1, 2), "third", Rationals.of(1, 3), "quarter", Rationals.of(1, 4));
     private static final Shape DOZEN = Shape.inAnyCase("\\h*(?:dozen|doz)\\b\\.?(?:\\h+of\\b)?");
 
+    private static final RationalNumber LIMIT = Rationals.of(MOST);
+
     private Numbers() {}
 
     /** The number that stands here, where it is one that can be used. */
@@ -34,7 +36,7 @@ final class Numbers {
                 .map(value -> cursor.skip(DOZEN) ? value.multiply(Rationals.of(12)) : value)
                 .map(value -> andAShare(cursor, value, AND_HALF))
                 .or(() -> NumberWords.take(cursor))
-                .filter(value -> value.compareTo(Rationals.of(MOST)) <= 0);
+                .filter(value -> value.compareTo(LIMIT) <= 0);
     }
 
     /** The amount with the share that follows its unit: the "and a half" of "a cup and a half". */

@@ -3,7 +3,7 @@ package org.misecue.quantity;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /** What is counted instead of weighed, tins, sachets, cloves, slices, and how such words are written. */
 public final class Packings {
@@ -12,14 +12,21 @@ public final class Packings {
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
             + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
 
-    private static final Pattern FULL = Pattern.compile(HOLDING);
+    private static final Set<String> FULL = Set.of(HOLDING.split("\\|", -1));
 
-    private static final Shape WORD = Shape.inAnyCase(
-            "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?|\\p{L}+-sized?)\\h+){0,2}"
-                    + "(" + HOLDING
-                    + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
-                    + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
-                    + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
+    private static final Shape WORD = word("|\\p{L}+-sized?");
+    /** Without those that any word may begin: "egg-sized piece". */
+    private static final Shape UNSIZED = word("");
+
+    private static Shape word(String sizes) {
+        return Shape.inAnyCase(
+                "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?" + sizes
+                        + ")\\h+){0,2}(" + HOLDING
+                        + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
+                        + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
+                        + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
+    }
+
     private static final Map<String, String> SINGULAR = Map.ofEntries(
             Map.entry("leave", "leaf"),
             Map.entry("lv", "leaf"),
@@ -49,11 +56,14 @@ public final class Packings {
 
     /** Whether such a packing is full of what it is named with: a tin, but not a slice. */
     public static boolean holds(String packing) {
-        return FULL.matcher(packing).matches();
+        return FULL.contains(packing);
     }
 
     /** The packing word in the singular. */
     static Optional<String> take(Cursor cursor) {
+        if (!cursor.maySee(UNSIZED::mayStandAt) && !cursor.maySee(QuantityReader::isSize)) {
+            return Optional.empty();
+        }
         return cursor.take(WORD).map(found -> {
             String word = found.group(1).toLowerCase(Locale.ROOT);
             return SINGULAR.getOrDefault(word, word);

@@ -18,7 +18,6 @@ public final class QuantityReader {
     /** Measures that nothing is packed in: the cloves of "1 tsp cloves" are the spice. */
     private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON, Unit.CUP, Unit.PINCH);
 
-    private static final Shape OF = Shape.of("\\h*\\bof\\b\\h*|\\h+");
     private static final Shape TO = Shape.inAnyCase("\\h*[-–—‑−]\\h*(?=[\\d.½¼¾⅓⅔⅛])|\\h+(?:to|or)\\h+");
     /** The "four-hundred-gram" of "two four-hundred-gram tins". */
     private static final Shape WORDED_SIZE =
@@ -70,11 +69,23 @@ public final class QuantityReader {
     /** A quick no for the many words that begin no amount; figures and single letters may begin one. */
     public static boolean mayBegin(String text, int at) {
         String letters = Beginnings.at(text, at);
+        if (letters.equals("the")) {
+            return LooseAmounts.mayFollow(text, at + letters.length());
+        }
         return letters.length() < 2 || BEGINNINGS.contains(letters) || isSize(text, at);
     }
 
+    /** The "four-hundred" of "four-hundred-gram tins". */
+    private static boolean isHyphened(String text, int at) {
+        int end = Blanks.end(text, at);
+        while (end < text.length() && Character.isLetter(text.charAt(end))) {
+            end++;
+        }
+        return Cursor.sign(text, end) == '-';
+    }
+
     /** The "egg-sized" of "egg-sized knob". */
-    private static boolean isSize(String text, int at) {
+    static boolean isSize(String text, int at) {
         int end = at;
         while (end < text.length() && Character.isLetter(text.charAt(end))) {
             end++;
@@ -108,7 +119,10 @@ public final class QuantityReader {
         cursor.skip(A_WHOLE);
         cursor.skipBlanks();
         String inner = Hedges.take(cursor);
-        Optional<Quantity> each = times || bracket || cursor.sees(FIGURE) || cursor.sees(WORDED_SIZE)
+        Optional<Quantity> each = times
+                        || bracket
+                        || cursor.sees(FIGURE)
+                        || (cursor.maySee(QuantityReader::isHyphened) && cursor.sees(WORDED_SIZE))
                 ? measure(cursor)
                 : Optional.empty();
         if (each.isPresent()) {
@@ -314,7 +328,7 @@ public final class QuantityReader {
                 ? new Quantity(new Amount.Range(Rationals.ONE, Rationals.of(2)), quantity.unit())
                 : quantity;
         Quantity about = cursor.skip(OR_SO) ? Hedges.on(whole, "about") : whole;
-        cursor.skip(OF);
+        cursor.skipOf();
         return new WrittenQuantity(about, alternative, packing, count, cursor.at());
     }
 }

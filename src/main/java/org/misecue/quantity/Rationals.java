@@ -35,6 +35,11 @@ public final class Rationals {
                 : RationalNumber.of(unscaled.multiply(BigInteger.TEN.pow(-decimal.scale())), BigInteger.ONE);
     }
 
+    /** Most units are those that their amounts are kept in. */
+    static boolean isOne(RationalNumber value) {
+        return value.getDividend().equals(BigInteger.ONE) && isWhole(value);
+    }
+
     public static boolean isWhole(RationalNumber value) {
         return value.getDivisor().equals(BigInteger.ONE);
     }

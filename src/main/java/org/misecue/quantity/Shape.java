@@ -1,7 +1,5 @@
 package org.misecue.quantity;
 
-import java.util.BitSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -10,28 +8,16 @@ import java.util.regex.Pattern;
  */
 final class Shape {
 
-    private static final int SIGNS = 128;
-
     private final Pattern pattern;
-    private final BitSet first;
-    private final BitSet behindBlank;
+    private final FirstSigns first;
+    private final FirstSigns behindBlank;
     private final boolean atEnd;
 
     private Shape(Pattern pattern) {
         this.pattern = pattern;
         this.atEnd = pattern.matcher("").lookingAt();
-        this.first = signsBehind("", pattern);
-        this.behindBlank = signsBehind(" ", pattern);
-    }
-
-    private static BitSet signsBehind(String before, Pattern pattern) {
-        BitSet signs = new BitSet(SIGNS);
-        for (char sign = 0; sign < SIGNS; sign++) {
-            Matcher matcher = pattern.matcher(before + sign);
-            // It matched, or the end was all that stopped it.
-            signs.set(sign, matcher.lookingAt() || matcher.hitEnd());
-        }
-        return signs;
+        this.first = FirstSigns.of(pattern);
+        this.behindBlank = FirstSigns.behind(" ", pattern);
     }
 
     /** As it is written. */
@@ -54,11 +40,7 @@ final class Shape {
             return atEnd;
         }
         return text.charAt(at) == ' ' && at + 1 < text.length()
-                ? holds(behindBlank, text.charAt(at + 1))
-                : holds(first, text.charAt(at));
-    }
-
-    private static boolean holds(BitSet signs, char sign) {
-        return sign >= SIGNS || signs.get(sign);
+                ? behindBlank.mayStandAt(text, at + 1)
+                : first.mayStandAt(text, at);
     }
 }

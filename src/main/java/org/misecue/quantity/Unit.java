@@ -70,7 +70,10 @@ public enum Unit {
             case TEASPOON, TABLESPOON, CUP, FLUID_OUNCE, PINT -> value.multiply(household.millilitres(this));
             case FAHRENHEIT -> UnitSizes.celsiusOfFahrenheit(value);
             case GAS_MARK -> UnitSizes.celsiusOfGasMark(value);
-            default -> value.multiply(UnitSizes.inBase(this));
+            default -> {
+                RationalNumber size = UnitSizes.inBase(this);
+                yield Rationals.isOne(size) ? value : value.multiply(size);
+            }
         };
     }
 

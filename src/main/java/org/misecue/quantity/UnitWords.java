@@ -22,7 +22,51 @@ final class UnitWords {
     /** A unit that was read: "cl" is ten times a millilitre. */
     record Found(Unit unit, RationalNumber times) {}
 
-    private record Spelling(Pattern pattern, String word, Found found) {}
+    private record Spelling(String word, Found found) {
+
+        /** Where it ends if it stands here, with its plural and its stop; −1 if it does not. */
+        int end(String text, int at) {
+            int end = at + word.length();
+            if (!text.regionMatches(word.length() > 1, at, word, 0, word.length())) {
+                return -1;
+            }
+            if (!Character.isLetter(word.codePointBefore(word.length()))) {
+                return end;
+            }
+            return word.length() == 1 ? letterEnd(text, end) : wordEnd(text, end);
+        }
+
+        private static int letterEnd(String text, int end) {
+            if (Cursor.sign(text, end) == '.' && !goesOn(text, end + 1)) {
+                return end + 1;
+            }
+            return goesOn(text, end) ? -1 : end;
+        }
+
+        private static int wordEnd(String text, int end) {
+            int plural = "sſ".indexOf(Character.toLowerCase(Cursor.sign(text, end))) >= 0 ? stopEnd(text, end + 1) : -1;
+            return plural >= 0 ? plural : stopEnd(text, end);
+        }
+
+        private static int stopEnd(String text, int end) {
+            if (Cursor.isOfWord(Cursor.sign(text, end))) {
+                return -1;
+            }
+            if (Cursor.sign(text, end) == '.' && !isApostrophe(Cursor.sign(text, end + 1))) {
+                return end + 1;
+            }
+            return isApostrophe(Cursor.sign(text, end)) ? -1 : end;
+        }
+
+        private static boolean goesOn(String text, int at) {
+            char sign = Cursor.sign(text, at);
+            return Character.isLetter(sign) || (sign >= '0' && sign <= '9') || isApostrophe(sign);
+        }
+
+        private static boolean isApostrophe(char sign) {
+            return sign == '\'' || sign == '’';
+        }
+    }
 
     /** By the letter or sign that they begin with, the longest first. */
     private static final Map<Character, List<Spelling>> SPELLINGS =
@@ -37,7 +81,7 @@ final class UnitWords {
     static Optional<Found> take(Cursor cursor) {
         for (Spelling spelling : SPELLINGS.getOrDefault(folded(cursor.next()), List.of())) {
             boolean shy = spelling.found.unit == Unit.INCH && spelling.word.length() == 2;
-            if (cursor.seesWords(spelling.word) && cursor.skip(shy ? INCHES_OF_SOMETHING : spelling.pattern)) {
+            if (shy ? cursor.skip(INCHES_OF_SOMETHING) : cursor.skip(spelling::end)) {
                 return Optional.of(spelling.found);
             }
         }
@@ -68,11 +112,7 @@ final class UnitWords {
         String[] cells = row.split(",", -1);
         String word = cells[0].equals("\"\"\"\"") ? "\"" : cells[0];
         Unit unit = Unit.ofCode(cells[1]).orElseThrow(() -> new IllegalStateException("unit-words.csv: " + row));
-        boolean oneLetter = word.length() == 1;
-        boolean endsInLetter = Character.isLetter(word.codePointBefore(word.length()));
-        String ending = !endsInLetter ? "" : oneLetter ? "\\.?(?![\\p{L}\\d'’])" : "s?\\b\\.?(?!['’])";
-        Pattern pattern = Pattern.compile(
-                Pattern.quote(word) + ending, oneLetter ? 0 : Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        return new Spelling(pattern, word, new Found(unit, Rationals.of(cells[2])));
+        RationalNumber times = cells[2].equals("1") ? Rationals.ONE : Rationals.of(cells[2]);
+        return new Spelling(word, new Found(unit, times));
     }
 }

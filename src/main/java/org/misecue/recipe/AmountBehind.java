@@ -1,6 +1,5 @@
 package org.misecue.recipe;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -117,7 +116,7 @@ record AmountBehind(WrittenQuantity amount, String rest) {
     private static int described(String behind) {
         int end = NOTE.matcher(behind).replaceFirst("").length();
         String words = APART.matcher(behind.substring(0, end).strip()).replaceAll("$1-");
-        boolean all = Arrays.stream(Words.BLANKS.split(words, -1))
+        boolean all = Words.split(words).stream()
                 .allMatch(word -> SIZES.contains(word.toLowerCase(Locale.ROOT).replaceFirst("\\.$", ""))
                         || Sides.describes(word));
         return all ? end : 0;

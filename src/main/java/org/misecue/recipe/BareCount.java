@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.util.Optional;
 import org.misecue.pantry.Ingredient;
-import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
@@ -19,11 +18,11 @@ final class BareCount {
 
     private BareCount() {}
 
-    static boolean isDoubtful(IngredientLine line, Pantry pantry) {
+    static boolean isDoubtful(IngredientLine line, Larder larder) {
         return line.packing().isEmpty()
                 && line.quantity()
                         .filter(quantity -> quantity.unit() == Unit.EACH)
-                        .filter(quantity -> isTooMany(quantity) || isNeverCounted(line.ingredient(), pantry))
+                        .filter(quantity -> isTooMany(quantity) || isNeverCounted(line.ingredient(), larder))
                         .isPresent();
     }
 
@@ -32,12 +31,12 @@ final class BareCount {
     }
 
     /** Things in the singular which the pantry measures by cup or spoon, and of which it knows no single piece. */
-    private static boolean isNeverCounted(String name, Pantry pantry) {
+    private static boolean isNeverCounted(String name, Larder larder) {
         String last = Nouns.last(name);
-        if (last.matches(FruitPart.WORDS)) {
+        if (FruitPart.isPart(last)) {
             return false; // "juice of 1 orange" counts oranges
         }
-        Optional<Ingredient> known = pantry.heardAs(name);
+        Optional<Ingredient> known = larder.heardAs(name);
         return Nouns.singular(last).equals(last)
                 && known.filter(ingredient -> !ingredient.aisle().equals("fruit and vegetables"))
                         .filter(ingredient -> !weighs(ingredient, Unit.EACH) && weighs(ingredient, Unit.CUP))

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A share whose ingredient was named before: "beat in half the milk, then the rest", "toast the nuts and chop a quarter
@@ -17,32 +15,27 @@ import java.util.regex.Pattern;
  */
 record BareShare(int start, String words, boolean ofIt) {
 
-    private static final Pattern REST = Pattern.compile(
+    private static final Cued REST = Cued.inAnyCase(
             "\\b(?<said>the\\h+rest|the\\h+remainder|the\\h+other\\h+half)(?=\\h*(?:[.,;:!)]|$|(?:for|to|in|into|over|on|onto|with|and|aside"
-                    + "|if|until|as|through|together|back|by|later|when|while|before|after)\\b))",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern OF_IT = Pattern.compile(
-            "\\b(?<said>" + Shares.FRACTION
-                    + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_USED = Pattern.compile("\\b(?:need|discard)\\h+$", Pattern.CASE_INSENSITIVE);
+                    + "|if|until|as|through|together|back|by|later|when|while|before|after)\\b))");
+    private static final Cued OF_IT = Cued.inAnyCase("\\b(?<said>" + Shares.FRACTION
+            + "|most|some|a\\h+few|a\\h+little)(?:\\h+of\\h+(?:it|them|these)\\b|\\h+(?:back|aside)\\b)");
+    private static final Cued NOT_USED = Cued.inAnyCase("\\b(?:need|discard)\\h+$");
 
-    static List<BareShare> in(String text) {
+    static List<BareShare> in(Wording text) {
         List<BareShare> shares = new ArrayList<>();
-        if (Shares.CUES.standIn(text)) {
-            collect(shares, REST.matcher(text), text, false);
-            collect(shares, OF_IT.matcher(text), text, true);
-        }
+        collect(shares, REST, text, false);
+        collect(shares, OF_IT, text, true);
         return shares;
     }
 
-    private static void collect(List<BareShare> shares, Matcher matcher, String text, boolean ofIt) {
-        while (matcher.find()) {
-            if (!Back.matches(NOT_USED, text, matcher.start())) {
+    private static void collect(List<BareShare> shares, Cued words, Wording text, boolean ofIt) {
+        words.each(text, matcher -> {
+            if (!NOT_USED.endsAt(text, matcher.start())) {
                 String said = matcher.group("said").toLowerCase(Locale.ROOT).replaceAll("[\\h-]+", " ");
                 shares.add(new BareShare(matcher.start(), said, ofIt));
             }
-        }
+        });
     }
 
     Share of(IngredientLine line) {

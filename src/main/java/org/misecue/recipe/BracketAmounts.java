@@ -21,31 +21,42 @@ import org.misecue.quantity.WrittenQuantity;
  */
 record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
-    private static final Pattern BRACKET = Pattern.compile("\\h*\\(([^()]*)\\)");
+    private static final Cued BRACKET = Cued.of("\\h*\\(([^()]*)\\)");
     /** Between commas a second amount is as much aside as in brackets: "1 bar of chocolate, about 100 g, chopped". */
-    private static final Pattern COMMAS = Pattern.compile(",\\h*([^,;()]*)(?=[,;]|$)");
+    private static final Cued COMMAS = Cued.of(",\\h*([^,;()]*)(?=[,;]|$)");
 
     private static final Pattern PIECE =
             Pattern.compile("[;,]\\h+|\\h+or\\h+(?=[\\d½¼¾⅓⅔⅛])|(?<=\\p{L})\\h*/\\h*(?=\\d)");
-    private static final Pattern FILLED = Pattern.compile(
-            "^(?:heaped|heaping|rounded|level|scant|generous)\\h+(?=[\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
+    private static final Cued FILLED =
+            Cued.inAnyCase("^(?:heaped|heaping|rounded|level|scant|generous)\\h+(?=[\\d½¼¾⅓⅔⅛])");
     private static final Pattern OF_EACH = Pattern.compile(".*\\h(?:each|apiece)\\h*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern WEIGHED_HOW = Pattern.compile(
+    private static final Cued WEIGHED_HOW = Cued.inAnyCase(
             "\\h+(?:in total|total|in all|altogether|each|apiece|without (?:the )?(?:shells?|stones?|skins?|peel)"
                     + "|(?:(?:un)?(?:peeled|shelled)|stoned|pitted|prepared|drained|trimmed|net|total)?\\h*weight"
-                    + "|(?:un)?(?:peeled|shelled))$",
-            Pattern.CASE_INSENSITIVE);
+                    + "|(?:un)?(?:peeled|shelled))$");
 
     static BracketAmounts in(String line, QuantityReader quantities) {
-        String text = COMMAS.matcher(line)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        amount(found.group(1), quantities).isPresent() ? " (" + found.group(1) + ")" : found.group()));
-        List<String> amounts = BRACKET.matcher(text)
+        Wording wording = Wording.of(line);
+        boolean aside = COMMAS.mayStandIn(wording);
+        if (!aside && !BRACKET.mayStandIn(wording)) {
+            return new BracketAmounts(Optional.empty(), false, line);
+        }
+        String text = !aside
+                ? line
+                : COMMAS.pattern()
+                        .matcher(line)
+                        .replaceAll(found -> Matcher.quoteReplacement(
+                                amount(found.group(1), quantities).isPresent()
+                                        ? " (" + found.group(1) + ")"
+                                        : found.group()));
+        List<String> amounts = BRACKET.pattern()
+                .matcher(text)
                 .results()
                 .flatMap(bracket -> Arrays.stream(PIECE.split(bracket.group(1), -1)))
                 .filter(piece -> amount(piece, quantities).isPresent())
                 .toList();
-        String rest = BRACKET.matcher(text)
+        String rest = BRACKET.pattern()
+                .matcher(text)
                 .replaceAll(bracket -> Matcher.quoteReplacement(without(bracket.group(1), quantities)));
         return amounts.isEmpty()
                 ? new BracketAmounts(Optional.empty(), false, rest)
@@ -78,8 +89,11 @@ record BracketAmounts(Optional<Quantity> first, boolean each, String rest) {
 
     /** The weight or volume that a piece of text is, and nothing else. */
     private static Optional<Quantity> amount(String piece, QuantityReader quantities) {
-        String bare = FILLED.matcher(piece.strip()).replaceFirst("");
-        String plain = WEIGHED_HOW.matcher(bare).replaceFirst("").strip();
+        Wording bare = FILLED.replaceFirst(Wording.of(piece.strip()), "");
+        if (!QuantityReader.mayBegin(bare.text(), 0)) {
+            return Optional.empty();
+        }
+        String plain = WEIGHED_HOW.replaceFirst(bare, "").strip().text();
         return quantities
                 .read(plain)
                 .filter(written -> written.end() == plain.length())

@@ -57,7 +57,7 @@ final class DonePhrase {
 
     /** Whether a text begins with what is done: "sifted twice". */
     static boolean begins(String text) {
-        return new DonePhrase(List.of(Words.BLANKS.split(text.strip(), -1))).phrase(0, true) > 0;
+        return new DonePhrase(Words.split(text.strip())).phrase(0, true) > 0;
     }
 
     /** How many words at the beginning are preparation; 0 where none is, or where nothing would be left. */

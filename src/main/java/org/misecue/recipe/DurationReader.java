@@ -15,20 +15,18 @@ import org.misecue.quantity.WrittenQuantity;
 /** Reads durations in a step and what goes on meanwhile: "bake for 45–50 minutes", "prove for an hour and a half". */
 final class DurationReader {
 
-    private static final Pattern START = Pattern.compile(
+    private static final Cued START = Cued.inAnyCase(
             "(?<![\\p{L}\\d.,/–-])(?:(?:about|around|approximately|roughly|at\\h+least|up\\h+to|another|a\\h+further)\\h+)?"
-                    + "(?=\\d|[½¼¾⅓⅔]|an?\\h+(?:half|quarter|hour|minute)|half\\h+an|three[\\h-]quarters|(?:one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty)\\b)",
-            Pattern.CASE_INSENSITIVE);
+                    + "(?=\\d|[½¼¾⅓⅔]|an?\\h+(?:half|quarter|hour|minute)|half\\h+an|three[\\h-]quarters|(?:one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|twenty)\\b)");
     private static final Pattern FURTHER = Pattern.compile("^(?:another|a\\h+further)\\h+", Pattern.CASE_INSENSITIVE);
     /** Each time holds one of these. */
-    private static final Pattern MEASURE =
-            Pattern.compile("min|hr|hour|(?<!\\p{L})h(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    private static final Cued MEASURE = Cued.of(
+            Pattern.compile("min|hr|hour|(?<!\\p{L})h(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
 
     private static final Pattern AND_A_HALF =
             Pattern.compile("^\\h*and\\h+(?:a\\h+)?(half|quarter|three[\\h-]quarters)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_A_SETTING = Pattern.compile(
-            "(?i)\\b(?:(?:every|each|per|for\\h+the\\h+(?:first|last))"
-                    + "|(?:check|turn|rotat|test|look|peek|baste|shak)(?:e|ing)?\\h+(?:[\\p{L}-]+\\h+){0,3}after)\\h+$");
+    private static final Cued NOT_A_SETTING = Cued.inAnyCase("\\b(?:(?:every|each|per|for\\h+the\\h+(?:first|last))"
+            + "|(?:check|turn|rotat|test|look|peek|baste|shak)(?:e|ing)?\\h+(?:[\\p{L}-]+\\h+){0,3}after)\\h+$");
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
 
@@ -41,18 +39,23 @@ final class DurationReader {
 
     /** The same, each with its place in the step. */
     static List<Stated> stated(Sightings sightings, int step, int line) {
-        String text = sightings.text();
+        Wording wording = sightings.wording();
         List<Stated> settings = new ArrayList<>();
-        if (!MEASURE.matcher(text).find()) {
+        if (!MEASURE.standsIn(wording)) {
             return settings;
         }
-        Matcher start = START.matcher(text);
+        String text = wording.text();
         int from = 0;
-        while (from < text.length() && start.find(from)) {
+        while (from < text.length()) {
+            Optional<Matcher> found = START.firstIn(wording, from);
+            if (found.isEmpty()) {
+                break;
+            }
+            Matcher start = found.get();
             String rest = hedgeOnly(text.substring(start.start()));
             int skipped = text.length() - start.start() - rest.length();
             Optional<WrittenQuantity> written =
-                    QUANTITIES.read(rest).filter(found -> found.quantity().dimension() == Dimension.DURATION);
+                    QUANTITIES.read(rest).filter(read -> read.quantity().dimension() == Dimension.DURATION);
             if (written.isEmpty()) {
                 from = start.end() + 1;
                 continue;
@@ -62,7 +65,7 @@ final class DurationReader {
             Quantity quantity = more.find()
                     ? longer(written.get().quantity(), more.group(1))
                     : written.get().quantity();
-            if (!Back.matches(NOT_A_SETTING, text, start.start())) {
+            if (!NOT_A_SETTING.endsAt(wording, start.start())) {
                 String what = sightings.around(start.start(), end);
                 Setting time =
                         new Setting(Setting.Kind.DURATION, quantity, Optional.empty(), List.of(), what, 1, step, line);

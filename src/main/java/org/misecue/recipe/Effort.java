@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.misecue.quantity.Household;
 import tech.units.indriya.function.RationalNumber;
 
@@ -19,18 +18,17 @@ record Effort(Duration handsOn, Duration unattended) {
     /** From the evening to the morning (common practice, no source). */
     private static final Duration NIGHT = Duration.ofHours(8);
 
-    private static final Pattern OVEN = Pattern.compile("\\boven\\b", Pattern.CASE_INSENSITIVE);
+    private static final Cued OVEN = Cued.inAnyCase("\\boven\\b");
 
-    private static final Pattern OVERNIGHT =
-            Pattern.compile("\\bover\\h?night\\b(?!\\h+(?:oats|starter|sponge))", Pattern.CASE_INSENSITIVE);
+    private static final Cued OVERNIGHT = Cued.inAnyCase("\\bover\\h?night\\b(?!\\h+(?:oats|starter|sponge))");
 
     static Effort of(Sightings step, List<Setting> settings) {
         List<Setting> times = settings.stream()
                 .filter(setting -> setting.kind() == Setting.Kind.DURATION)
                 .toList();
-        Duration alone = sum(times, true, step.text());
-        boolean night = alone.isZero() && OVERNIGHT.matcher(step.text()).find();
-        Duration stated = sum(times, false, step.text());
+        Duration alone = sum(times, true, step.wording());
+        boolean night = alone.isZero() && OVERNIGHT.standsIn(step.wording());
+        Duration stated = sum(times, false, step.wording());
         List<Techniques.Technique> beside = stated.isZero() ? List.of() : step.beside();
         Duration reckoned = step.techniques().stream()
                 .filter(technique -> technique.alone() || !isStated(technique, times))
@@ -45,7 +43,7 @@ record Effort(Duration handsOn, Duration unattended) {
         return times.stream().anyMatch(time -> time.what().equals(technique.key()));
     }
 
-    private static Duration sum(List<Setting> times, boolean alone, String text) {
+    private static Duration sum(List<Setting> times, boolean alone, Wording text) {
         return times.stream()
                 .filter(time -> runsAlone(time, text) == alone)
                 .map(Effort::minutes)
@@ -53,9 +51,8 @@ record Effort(Duration handsOn, Duration unattended) {
     }
 
     /** Nuts toast by themselves in an oven, and under a watchful eye in a pan. */
-    static boolean runsAlone(Setting time, String text) {
-        return Techniques.standard().runsAlone(time.what())
-                || (time.what().equals("toast") && OVEN.matcher(text).find());
+    static boolean runsAlone(Setting time, Wording text) {
+        return Techniques.standard().runsAlone(time.what()) || (time.what().equals("toast") && OVEN.standsIn(text));
     }
 
     private static Duration minutes(Setting setting) {

@@ -1,8 +1,6 @@
 package org.misecue.recipe;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Words by which a method calls several ingredients at once: "the spices", "the dry ingredients", "the nuts". */
 final class FoodGroups {
@@ -20,35 +18,33 @@ final class FoodGroups {
     /**
      * A phrase that means a group.
      *
-     * @param cues one of them stands in every such phrase
      * @param phrase the words of the step
      * @param members what the names of its members hold
      */
-    record Group(Cues cues, Pattern phrase, Pattern members) {}
+    record Group(Cued phrase, Cued members) {}
 
     private static final List<Group> GROUPS = List.of(
-            new Group(Cues.of("spices"), word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES)),
-            new Group(Cues.of("nuts"), word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS)),
-            new Group(Cues.of("berries"), word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)")),
+            new Group(word("(?:all\\h+)?(?:the\\h+)?spices"), word(SPICES)),
+            new Group(word("(?:the\\h+)(?:chopped\\h+|toasted\\h+)?nuts"), word(NUTS)),
+            new Group(word("(?:the\\h+)berries"), word("\\p{L}*berr(?:y|ies)")),
             new Group(
-                    Cues.of("seeds"),
                     word(
                             "(?:(?:all\\h+)?the\\h+(?:mixed\\h+|toasted\\h+)?|mixed\\h+|(?<=[,;]\\h))seeds(?!\\h+(?:of|from))"),
                     word(SEEDS)),
-            new Group(Cues.of("herbs"), word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS)),
-            new Group(Cues.of("fruit"), word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT)),
+            new Group(word("the\\h+(?:chopped\\h+)?herbs"), word(HERBS)),
+            new Group(word("(?:the\\h+)(?:dried\\h+|soaked\\h+)?fruits?"), word(FRUIT)),
             new Group(
-                    Cues.of("dry", "dries"),
                     word(
                             "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?dry\\h+(?:ingredients|mix|mixture)|the\\h+dries"),
                     word(
                             "flours?|maida|atta|besan|cornflour|semolina|sooji|suji|rava|polenta|cornmeal|baking powder|bicarbonate|baking soda|salt|cocoa|oats|ground almonds|cornstarch|"
                                     + SPICES)),
             new Group(
-                    Cues.of("wet", "liquid"),
                     word(
                             "(?:all\\h+)?(?:of\\h+)?the\\h+(?:remaining\\h+|other\\h+)?wet\\h+(?:ingredients|mix|mixture)|the\\h+liquids?"),
                     word("milk|eggs?|oil|water|vanilla|buttermilk|yogh?urt|syrup|honey|juice|cream")));
+
+    private static final Cued MIXTURE = word("dry|dries|wet|liquids?");
 
     private FoodGroups() {}
 
@@ -58,10 +54,10 @@ final class FoodGroups {
 
     /** Whether a group names the bowl that its members were mixed in, once they were. */
     static boolean isMixture(String phrase) {
-        return phrase.toLowerCase(Locale.ROOT).matches(".*\\b(?:dry|dries|wet|liquids?)\\b.*");
+        return MIXTURE.standsIn(Wording.of(phrase));
     }
 
-    private static Pattern word(String regex) {
-        return Pattern.compile("\\b(?:" + regex + ")\\b", Pattern.CASE_INSENSITIVE);
+    private static Cued word(String regex) {
+        return Cued.inAnyCase("\\b(?:" + regex + ")\\b");
     }
 }

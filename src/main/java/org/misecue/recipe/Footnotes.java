@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.recipe.manuscript.Line;
@@ -9,9 +10,9 @@ import org.misecue.recipe.manuscript.Line;
 /** Puts a footnote where its mark stands: "175 g butter*" and "* or use margarine" say "175 g butter (or use margarine)". */
 final class Footnotes {
 
-    private static final Pattern NOTE = Pattern.compile("^(\\*{1,3}|†|‡|§)\\h*(\\p{L}.*?)\\.?$");
+    private static final Cued NOTE = Cued.of("^(\\*{1,3}|†|‡|§)\\h*(\\p{L}.*?)\\.?$");
     /** A star with a blank behind it was taken for a bullet. */
-    private static final Pattern STARLESS = Pattern.compile("^((?:or|if|use|see|you can|instead)\\b.*?)\\.?$");
+    private static final Cued STARLESS = Cued.of("^((?:or|if|use|see|you can|instead)\\b.*?)\\.?$");
 
     private static final Pattern MARK = Pattern.compile("(?<=[\\p{L}\\p{N},.)])\\h?(\\*{1,3}|†|‡|§)(?=[\\h,.;)]|$)");
 
@@ -28,13 +29,18 @@ final class Footnotes {
     }
 
     private static boolean isPlaced(Line line, List<Line> before) {
-        Matcher note = NOTE.matcher(line.text().strip());
-        Matcher starless = STARLESS.matcher(line.text().strip());
-        boolean item = line.is(Line.Kind.ITEM);
-        if (!line.is(Line.Kind.HEADING) && note.matches()) {
-            return place(note.group(1), note.group(2), before);
+        if (line.is(Line.Kind.HEADING)) {
+            return false;
         }
-        return item && starless.matches() && place("*", starless.group(1), before);
+        String text = line.text().strip();
+        Optional<Matcher> note = NOTE.whole(text);
+        if (note.isPresent()) {
+            return place(note.get().group(1), note.get().group(2), before);
+        }
+        return line.is(Line.Kind.ITEM)
+                && STARLESS.whole(text)
+                        .filter(starless -> place("*", starless.group(1), before))
+                        .isPresent();
     }
 
     /** Every line that bears the mark gets the note; whether there was one. */

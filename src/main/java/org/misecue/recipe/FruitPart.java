@@ -17,39 +17,40 @@ import java.util.regex.Pattern;
  */
 record FruitPart(String part, List<String> preparation, String rest) {
 
-    static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|leaves|whites?|yolks?";
+    private static final String WORDS = "zest|rind|peel|juice|seeds|pulp|flesh|leaves|whites?|yolks?";
 
     private static final String HOW = "(?:(?:\\p{L}+(?:ly|ed)|beaten)\\h+)*+";
-    private static final Pattern PATTERN = Pattern.compile(
+    private static final Cued PATTERN = Cued.inAnyCase(
             "^(?:the\\h+)?(?<how>" + HOW + ")(?<part>" + WORDS + ")(?<second>\\h*(?:and|&|\\+)\\h*" + HOW + "(?:"
                     + WORDS
-                    + "))?(?<taken>\\h+\\p{L}+ed)?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$",
-            Pattern.CASE_INSENSITIVE);
+                    + "))?(?<taken>\\h+\\p{L}+ed)?\\h+(?:(?:of|from)\\h+|(?=[\\d½¼¾]|half\\b|one\\b|two\\b))(?<rest>.+)$");
+    private static final Pattern PART = Pattern.compile(WORDS);
     /** "Lemon juice: ½ lemon", "zest – 2 oranges". */
-    private static final Pattern PART_FIRST = Pattern.compile(
-            "^(?:(?<fruit>\\p{L}+)\\h+(?<its>" + WORDS + ")|(?<part>" + WORDS + "))\\h*[:=–—-]\\h*"
-                    + "(?<rest>(?:[\\d½¼¾]|half\\b|one\\b|two\\b).*?\\p{L}.*)$",
-            Pattern.CASE_INSENSITIVE);
+    private static final Cued PART_FIRST = Cued.inAnyCase("^(?:(?<fruit>\\p{L}+)\\h+(?<its>" + WORDS + ")|(?<part>"
+            + WORDS + "))\\h*[:=–—-]\\h*" + "(?<rest>(?:[\\d½¼¾]|half\\b|one\\b|two\\b).*?\\p{L}.*)$");
     /** "Zest of one lemon and juice of half". */
     private static final Pattern ANOTHER = Pattern.compile(
             "\\h+(?=(?:and|plus|&|\\+)\\h+(?:the\\h+)?" + HOW + "(?:" + WORDS + ")\\h+(?:of|from)\\b)",
             Pattern.CASE_INSENSITIVE);
 
     /** "Half the zest of a lemon" takes half a lemon. */
-    private static final Pattern HALF_OF_ONE = Pattern.compile(
-            "^half\\h+(?:of\\h+)?(the\\h+\\p{L}.*?\\h(?:of|from)\\h+)(?=an?\\h)", Pattern.CASE_INSENSITIVE);
+    private static final Cued HALF_OF_ONE =
+            Cued.inAnyCase("^half\\h+(?:of\\h+)?(the\\h+\\p{L}.*?\\h(?:of|from)\\h+)(?=an?\\h)");
 
-    static Optional<FruitPart> in(String line) {
-        String text = HALF_OF_ONE.matcher(line).replaceFirst("$1half ");
-        Matcher found = PATTERN.matcher(text);
-        return found.matches() ? Optional.of(of(found)) : partFirst(text);
+    static boolean isPart(String word) {
+        return PART.matcher(word).matches();
     }
 
-    private static Optional<FruitPart> partFirst(String text) {
-        Matcher found = PART_FIRST.matcher(text);
-        if (!found.matches()) {
-            return Optional.empty();
-        }
+    static Optional<FruitPart> in(Wording line) {
+        Wording text = HALF_OF_ONE.replaceFirst(line, "$1half ");
+        return PATTERN.whole(text).map(FruitPart::of).or(() -> partFirst(text));
+    }
+
+    private static Optional<FruitPart> partFirst(Wording text) {
+        return PART_FIRST.whole(text).flatMap(FruitPart::partFirst);
+    }
+
+    private static Optional<FruitPart> partFirst(Matcher found) {
         String rest = found.group("rest");
         String fruit = found.group("fruit");
         String part = fruit == null ? found.group("part") : found.group("its");

@@ -19,25 +19,25 @@ final class Headings {
         PART
     }
 
-    private static final Pattern INGREDIENTS = words(
+    private static final Cued INGREDIENTS = words(
             "(?:the\\h+)?ingredients(?:\\h+list)?|what\\h+you(?:'ll|’ll|\\h+will)?\\h+need|you(?:'ll|’ll|\\h+will)\\h+need|shopping\\h+list");
-    private static final Pattern METHOD = words(
+    private static final Cued METHOD = words(
             "(?:the\\h+)?(?:method|instructions?|directions?|steps|procedure|preparation)|how\\h+to(?:\\h+make)?(?:\\h+it|\\h+them)?"
                     + "|what\\h+to\\h+do|to\\h+make(?:\\h+it|\\h+them)?|making\\h+(?:it|them)|method\\h+of\\h+preparation");
-    private static final Pattern OTHER = words(
+    private static final Cued OTHER = words(
             "(?:cook'?’?s?\\h+|recipe\\h+)?(?:notes?|tips?|hints?)|(?:tips?|notes?)\\b.*|storage|storing|to\\h+store|nutrition(?:al)?\\b.*|equipment"
                     + "|special\\h+equipment|variations?|substitutions?|comments?|about\\b.*|allergens?|make\\h+ahead|leftovers"
                     + "|(?:you\\h+(?:may|might|will|'ll|’ll)\\h+(?:also\\h+)?(?:like|love|enjoy)|more\\h+recipes|related|(?:leave|post|add)\\h+a\\h+(?:reply|comment|review)"
                     + "|share\\h+this|faqs?|frequently\\h+asked|did\\h+you\\h+make|why\\h+you|serving\\h+suggestions?|newsletter|subscribe|sign\\h+up|watch)\\b.*|reviews?|video");
-    private static final Pattern FOR = Pattern.compile(
-            "^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$", Pattern.CASE_INSENSITIVE);
+    private static final Cued FOR =
+            Cued.inAnyCase("^for\\h+(?:the\\h+)?(.+)$|^to\\h+(?:finish|decorate|serve|assemble)$");
     private static final Pattern THE = Pattern.compile("^the\\h+");
     private static final Pattern STOP = Pattern.compile(".*[.,;:].*");
     private static final Pattern LETTER = Pattern.compile(".*\\p{L}.*");
     private static final Pattern CAPITALS = Pattern.compile("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
-    private static final Pattern INGREDIENTS_OF = Pattern.compile(
-            "^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$", Pattern.CASE_INSENSITIVE);
+    private static final Cued INGREDIENTS_OF =
+            Cued.inAnyCase("^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$");
     private static final int LONGEST = 8;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
@@ -65,13 +65,13 @@ final class Headings {
     /** The name of a part: "sponge" for "For the sponge:", "glaze" for "Glaze ingredients". */
     static String partName(String heading) {
         String text = bare(heading);
-        var of = INGREDIENTS_OF.matcher(text);
-        if (of.matches()) {
-            text = of.group(1) == null ? of.group(2) : of.group(1);
+        var of = INGREDIENTS_OF.whole(text);
+        if (of.isPresent()) {
+            text = of.get().group(1) == null ? of.get().group(2) : of.get().group(1);
         }
-        var aFor = FOR.matcher(text);
-        if (aFor.matches()) {
-            String name = aFor.group(1) == null ? text : aFor.group(1);
+        var aFor = FOR.whole(text);
+        if (aFor.isPresent()) {
+            String name = aFor.get().group(1) == null ? text : aFor.get().group(1);
             return name.equals(name.toUpperCase(Locale.ROOT)) ? name.toLowerCase(Locale.ROOT) : decapitalised(name);
         }
         boolean shouted = text.equals(text.toUpperCase(Locale.ROOT));
@@ -80,13 +80,13 @@ final class Headings {
     }
 
     private static Optional<Announces> known(String text) {
-        if (INGREDIENTS.matcher(text).matches()) {
+        if (INGREDIENTS.whole(text).isPresent()) {
             return Optional.of(Announces.INGREDIENTS);
         }
-        if (METHOD.matcher(text).matches()) {
+        if (METHOD.whole(text).isPresent()) {
             return Optional.of(Announces.METHOD);
         }
-        return OTHER.matcher(text).matches() ? Optional.of(Announces.OTHER) : Optional.empty();
+        return OTHER.whole(text).isPresent() ? Optional.of(Announces.OTHER) : Optional.empty();
     }
 
     private static boolean looksLikeOne(Line line, String text, boolean amongIngredients) {
@@ -95,7 +95,7 @@ final class Headings {
             return false;
         }
         boolean colon = whole.endsWith(":");
-        boolean isFor = FOR.matcher(text).matches() && !STOP.matcher(text).matches();
+        boolean isFor = FOR.whole(text).isPresent() && !STOP.matcher(text).matches();
         if (line.is(Line.Kind.ITEM)) {
             return amongIngredients && colon;
         }
@@ -120,7 +120,7 @@ final class Headings {
                 : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
-    private static Pattern words(String regex) {
-        return Pattern.compile(regex, Pattern.CASE_INSENSITIVE);
+    private static Cued words(String regex) {
+        return Cued.inAnyCase(regex);
     }
 }

@@ -18,11 +18,10 @@ final class IngredientLineParser {
     static final int LONGEST = 400;
 
     /** The rest of a sum behind the name: the "2 T." of "1 c. flour + 2 T.". */
-    private static final Pattern SUM_BEHIND = Pattern.compile(
-            "(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)", Pattern.CASE_INSENSITIVE);
+    private static final Cued SUM_BEHIND =
+            Cued.inAnyCase("(?<name>[^,;(]+?)\\h+(?:plus|\\+|&|and)\\h+(?<more>[\\d½¼¾⅓⅔⅛].*)");
     /** Another amount of the same: "1 sachet or 2 tsp dried yeast". */
-    private static final Pattern OR_AMOUNT =
-            Pattern.compile("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)", Pattern.CASE_INSENSITIVE);
+    private static final Cued OR_AMOUNT = Cued.inAnyCase("or\\h+(?<other>(?:[\\d½¼¾⅓⅔⅛]|(?:an?|one|two|half)\\b).*)");
     /** What the line is for, before its amount: "egg wash: 1 egg". */
     private static final Pattern LABEL = Pattern.compile("(?<label>\\p{L}[^:\\d]{2,39}):\\h*(?<rest>.+)");
 
@@ -50,8 +49,8 @@ final class IngredientLineParser {
             return unread(line, false);
         }
         TidyLine tidy = TidyLine.of(line.text());
-        Optional<WrittenQuantity> first = amount(tidy.text());
-        if (first.isEmpty() && beginsWithFigures(tidy.text())) {
+        Optional<WrittenQuantity> first = amount(tidy.text().text());
+        if (first.isEmpty() && beginsWithFigures(tidy.text().text())) {
             return unread(line, tidy.optional());
         }
         return new Reading(line, tidy.optional()).of(tidy.text(), first);
@@ -107,8 +106,9 @@ final class IngredientLineParser {
             this.optional = optional;
         }
 
-        IngredientLine of(String plain, Optional<WrittenQuantity> first) {
-            return FruitPart.in(plain)
+        IngredientLine of(Wording wording, Optional<WrittenQuantity> first) {
+            String plain = wording.text();
+            return FruitPart.in(wording)
                     .flatMap(this::ofPart)
                     .or(() -> first.map(written -> amountFirst(plain, written)))
                     .or(() -> PACK_OF.matcher(plain).matches() ? onePacking(plain) : Optional.empty())
@@ -121,7 +121,7 @@ final class IngredientLineParser {
 
         /** "Zest of 2 lemons" is two lemons for their zest: the ingredient is lemon zest. */
         private Optional<IngredientLine> ofPart(FruitPart part) {
-            IngredientLine fruit = of(part.rest(), amount(part.rest()));
+            IngredientLine fruit = of(Wording.of(part.rest()), amount(part.rest()));
             List<String> preparation = new ArrayList<>(part.preparation());
             preparation.add(fruit.preparation());
             return fruit.ingredient().isEmpty()
@@ -131,19 +131,20 @@ final class IngredientLineParser {
 
         private IngredientLine amountFirst(String plain, WrittenQuantity written) {
             String rest = plain.substring(written.end());
-            Matcher sum = SUM_BEHIND.matcher(rest);
-            if (sum.matches()) {
-                String amounts = plain.substring(0, written.end()).strip() + " plus " + sum.group("more");
+            Wording wording = Wording.of(rest);
+            Optional<Matcher> sum = SUM_BEHIND.whole(wording);
+            if (sum.isPresent()) {
+                String amounts = plain.substring(0, written.end()).strip() + " plus "
+                        + sum.get().group("more");
                 Optional<WrittenQuantity> both = amount(amounts).filter(all -> all.end() == amounts.length());
                 if (both.isPresent()) {
-                    return line(both, sum.group("name"));
+                    return line(both, sum.get().group("name"));
                 }
             }
-            Matcher other = OR_AMOUNT.matcher(rest);
-            Optional<WrittenQuantity> instead = other.matches() ? amount(other.group("other")) : Optional.empty();
+            Optional<String> other = OR_AMOUNT.whole(wording).map(or -> or.group("other"));
             IngredientLine read = line(
                     Optional.of(written),
-                    instead.map(second -> other.group("other").substring(second.end()))
+                    other.flatMap(text -> amount(text).map(second -> text.substring(second.end())))
                             .filter(name -> !name.isBlank())
                             .orElse(rest));
             return read.ingredient().isEmpty() && !read.packing().isEmpty() ? namedByPacking(plain, written) : read;

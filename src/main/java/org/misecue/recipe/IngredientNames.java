@@ -5,8 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
-import org.misecue.pantry.Pantry;
 
 /**
  * The phrases by which a method may call an ingredient: "light muscovado sugar", "muscovado sugar", "sugar".
@@ -146,8 +144,8 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
             Map.entry("orange", List.of("orange zest", "orange juice", "zest", "juice")),
             Map.entry("lime", List.of("lime zest", "lime juice", "zest", "juice")));
 
-    private static final Pattern BEHIND = Pattern.compile("\\h(?:in|with|from)\\h.*");
-    private static final Pattern AND = Pattern.compile("\\h+(?:and|&)\\h+");
+    private static final Cued BEHIND = Cued.of("\\h(?:in|with|from)\\h.*");
+    private static final Cued AND = Cued.of("\\h+(?:and|&)\\h+");
 
     /** Whether a word tells what kind or state a thing is in and never names one: "caster", "toasted". */
     static boolean isAdjective(String word) {
@@ -155,29 +153,25 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     }
 
     /** By its own words and by the other names that the pantry has for it. */
-    static IngredientNames of(String ingredient, Pantry pantry) {
+    static IngredientNames of(String ingredient, Larder larder) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
-        for (String each : sides(BEHIND.matcher(ingredient).replaceFirst(""))) {
+        for (String each : sides(BEHIND.replaceFirst(Wording.of(ingredient), ""))) {
             add(each, strong, weak);
         }
-        pantry.find(ingredient).ifPresent(known -> {
-            weak.add(phrase(known.name()));
-            known.names().forEach(name -> weak.add(phrase(name)));
-        });
+        PantryPhrases phrases = PantryPhrases.of(larder.pantry());
+        larder.find(ingredient).ifPresent(known -> weak.addAll(phrases.of(known)));
         weak.removeAll(strong);
         weak.remove("");
         return new IngredientNames(strong, weak);
     }
 
-    private static String phrase(String name) {
-        Words words = Words.of(name);
-        return words.size() == 0 ? "" : words.phrase(0, words.size());
-    }
-
     /** "Lemon zest and juice" is lemon zest, and lemon juice; "salt and pepper" two things. */
-    private static List<String> sides(String ingredient) {
-        String[] halves = AND.split(ingredient);
+    private static List<String> sides(Wording ingredient) {
+        if (!AND.mayStandIn(ingredient)) {
+            return List.of(ingredient.text());
+        }
+        String[] halves = AND.pattern().split(ingredient.text());
         List<String> sides = new ArrayList<>(List.of(halves));
         if (halves.length == 2 && halves[0].contains(" ") && !halves[1].contains(" ")) {
             sides.add(halves[0].substring(0, halves[0].lastIndexOf(' ')) + " " + halves[1]);

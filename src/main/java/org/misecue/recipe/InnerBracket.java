@@ -1,6 +1,5 @@
 package org.misecue.recipe;
 
-import java.util.Arrays;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
 
@@ -25,8 +24,7 @@ final class InnerBracket {
     }
 
     private static boolean isSort(String inner) {
-        return SORT.matcher(inner).matches()
-                && Arrays.stream(Words.BLANKS.split(inner, -1)).noneMatch(InnerBracket::isDone);
+        return SORT.matcher(inner).matches() && Words.split(inner).stream().noneMatch(InnerBracket::isDone);
     }
 
     private static boolean isDone(String word) {

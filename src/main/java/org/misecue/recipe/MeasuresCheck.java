@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
 import org.misecue.pantry.Ingredient;
-import org.misecue.pantry.Pantry;
 import org.misecue.pantry.Spread;
 import org.misecue.pantry.Weighed;
 import org.misecue.pantry.Weighing;
@@ -41,47 +40,47 @@ final class MeasuresCheck implements RecipeCheck {
     }
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         return recipe.lines().stream()
-                .filter(line -> disagrees(line, pantry))
-                .map(line -> new Note(Place.of(recipe.source(), line.line()), sentence(line, pantry)))
+                .filter(line -> disagrees(line, larder))
+                .map(line -> new Note(Place.of(recipe.source(), line.line()), sentence(line, larder)))
                 .toList();
     }
 
-    private static boolean disagrees(IngredientLine line, Pantry pantry) {
+    private static boolean disagrees(IngredientLine line, Larder larder) {
         Optional<Quantity> first = line.quantity().filter(MeasuresCheck::isMeasured);
         Optional<Quantity> second = line.alternative().filter(MeasuresCheck::isMeasured);
         if (first.isEmpty() || second.isEmpty()) {
             return false;
         }
         List<Boolean> tries = HOUSEHOLDS.stream()
-                .flatMap(household -> agree(line, first.get(), second.get(), household, pantry).stream())
+                .flatMap(household -> agree(line, first.get(), second.get(), household, larder).stream())
                 .toList();
         return !tries.isEmpty() && tries.stream().noneMatch(agree -> agree);
     }
 
     private static Optional<Boolean> agree(
-            IngredientLine line, Quantity one, Quantity other, Household household, Pantry pantry) {
-        Optional<Bounds> here = bounds(line, one, other, household, pantry);
-        Optional<Bounds> there = bounds(line, other, one, household, pantry);
+            IngredientLine line, Quantity one, Quantity other, Household household, Larder larder) {
+        Optional<Bounds> here = bounds(line, one, other, household, larder);
+        Optional<Bounds> there = bounds(line, other, one, household, larder);
         return here.flatMap(first -> there.map(first::meets));
     }
 
     /** Both as they are where they have one dimension, else both as weights. */
     private static Optional<Bounds> bounds(
-            IngredientLine line, Quantity own, Quantity other, Household household, Pantry pantry) {
+            IngredientLine line, Quantity own, Quantity other, Household household, Larder larder) {
         if (own.dimension() == other.dimension()) {
             return own.leastInBase(household)
                     .flatMap(low -> own.mostInBase(household).map(high -> new Bounds(low, high, false)));
         }
-        return known(line, pantry).flatMap(ingredient -> Weighing.weighed(own, ingredient, household)
+        return known(line, larder).flatMap(ingredient -> Weighing.weighed(own, ingredient, household)
                 .map(Weighed::spread)
                 .map(spread -> new Bounds(
                         spread.low(), spread.high(), ingredient.kind().equals("chopped"))));
     }
 
-    private static Optional<Ingredient> known(IngredientLine line, Pantry pantry) {
-        return pantry.heardAs(line.ingredient()); // a near name may fill a cup quite differently
+    private static Optional<Ingredient> known(IngredientLine line, Larder larder) {
+        return larder.heardAs(line.ingredient()); // a near name may fill a cup quite differently
     }
 
     private static boolean isMeasured(Quantity quantity) {
@@ -90,18 +89,18 @@ final class MeasuresCheck implements RecipeCheck {
                         .anyMatch(each -> each == quantity.dimension());
     }
 
-    private static String sentence(IngredientLine line, Pantry pantry) {
+    private static String sentence(IngredientLine line, Larder larder) {
         Quantity first = line.quantity().orElseThrow();
         Quantity second = line.alternative().orElseThrow();
-        String weighed = first.dimension() == second.dimension() ? "" : weighed(line, first, second, pantry);
+        String weighed = first.dimension() == second.dimension() ? "" : weighed(line, first, second, larder);
         return "%s and %s of %s differ by more than a tenth%s; check which of them is meant."
                 .formatted(QuantityWriter.text(first), QuantityWriter.text(second), line.ingredient(), weighed);
     }
 
     /** What the one that is no weight weighs: " (2 cups weigh about 200–290 g)". */
-    private static String weighed(IngredientLine line, Quantity first, Quantity second, Pantry pantry) {
+    private static String weighed(IngredientLine line, Quantity first, Quantity second, Larder larder) {
         Quantity measure = first.dimension() == Dimension.MASS ? second : first;
-        return known(line, pantry)
+        return known(line, larder)
                 .flatMap(ingredient -> Weighing.weighed(measure, ingredient, Household.US_CUSTOMARY))
                 .map(Weighed::spread)
                 .map(spread -> " (%s: %s g)".formatted(QuantityWriter.text(measure), text(spread)))

@@ -17,7 +17,7 @@ public final class MethodActions {
 
     /** Every place that tells a technique that steps list, in the order of the text; one may come more than once. */
     public static List<Sighted> in(String step) {
-        return Techniques.standard().in(step).list().stream()
+        return Techniques.standard().in(Wording.of(step)).list().stream()
                 .filter(sighting -> sighting.technique().listed())
                 .map(sighting -> new Sighted(sighting.technique().key(), sighting.start(), sighting.end()))
                 .toList();

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Blanks;
 import org.misecue.quantity.Packings;
 
 /**
@@ -19,19 +20,17 @@ import org.misecue.quantity.Packings;
  */
 record NamePhrase(String name, String preparation, List<String> alternatives) {
 
-    private static final Pattern BRACKET = Pattern.compile("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
+    private static final Cued BRACKET = Cued.of("\\h*[(\\[]([^()\\[\\]]*)[)\\]]");
     /** More of what stands in the list already; "extra" before a word of quality belongs to it. */
-    private static final Pattern EXTRA = Pattern.compile(
-            "^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
-                    + "(?!virgin|large|fine|thick|firm|strong|mature|creamy|ripe|dark|light|lean|dry|sharp)(?=\\p{L})",
-            Pattern.CASE_INSENSITIVE);
+    private static final Cued EXTRA =
+            Cued.inAnyCase("^((?:a\\h+(?:little|bit)\\h+)?(?:extra|more|additional|remaining))\\h+"
+                    + "(?!virgin|large|fine|thick|firm|strong|mature|creamy|ripe|dark|light|lean|dry|sharp)(?=\\p{L})");
 
-    private static final Pattern EACH = Pattern.compile("^each:?\\h+(?:of\\h+)?(?=\\p{L})", Pattern.CASE_INSENSITIVE);
-    private static final Pattern LIST = Pattern.compile(",[^,]*,?\\h+(?:and|&)\\h+");
+    private static final Cued EACH = Cued.inAnyCase("^each:?\\h+(?:of\\h+)?(?=\\p{L})");
+    private static final Cued LIST = Cued.of(",[^,]*,?\\h+(?:and|&)\\h+");
     /** How wide a thing is to be: "9-inch pie crust". */
-    private static final Pattern WIDTH = Pattern.compile(
-            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")(?:/\\d+\\h?in(?:ch)?)?|\\p{L}+-inch)\\h+(?=\\p{L})",
-            Pattern.CASE_INSENSITIVE);
+    private static final Cued WIDTH = Cued.inAnyCase(
+            "^(\\d+(?:[.,/]\\d+)?[\\h-]?(?:inch(?:es)?|in\\.|cm|mm|\")(?:/\\d+\\h?in(?:ch)?)?|\\p{L}+-inch)\\h+(?=\\p{L})");
     /** Words before a comma that describe what comes behind it, besides words of doing: "large, ripe bananas". */
     static final Set<String> ADJECTIVES = Set.of(
             "large",
@@ -59,18 +58,18 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             "^(?:Greek|Italian|Parmesan|Dutch|English|Madeira|Medjool|Turkish|French|Swiss|Dijon|Brazil|Marsala|Irish|Scottish|Seville|Cheddar|[A-Z]{2,}|[A-Z][\\d.]).*");
 
     private static final Pattern COMMAS_AND_BLANKS = Pattern.compile("[\\h,]+");
-    private static final Pattern FRONT = Pattern.compile("^[\\h,;:|–—-]+");
-    private static final Pattern LEAD = Pattern.compile("(?i)^(?:(?:of|the)\\h+)?");
+    private static final String FRONT = ",;:|–—-";
+    private static final String END = " \t\n\u000b\f\r.:;,–-";
+    private static final String COMMAS = ", ";
+    private static final Cued LEAD = Cued.inAnyCase("^(?:of|the)\\h+");
     private static final Pattern BLANKS = Pattern.compile("\\h{2,}");
-    private static final Pattern END = Pattern.compile("(?<![\\s.:;,–-])[\\s.:;,–-]+$");
-    private static final Pattern COMMAS = Pattern.compile("^[, ]+|(?<![, ])[, ]+$");
 
     static NamePhrase of(String rest, String packing, Pantry pantry) {
         Notes notes = new Notes(pantry);
-        String text = FRONT.matcher(rest).replaceFirst("");
-        boolean each = EACH.matcher(text).find();
-        text = takeBrackets(EACH.matcher(text).replaceFirst(""), notes, pantry);
-        text = takeFirst(WIDTH, takeFirst(EXTRA, text, notes), notes);
+        Wording front = Wording.of(withoutFront(rest));
+        boolean each = EACH.standsIn(front);
+        Wording plain = takeBrackets(EACH.replaceFirst(front, ""), notes, pantry);
+        String text = takeFirst(WIDTH, takeFirst(EXTRA, plain, notes), notes).text();
         int comma = comma(text, each);
         if (comma >= 0) {
             notes.addList(text.substring(comma + 1).strip());
@@ -87,8 +86,20 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
         return new NamePhrase(tidy(sides.name()), notes.preparation(), notes.alternatives());
     }
 
-    private static String takeBrackets(String rest, Notes notes, Pantry pantry) {
-        Matcher brackets = BRACKET.matcher(rest);
+    private static String withoutFront(String text) {
+        int start = 0;
+        while (start < text.length() && (Blanks.is(text.charAt(start)) || FRONT.indexOf(text.charAt(start)) >= 0)) {
+            start++;
+        }
+        return text.substring(start);
+    }
+
+    private static Wording takeBrackets(Wording wording, Notes notes, Pantry pantry) {
+        if (!BRACKET.mayStandIn(wording)) {
+            return wording.strip();
+        }
+        String rest = wording.text();
+        Matcher brackets = BRACKET.pattern().matcher(rest);
         List<String> inner = new ArrayList<>();
         String text = brackets.replaceAll(found -> {
             String before = rest.substring(0, found.start());
@@ -99,22 +110,20 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
             return "";
         });
         inner.forEach(notes::add);
-        return text.strip();
+        return Wording.of(text.strip());
     }
 
     /** Moves what the pattern finds at the beginning to the preparation. */
-    private static String takeFirst(Pattern pattern, String text, Notes notes) {
-        Matcher found = pattern.matcher(text);
-        if (!found.find()) {
-            return text;
-        }
-        notes.addBefore(found.group(1));
-        return text.substring(found.end());
+    private static Wording takeFirst(Cued pattern, Wording text, Notes notes) {
+        Optional<Matcher> found = pattern.firstIn(text, 0);
+        found.ifPresent(first -> notes.addBefore(first.group(1)));
+        return found.map(first -> Wording.of(text.text().substring(first.end())))
+                .orElse(text);
     }
 
     /** The first comma that stands neither between adjectives nor in a list of which each is meant; −1 where there is none. */
     private static int comma(String text, boolean each) {
-        Matcher list = LIST.matcher(text);
+        Matcher list = LIST.pattern().matcher(text);
         for (int at = each && list.find() ? list.end() : 0; at < text.length(); at++) {
             if (text.charAt(at) == ';') {
                 return at;
@@ -139,7 +148,7 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
 
     /** @param packed whether it comes in a pack: what is chopped in a tin was so when it was bought, but not what is cold */
     private static String takeDone(String text, boolean packed, Notes notes, Pantry pantry) {
-        List<String> words = List.of(Words.BLANKS.split(text.replace(",", " , ").strip(), -1));
+        List<String> words = Words.split(text.replace(",", " , ").strip());
         DonePhrase done = new DonePhrase(words);
         int behind = done.behind();
         if (behind < words.size()) {
@@ -153,16 +162,33 @@ record NamePhrase(String name, String preparation, List<String> alternatives) {
     }
 
     private static String joined(List<String> words) {
-        return COMMAS.matcher(String.join(" ", words).replace(" ,", ",")).replaceAll("");
+        String joined = String.join(" ", words).replace(" ,", ",");
+        int start = 0;
+        while (start < joined.length() && COMMAS.indexOf(joined.charAt(start)) >= 0) {
+            start++;
+        }
+        return withoutEnd(joined.substring(start), COMMAS);
+    }
+
+    private static String withoutEnd(String text, String signs) {
+        int end = text.length();
+        while (end > 0 && signs.indexOf(text.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return text.substring(0, end);
     }
 
     /** A name as it stands within a sentence: no capital but a proper one, no "of" before it, no stop behind it. */
     static String tidy(String name) {
-        String text = LEAD.matcher(name.strip()).replaceFirst("");
-        text = END.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceFirst("");
-        if (text.isEmpty() || PROPER.matcher(text).matches()) {
+        String bare = LEAD.replaceFirst(Wording.of(name.strip()), "").text();
+        String text = withoutEnd(BLANKS.matcher(bare).replaceAll(" "), END);
+        if (text.isEmpty() || isCapital(text.charAt(0)) && PROPER.matcher(text).matches()) {
             return text;
         }
         return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static boolean isCapital(char sign) {
+        return sign >= 'A' && sign <= 'Z';
     }
 }

@@ -1,12 +1,9 @@
 package org.misecue.recipe;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.misecue.pantry.Pantry;
 
 /** The lines of the list by every name that a step may call them; of several names the longest counts. */
 final class NamedLines {
@@ -20,40 +17,51 @@ final class NamedLines {
      */
     record Mention(int start, int end, String word, boolean plural, List<LineRef> lines) {}
 
-    private final Map<String, List<LineRef>> strong = new LinkedHashMap<>();
-    private final Map<String, List<LineRef>> weak = new LinkedHashMap<>();
-    private final Set<String> firstWords = new HashSet<>();
-    private int longest = 1;
+    private final Map<String, List<LineRef>> strong = new HashMap<>();
+    private final Map<String, List<LineRef>> weak = new HashMap<>();
+    /** By their first word, how many words the longest of the names has. */
+    private final Map<String, Integer> longest = new HashMap<>();
 
     /** Under its own names and under those that the pantry has for it, and for what may be used instead. */
-    void add(LineRef ref, Pantry pantry) {
-        List<String> names = new ArrayList<>(List.of(ref.line().ingredient()));
-        names.addAll(ref.line().alternatives());
-        for (String name : names) {
-            IngredientNames called = IngredientNames.of(name, pantry);
-            called.strong().forEach(each -> add(strong, each, ref));
-            called.weak().forEach(each -> add(weak, each, ref));
-        }
+    void add(LineRef ref, Larder larder) {
+        add(ref, larder.called(ref.line().ingredient()));
+        ref.line().alternatives().forEach(other -> add(ref, larder.called(other)));
+    }
+
+    private void add(LineRef ref, IngredientNames called) {
+        called.strong().forEach(each -> add(strong, each, ref));
+        called.weak().forEach(each -> add(weak, each, ref));
     }
 
     private void add(Map<String, List<LineRef>> names, String name, LineRef ref) {
-        List<LineRef> refs = names.computeIfAbsent(name, each -> new ArrayList<>());
-        if (!refs.contains(ref)) {
+        List<LineRef> refs = names.computeIfAbsent(name, this::begin);
+        if (refs.isEmpty() || refs.get(refs.size() - 1) != ref) {
             refs.add(ref);
         }
-        firstWords.add(name.substring(0, (name + " ").indexOf(' ')));
-        longest = Math.max(
-                longest, 1 + (int) name.chars().filter(sign -> sign == ' ').count());
+    }
+
+    private List<LineRef> begin(String name) {
+        int first = name.indexOf(' ');
+        longest.merge(first < 0 ? name : name.substring(0, first), words(name), Math::max);
+        return new ArrayList<>(2);
+    }
+
+    private static int words(String name) {
+        int words = 1;
+        for (int at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1)) {
+            words++;
+        }
+        return words;
     }
 
     /** In the order of the text. */
-    List<Mention> in(String text) {
-        Words words = Words.of(text);
+    List<Mention> in(Wording text) {
+        Words words = Words.of(text.text());
         List<Mention> mentions = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
-            boolean begins = firstWords.contains(words.list().get(at).singular());
-            int length = begins ? Math.min(longest, words.size() - at) : 0;
+            int most = longest.getOrDefault(words.list().get(at).singular(), 0);
+            int length = Math.min(most, words.size() - at);
             while (length > 0 && !known(words, at, length)) {
                 length--;
             }

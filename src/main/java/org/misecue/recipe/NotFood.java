@@ -1,7 +1,8 @@
 package org.misecue.recipe;
 
+import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.regex.MatchResult;
 
 /** Words of a step that are written like an ingredient and mean none: verbs, colours, water baths, the butter for a tin. */
 final class NotFood {
@@ -18,31 +19,29 @@ final class NotFood {
     private static final Set<String> POURS = Set.of("pour", "poured", "pouring", "add", "stir", "sprinkle", "measure");
     private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
 
-    private static final Pattern GREASING = Pattern.compile(
+    private static final Cued GREASING = Cued.inAnyCase(
             "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust))*)"
                     + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
-                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b",
-            Pattern.CASE_INSENSITIVE);
+                    + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b");
 
-    private static final Cues GREASES = Cues.of("butter", "oil", "flour");
-
-    private static final Pattern OPENING =
-            Pattern.compile("[.;:,!]\\s*$|\\b(?:and|then|to)\\s+$", Pattern.CASE_INSENSITIVE);
+    private static final String STOPS = ".;:,!";
+    private static final Set<String> JOINTS = Set.of("and", "then", "to");
 
     private NotFood() {}
 
     /** "Butter and flour a tin" uses neither from the list; places stay. */
-    static String withoutGreasing(String text) {
-        if (!GREASES.standIn(text)) {
+    static Wording withoutGreasing(Wording text) {
+        List<MatchResult> greasing = GREASING.in(text);
+        if (greasing.isEmpty()) {
             return text;
         }
-        StringBuilder plain = new StringBuilder(text);
-        GREASING.matcher(text).results().forEach(verbs -> {
+        StringBuilder plain = new StringBuilder(text.text());
+        for (MatchResult verbs : greasing) {
             for (int at = verbs.start(1); at < verbs.end(1); at++) {
                 plain.setCharAt(at, '.');
             }
-        });
-        return plain.toString();
+        }
+        return Wording.of(plain.toString());
     }
 
     /** Whether the words from {@code at} on, so many, name something to eat. */
@@ -61,9 +60,18 @@ final class NotFood {
         String next = words.list().get(at + 1).singular();
         boolean creaming = words.list().get(at).singular().equals("cream") && next.equals("together");
         boolean object = OBJECTS.contains(next) || creaming;
-        boolean opens = at == 0
-                || Back.matches(OPENING, words.text(), words.list().get(at).start());
-        return object && opens;
+        return object && (at == 0 || opens(words, at));
+    }
+
+    /** Whether a stop or a joint of the sentence stands right before a word. */
+    private static boolean opens(Words words, int at) {
+        int before = words.list().get(at).start() - 1;
+        while (before >= 0 && Character.isWhitespace(words.text().charAt(before))) {
+            before--;
+        }
+        return before >= 0 && STOPS.indexOf(words.text().charAt(before)) >= 0
+                || words.joined(at - 1)
+                        && JOINTS.contains(words.list().get(at - 1).singular());
     }
 
     private static boolean isColour(Words words, int at) {

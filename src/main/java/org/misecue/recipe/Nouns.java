@@ -53,21 +53,23 @@ final class Nouns {
 
     /** A single word in the singular. */
     static String one(String word) {
-        if (ODD.containsKey(word)) {
-            return ODD.getOrDefault(word, word);
+        if (!word.endsWith("s")) {
+            return word;
         }
-        if (word.length() < 4
-                || NO_PLURAL.contains(word)
-                || word.endsWith("ss")
-                || word.endsWith("us")
-                || !word.endsWith("s")) {
+        String odd = ODD.get(word);
+        if (odd != null) {
+            return odd;
+        }
+        if (word.length() < 4 || NO_PLURAL.contains(word) || word.endsWith("ss") || word.endsWith("us")) {
             return word;
         }
         if (word.endsWith("ies")) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        if (LONG_PLURALS.stream().anyMatch(word::endsWith)) {
-            return word.substring(0, word.length() - 2);
+        for (String plural : LONG_PLURALS) {
+            if (word.endsWith(plural)) {
+                return word.substring(0, word.length() - 2);
+            }
         }
         return word.substring(0, word.length() - 1);
     }

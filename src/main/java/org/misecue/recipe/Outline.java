@@ -145,13 +145,13 @@ record Outline(String title, List<Line> head, List<Part> parts, List<MethodLine>
                             && Words.count(text) <= LONGEST_TITLE
                             && !PUNCTUATED.matcher(text).matches()
                             && !GREETING.matcher(text).matches()
-                            && !YieldReader.speaksOfYield(text)
+                            && !YieldReader.speaksOfYield(Wording.of(text))
                             && !isMeasured(line));
         }
 
         /** Whether an unannounced line can only be an ingredient: it begins with a measure. */
         private boolean isMeasured(Line line) {
-            if (line.is(Line.Kind.HEADING) || YieldReader.speaksOfYield(line.text())) {
+            if (line.is(Line.Kind.HEADING) || YieldReader.speaksOfYield(Wording.of(line.text()))) {
                 return false;
             }
             return quantities

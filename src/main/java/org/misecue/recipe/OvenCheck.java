@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
@@ -25,7 +24,7 @@ final class OvenCheck implements RecipeCheck {
     private static final RationalNumber DIAL = Rationals.of(12);
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         List<Note> notes = new ArrayList<>();
         for (Setting oven : recipe.allSettings()) {
             if (oven.kind() == Setting.Kind.OVEN_TEMPERATURE) {

@@ -19,23 +19,22 @@ final class OvenReader {
     /** {@code bare} where neither degrees nor a scale stand with it: the 160 of "180 °C, fan 160". */
     private record Figure(Quantity quantity, boolean fan, boolean bare, int start, int end) {}
 
-    private static final Pattern FIGURE = Pattern.compile(
+    private static final Cued FIGURE = Cued.inAnyCase(
             "(?:(?<before>fan|convection)(?:\\h+oven)?\\h*:?\\h*(?:at\\h+)?)?"
                     + "(?:gas(?:\\h+mark)?\\h*(?<gas>1/[24](?!\\d)|\\d{1,2}|[½¼])"
                     + "|(?<low>\\d{2,3})(?:\\h*[–-]\\h*(?<high>\\d{2,3}))?\\h*(?:(?<degree>°|º|degrees?|deg\\.?)\\h*)?(?<unit>celsius|fahrenheit|centigrade|[CF])?)"
-                    + "(?![\\p{L}\\d])(?:\\h*[(,]?\\h*(?:(?:if|for|in)\\h+(?:it\\h+is\\h+|it's\\h+|using\\h+|yours\\h+is\\h+)?(?:an?\\h+)?)?(?<after>fan|convection)(?:\\h*[-–]?\\h*(?:oven|forced|assisted|bake))?\\b\\)?(?!\\h*\\d))?",
-            Pattern.CASE_INSENSITIVE);
+                    + "(?![\\p{L}\\d])(?:\\h*[(,]?\\h*(?:(?:if|for|in)\\h+(?:it\\h+is\\h+|it's\\h+|using\\h+|yours\\h+is\\h+)?(?:an?\\h+)?)?(?<after>fan|convection)(?:\\h*[-–]?\\h*(?:oven|forced|assisted|bake))?\\b\\)?(?!\\h*\\d))?");
     private static final Pattern BETWEEN = Pattern.compile(
             "[\\h/|,;()\\[\\]–-]*(?:or|and|then|if\\h+using|conventional)?[\\h/|,;()\\[\\]–:-]*",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern OF_AN_OVEN = Pattern.compile(
-            "(?i)\\boven|\\bpre-?heat|\\bbak(?:e|ing)\\b|\\broast|\\bturn\\b.*\\b(?:down|up)\\b|\\btemperature\\b|\\bgas\\b");
-    private static final Pattern OF_SOMETHING_ELSE = Pattern.compile(
-            "(?i)\\bsyrup|\\bsugar|thermometer|caramel|\\binternal|\\bcore\\b|\\breads?\\b|\\breach|\\boil\\b|\\bmelt|\\bmilk\\b|\\bchocolate");
-    private static final Pattern OVEN = Pattern.compile("(?i)\\boven\\b");
-    private static final Pattern BAKES = Pattern.compile("(?i)\\bbak(?:e|ing)\\b");
+    private static final Cued OF_AN_OVEN = Cued.inAnyCase(
+            "\\boven|\\bpre-?heat|\\bbak(?:e|ing)\\b|\\broast|\\bturn\\b.*\\b(?:down|up)\\b|\\btemperature\\b|\\bgas\\b");
+    private static final Cued OF_SOMETHING_ELSE = Cued.inAnyCase(
+            "\\bsyrup|\\bsugar|thermometer|caramel|\\binternal|\\bcore\\b|\\breads?\\b|\\breach|\\boil\\b|\\bmelt|\\bmilk\\b|\\bchocolate");
+    private static final Cued OVEN = Cued.inAnyCase("\\boven\\b");
+    private static final Cued BAKES = Cued.inAnyCase("\\bbak(?:e|ing)\\b");
     private static final int COOLEST_C = 50;
-    private static final Pattern TO = Pattern.compile("(?:\\bto|\\bat|:)\\h*$", Pattern.CASE_INSENSITIVE);
+    private static final Cued TO = Cued.inAnyCase("(?:\\bto|\\bat|:)\\h*$");
     private static final int COOLEST_BARE = 100;
     private static final int HOTTEST_BARE_C = 260;
 
@@ -43,18 +42,18 @@ final class OvenReader {
 
     private OvenReader() {}
 
-    static List<Setting> read(String text, int step, int line) {
+    static List<Setting> read(Wording text, int step, int line) {
         return stated(text, step, line).stream().map(Stated::setting).toList();
     }
 
     /** The same, each with its place in the text. */
-    static List<Stated> stated(String text, int step, int line) {
+    static List<Stated> stated(Wording text, int step, int line) {
         List<Stated> settings = new ArrayList<>();
         List<Figure> group = new ArrayList<>();
         for (Figure figure : figures(text)) {
             if (!group.isEmpty()
-                    && !BETWEEN.matcher(
-                                    text.substring(group.get(group.size() - 1).end(), figure.start()))
+                    && !BETWEEN.matcher(text.text()
+                                    .substring(group.get(group.size() - 1).end(), figure.start()))
                             .matches()) {
                 setting(text, group, step, line).ifPresent(settings::add);
                 group.clear();
@@ -65,36 +64,33 @@ final class OvenReader {
         return settings;
     }
 
-    private static List<Figure> figures(String text) {
+    private static List<Figure> figures(Wording text) {
         List<Figure> figures = new ArrayList<>();
-        if (!Figures.standIn(text)) {
-            return figures;
-        }
-        Matcher matcher = FIGURE.matcher(text);
-        while (matcher.find()) {
+        FIGURE.each(text, matcher -> {
             boolean fan = matcher.group("before") != null || matcher.group("after") != null;
-            boolean startsWord = matcher.start() == 0 || !Character.isLetterOrDigit(text.charAt(matcher.start() - 1));
+            boolean startsWord = matcher.start() == 0
+                    || !Character.isLetterOrDigit(text.text().charAt(matcher.start() - 1));
             if (startsWord) {
                 boolean bare = matcher.group("gas") == null
                         && matcher.group("unit") == null
                         && matcher.group("degree") == null;
-                quantity(matcher)
-                        .ifPresent(quantity ->
-                                figures.add(new Figure(quantity, fan, bare, matcher.start(), matcher.end())));
+                int start = matcher.start();
+                int end = matcher.end();
+                quantity(matcher).ifPresent(quantity -> figures.add(new Figure(quantity, fan, bare, start, end)));
             }
-        }
+        });
         return figures.stream()
                 .filter(figure -> !figure.bare || figure.fan || isBesideFan(text, figure, figures))
                 .toList();
     }
 
     /** The 180 of "heat to 180 (fan 160)". */
-    private static boolean isBesideFan(String text, Figure figure, List<Figure> figures) {
+    private static boolean isBesideFan(Wording text, Figure figure, List<Figure> figures) {
         int next = figures.indexOf(figure) + 1;
         return next < figures.size()
                 && figures.get(next).fan
-                && Back.matches(TO, text, figure.start)
-                && BETWEEN.matcher(text.substring(figure.end, figures.get(next).start))
+                && TO.endsAt(text, figure.start)
+                && BETWEEN.matcher(text.text().substring(figure.end, figures.get(next).start))
                         .matches();
     }
 
@@ -120,19 +116,18 @@ final class OvenReader {
         return low < COOLEST_C ? Optional.empty() : Optional.of(new Quantity(amount, unit));
     }
 
-    private static Optional<Stated> setting(String text, List<Figure> group, int step, int line) {
+    private static Optional<Stated> setting(Wording text, List<Figure> group, int step, int line) {
         if (group.isEmpty()) {
             return Optional.empty();
         }
-        String sentence = Sentences.around(text, group.get(0).start());
+        Wording sentence = Wording.of(Sentences.around(text.text(), group.get(0).start()));
         Optional<Quantity> fan =
                 group.stream().filter(Figure::fan).map(Figure::quantity).findFirst();
         boolean gas = group.stream().anyMatch(figure -> figure.quantity().unit() == Unit.GAS_MARK);
         boolean oven = fan.isPresent()
                 || gas
-                || (OF_AN_OVEN.matcher(sentence).find()
-                        && !OF_SOMETHING_ELSE.matcher(sentence).find())
-                || OVEN.matcher(sentence).find();
+                || (OF_AN_OVEN.standsIn(sentence) && !OF_SOMETHING_ELSE.standsIn(sentence))
+                || OVEN.standsIn(sentence);
         if (!oven) {
             return Optional.empty();
         }
@@ -142,7 +137,7 @@ final class OvenReader {
                 .filter(figure -> !figure.equals(first) && !figure.fan())
                 .map(Figure::quantity)
                 .toList();
-        String what = BAKES.matcher(sentence).find() ? "bake" : "heat the oven";
+        String what = BAKES.standsIn(sentence) ? "bake" : "heat the oven";
         return Optional.of(new Stated(
                 group.get(0).start(),
                 group.get(group.size() - 1).end(),

@@ -26,8 +26,12 @@ final class PartNames {
 
     private static final Pattern FOR_THE = Pattern.compile("^(?:for\\h+)?(?:the\\h+)?");
 
-    /** A word for a part, and how a text turns to it. */
-    private record Called(String word, Pattern turn, int component) {}
+    private static final Cued TURNS = Cued.inAnyCase("\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?$");
+    private static final Cued PLURAL = Cued.inAnyCase("(?:e?s)?\\b");
+    private static final Cued ITS_INGREDIENTS = Cued.inAnyCase("(?:e?s)?\\h+ingredients\\b");
+
+    /** A word for a part. */
+    private record Called(String word, int[] places, int component) {}
 
     private final List<Component> components;
     private final List<Called> called = new ArrayList<>();
@@ -38,10 +42,10 @@ final class PartNames {
             String name = key(components.get(at).name());
             String last = Nouns.last(name);
             if (!name.isEmpty()) {
-                called.add(new Called(name, turn(name), at));
+                called.add(new Called(name, Wording.places(name), at));
             }
             if (!last.equals(name)) {
-                called.add(new Called(last, turn(last), at));
+                called.add(new Called(last, Wording.places(last), at));
             }
         }
     }
@@ -68,16 +72,16 @@ final class PartNames {
     }
 
     /** Where a text says "for the X" or "the X ingredients", X is at hand from the start of that sentence. */
-    Contexts contexts(String text, int current) {
-        String lower = text.toLowerCase(Locale.ROOT);
+    Contexts contexts(Wording wording, int current) {
+        String text = wording.text();
         List<Turn> turns = new ArrayList<>();
         for (Called name : called) {
-            if (lower.contains(name.word)) {
-                name.turn
-                        .matcher(text)
-                        .results()
-                        .map(found -> new Turn(Sentences.start(text, found.start()), name.component))
-                        .forEach(turns::add);
+            for (int at = wording.mayHold(name.places) ? place(name, text, 0) : -1;
+                    at >= 0;
+                    at = place(name, text, at + 1)) {
+                if (isTurn(wording, at, at + name.word.length())) {
+                    turns.add(new Turn(Sentences.start(text, at), name.component));
+                }
             }
         }
         turns.sort(Comparator.comparingInt(Turn::start));
@@ -87,12 +91,20 @@ final class PartNames {
                 turns.stream().map(Turn::component).toList());
     }
 
-    private static Pattern turn(String name) {
-        String word = Pattern.quote(name) + "(?:e?s)?";
-        return Pattern.compile(
-                "\\b(?:for|make|of)\\h+(?:the|your)\\h+(?:\\p{L}+\\h+)?" + word + "\\b|\\b" + word
-                        + "\\h+ingredients\\b",
-                Pattern.CASE_INSENSITIVE);
+    /** Where the word stands next; −1 where it does not. */
+    private static int place(Called name, String text, int from) {
+        for (int at = from; at + name.word.length() <= text.length(); at++) {
+            if (text.regionMatches(true, at, name.word, 0, name.word.length())) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private static boolean isTurn(Wording text, int start, int end) {
+        return (TURNS.endsAt(text, start) && PLURAL.at(text, end).isPresent())
+                || (!Cued.isInWord(text.text(), start)
+                        && ITS_INGREDIENTS.at(text, end).isPresent());
     }
 
     private static String key(String name) {

@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -27,8 +25,8 @@ final class PartsCheck implements RecipeCheck {
 
     private static final RationalNumber MORE = Rationals.of(21, 20);
     private static final RationalNumber LESS = Rationals.of(19, 20);
-    private static final Pattern OPEN =
-            Pattern.compile("(?i)\\b(?:plus|extra|more|about|approx|optional|taste|needed|serve)\\b");
+    private static final Cued OPEN =
+            Cued.inAnyCase("\\b(?:plus|extra|more|about|approx|optional|taste|needed|serve)\\b");
 
     /** "Half of the fruit" alone tells what is done to a half, not that the other is left. */
     private static final Set<String> IN_FIGURES = Set.of("", Share.REST, Use.SET_ASIDE);
@@ -36,7 +34,7 @@ final class PartsCheck implements RecipeCheck {
     private record Part(Step step, Use use) {}
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         Map<LineRef, List<Part>> taken = new LinkedHashMap<>();
         for (Step step : recipe.steps()) {
             for (Use use : step.uses()) {
@@ -56,8 +54,10 @@ final class PartsCheck implements RecipeCheck {
 
     /** The part at which the figures stop fitting the list. */
     private static Optional<Part> misfit(IngredientLine line, List<Part> parts) {
-        Optional<Quantity> listed =
-                line.quantity().filter(quantity -> !OPEN.matcher(line.text()).find());
+        if (parts.stream().noneMatch(part -> part.use().part().isPresent())) {
+            return Optional.empty();
+        }
+        Optional<Quantity> listed = line.quantity().filter(quantity -> !OPEN.standsIn(Wording.of(line.text())));
         Optional<RationalNumber> most = listed.flatMap(quantity -> quantity.mostInBase(Household.METRIC));
         Optional<RationalNumber> least = listed.flatMap(quantity -> quantity.leastInBase(Household.METRIC));
         if (most.isEmpty() || least.isEmpty()) {

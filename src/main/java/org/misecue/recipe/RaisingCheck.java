@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.pantry.Weighing;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.QuantityWriter;
@@ -27,31 +25,30 @@ final class RaisingCheck implements RecipeCheck {
             "dried yeast", Rationals.of(5, 100),
             "fresh yeast", Rationals.of(10, 100));
 
-    private static final Pattern FLOUR = Pattern.compile(
+    private static final Cued FLOUR = Cued.inAnyCase(
             "\\b(?:flours?|maida|atta|besan|semolina|sooji|rava|polenta|cornmeal|oats|oatmeal|cornflour|cornstarch"
-                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b",
-            Pattern.CASE_INSENSITIVE);
+                    + "|starch|almonds|hazelnuts|walnuts|pistachios|coconut|breadcrumbs|bran)\\b");
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         List<Note> notes = new ArrayList<>();
         for (Component component : recipe.components()) {
             RationalNumber flour = component.lines().stream()
-                    .filter(line -> isFlour(line.ingredient()))
-                    .flatMap(line -> grams(line, pantry).stream())
+                    .filter(line -> isFlour(line.ingredient(), larder))
+                    .flatMap(line -> grams(line, larder).stream())
                     .reduce(Rationals.ZERO, RationalNumber::add);
             if (flour.signum() > 0) {
-                component.lines().forEach(line -> sentence(line, flour, pantry)
+                component.lines().forEach(line -> sentence(line, flour, larder)
                         .ifPresent(text -> notes.add(new Note(Place.of(recipe.source(), line.line()), text))));
             }
         }
         return List.copyOf(notes);
     }
 
-    private static Optional<String> sentence(IngredientLine line, RationalNumber flour, Pantry pantry) {
+    private static Optional<String> sentence(IngredientLine line, RationalNumber flour, Larder larder) {
         Optional<RationalNumber> most =
-                pantry.find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
-        return most.flatMap(bound -> grams(line, pantry)
+                larder.find(line.ingredient()).flatMap(known -> Optional.ofNullable(MOST.get(known.name())));
+        return most.flatMap(bound -> grams(line, larder)
                 .map(grams -> grams.divide(flour))
                 .filter(share -> share.compareTo(bound) > 0)
                 .map(share -> "%s of %s is %s %% of the flour, far more than usual; is it the right spoon?"
@@ -62,13 +59,13 @@ final class RaisingCheck implements RecipeCheck {
                                         .toPlainString())));
     }
 
-    private static Optional<RationalNumber> grams(IngredientLine line, Pantry pantry) {
-        return line.quantity().flatMap(quantity -> pantry.find(line.ingredient())
+    private static Optional<RationalNumber> grams(IngredientLine line, Larder larder) {
+        return line.quantity().flatMap(quantity -> larder.find(line.ingredient())
                 .flatMap(known -> Weighing.grams(quantity, known, Household.METRIC)));
     }
 
     /** Whatever is milled and baked: oats, ground nuts and starches carry a batter as flour does. */
-    static boolean isFlour(String ingredient) {
-        return FLOUR.matcher(ingredient).find();
+    static boolean isFlour(String ingredient, Larder larder) {
+        return FLOUR.standsIn(larder.wording(ingredient));
     }
 }

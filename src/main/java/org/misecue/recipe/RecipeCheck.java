@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.util.List;
 import org.misecue.notice.Note;
-import org.misecue.pantry.Pantry;
 
 /** One thing that can be wrong in a recipe that was understood. A check that is not sure says nothing. */
 interface RecipeCheck {
@@ -21,5 +20,5 @@ interface RecipeCheck {
             new YieldCheck());
 
     /** What is wrong, each with its line; names and weights are those of the pantry. */
-    List<Note> notes(Recipe recipe, Pantry pantry);
+    List<Note> notes(Recipe recipe, Larder larder);
 }

@@ -14,12 +14,12 @@ import org.misecue.recipe.manuscript.Manuscript;
 final class RecipeParser {
 
     private final String source;
-    private final Pantry pantry;
+    private final Larder larder;
     private final IngredientLineParser lineParser;
 
     RecipeParser(String source, Pantry pantry) {
         this.source = source;
-        this.pantry = pantry;
+        this.larder = new Larder(pantry);
         this.lineParser = new IngredientLineParser(pantry);
     }
 
@@ -40,7 +40,7 @@ final class RecipeParser {
     /** In the order of the file; what concerns no single line stands last. */
     private List<Note> notes(Recipe recipe) {
         return RecipeCheck.ALL.stream()
-                .flatMap(check -> check.notes(recipe, pantry).stream())
+                .flatMap(check -> check.notes(recipe, larder).stream())
                 .sorted(Comparator.comparingInt(note -> note.place().line() == 0
                         ? Integer.MAX_VALUE
                         : note.place().line()))
@@ -67,20 +67,21 @@ final class RecipeParser {
     private static List<Setting> settings(Outline outline) {
         List<Setting> settings = new ArrayList<>();
         for (Line line : outline.head()) {
-            YieldReader.read(line.text(), 0, line.number())
+            Wording text = Wording.of(line.text());
+            YieldReader.read(text, 0, line.number())
                     .filter(found -> settings.stream().noneMatch(each -> each.kind() == Setting.Kind.YIELD))
                     .ifPresent(settings::add);
-            settings.addAll(TinReader.read(line.text(), 0, line.number()));
-            settings.addAll(OvenReader.read(line.text(), 0, line.number()));
+            settings.addAll(TinReader.read(text, 0, line.number()));
+            settings.addAll(OvenReader.read(text, 0, line.number()));
         }
         return settings;
     }
 
     private List<Step> steps(Outline outline, List<Component> components, List<Setting> known) {
-        UseFinder finder = new UseFinder(components, pantry);
+        UseFinder finder = new UseFinder(components, larder);
         List<Step> steps = new ArrayList<>();
         for (Outline.MethodLine line : outline.method()) {
-            steps.add(StepParser.parse(steps.size() + 1, line, finder, known));
+            steps.add(StepParser.parse(steps.size() + 1, line, finder, known, larder));
         }
         return List.copyOf(steps);
     }
@@ -93,7 +94,7 @@ final class RecipeParser {
         whole.removeIf(setting -> stepsHeat && isOven(setting));
         if (whole.stream().noneMatch(setting -> setting.kind() == Setting.Kind.YIELD)) {
             steps.stream()
-                    .flatMap(step -> YieldReader.read(step.text(), step.number(), step.line()).stream())
+                    .flatMap(step -> YieldReader.read(larder.wording(step.text()), step.number(), step.line()).stream())
                     .findFirst()
                     .ifPresent(whole::add);
         }

@@ -21,37 +21,10 @@ final class Shares {
     static final String REST =
             "the\\h+rest|the\\h+remaining|the\\h+remainder|the\\h+last|the\\h+leftover|what(?:[’']s|\\h+is|\\h+was)\\h+left|remaining|all\\h+remaining";
 
-    /** Each share in words holds one of these. */
-    static final Cues CUES = Cues.of(
-            "half",
-            "third",
-            "quarter",
-            "fifth",
-            "sixth",
-            "eighth",
-            "½",
-            "⅓",
-            "⅔",
-            "¼",
-            "¾",
-            "most",
-            "some",
-            "few",
-            "little",
-            "bit",
-            "handful",
-            "rest",
-            "remain",
-            "last",
-            "leftover",
-            "other",
-            "reserved");
-
-    private static final Pattern WORDS = Pattern.compile(
+    private static final Cued WORDS = Cued.inAnyCase(
             "\\b(?<said>" + FRACTION
                     + "|most|some|a\\h+few|a\\h+little|a\\h+bit|a\\h+(?:small\\h+|large\\h+|good\\h+)?handful|" + REST
-                    + "|the\\h+other\\h+half|(?:the\\h+)?reserved)(?:\\h+(?:more\\h+)?of)?(?:\\h+(?:the|your|it|an?|its))?(?<kind>\\h+[\\p{L}-]+)?\\h+$",
-            Pattern.CASE_INSENSITIVE);
+                    + "|the\\h+other\\h+half|(?:the\\h+)?reserved)(?:\\h+(?:more\\h+)?of)?(?:\\h+(?:the|your|it|an?|its))?(?<kind>\\h+[\\p{L}-]+)?\\h+$");
     private static final Map<String, RationalNumber> PARTS = Map.of(
             "half", Rationals.of(1, 2),
             "third", Rationals.of(1, 3),
@@ -66,22 +39,18 @@ final class Shares {
             "¼", Rationals.of(1, 4),
             "¾", Rationals.of(3, 4));
     /** "A" before anything but a measure is no amount. */
-    private static final Pattern ARTICLE = Pattern.compile(
-            "an?\\h+(?!(?:heaped\\h+|level\\h+)?(?:tablespoon|teaspoon|tbsp|tsp|cup|pint|litre|kilo)\\b)",
-            Pattern.CASE_INSENSITIVE);
+    private static final Cued ARTICLE = Cued.inAnyCase(
+            "an?\\h+(?!(?:heaped\\h+|level\\h+)?(?:tablespoon|teaspoon|tbsp|tsp|cup|pint|litre|kilo)\\b)");
 
     private static final Pattern OF_THE =
             Pattern.compile("(?:(?:the|your)\\h+)?(?:[\\p{L}-]+\\h+)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern ALL_BUT = Pattern.compile(
-            "\\b(?:all|everything)\\h+(?:but|except|bar)\\h+(?:the\\h+last\\h+)?$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern LAST_OF_IT =
-            Pattern.compile("\\b(?:" + REST + "|the\\h+other)\\h+$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern AT_A_TIME =
-            Pattern.compile("^(?:[\\p{L}-]+\\h+){1,3}at\\h+a\\h+time\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BRACKETED = Pattern.compile("^\\h*\\((?=[\\d½¼¾⅓⅔⅛])([^()]+)\\)");
-    private static final Pattern LESS =
-            Pattern.compile("^\\h+(?:bar|but|except|less|minus)\\h+(?=[\\p{L}\\d½¼¾⅓⅔⅛])", Pattern.CASE_INSENSITIVE);
-    private static final Pattern ALL = Pattern.compile("\\ball\\h+(?:of\\h+)?(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
+    private static final Cued ALL_BUT =
+            Cued.inAnyCase("\\b(?:all|everything)\\h+(?:but|except|bar)\\h+(?:the\\h+last\\h+)?$");
+    private static final Cued LAST_OF_IT = Cued.inAnyCase("\\b(?:" + REST + "|the\\h+other)\\h+$");
+    private static final Cued AT_A_TIME = Cued.inAnyCase("(?:[\\p{L}-]+\\h+){1,3}at\\h+a\\h+time\\b");
+    private static final Cued BRACKETED = Cued.of("^\\h*\\((?=[\\d½¼¾⅓⅔⅛])([^()]+)\\)");
+    private static final Cued LESS = Cued.inAnyCase("^\\h+(?:bar|but|except|less|minus)\\h+(?=[\\p{L}\\d½¼¾⅓⅔⅛])");
+    private static final Cued ALL = Cued.inAnyCase("\\ball\\h+(?:of\\h+)?(?:the\\h+)?$");
     private static final int REACH = 45;
 
     private static final QuantityReader QUANTITIES = new QuantityReader();
@@ -89,20 +58,22 @@ final class Shares {
     private Shares() {}
 
     /** The share written around a mention of a line. */
-    static Share around(String text, int start, int end, IngredientLine line) {
-        String before = text.substring(Math.max(Sentences.start(text, start), start - REACH), start);
-        if (AT_A_TIME.matcher(text).region(start, text.length()).lookingAt()) {
+    static Share around(Wording wording, int start, int end, IngredientLine line) {
+        if (AT_A_TIME.at(wording, start).isPresent()) {
             return Share.ALL;
         }
-        Share said = said(before, line);
-        return Asides.isBefore(before) && !said.isAll() && !said.isRest()
+        String text = wording.text();
+        String before = text.substring(Math.max(Sentences.start(text, start), start - REACH), start);
+        Share said = said(wording, before, line);
+        return !said.isAll() && !said.isRest() && Asides.isBefore(wording, before)
                 ? said.setAside()
-                : withBehind(said, before, text.substring(end), line);
+                : withBehind(said, wording, before, text.substring(end), line);
     }
 
-    private static Share said(String before, IngredientLine line) {
-        Matcher words = WORDS.matcher(before);
-        return CUES.standIn(before) && words.find() ? inWords(words, line) : inFigures(before, line);
+    private static Share said(Wording text, String before, IngredientLine line) {
+        return WORDS.firstIn(text, before)
+                .map(words -> inWords(words, line))
+                .orElseGet(() -> inFigures(text, before, line));
     }
 
     private static Share inWords(Matcher words, IngredientLine line) {
@@ -141,7 +112,7 @@ final class Shares {
         return Optional.ofNullable(PARTS.get(part)).map(one -> one.multiply(Rationals.of(top)));
     }
 
-    private static Share inFigures(String before, IngredientLine line) {
+    private static Share inFigures(Wording text, String before, IngredientLine line) {
         for (int at = 0; at < before.length(); at++) {
             if (!startsAt(before, at) || !QuantityReader.mayBegin(before, at)) {
                 continue;
@@ -149,15 +120,15 @@ final class Shares {
             String from = before.substring(at);
             Optional<WrittenQuantity> written = QUANTITIES.read(from).filter(Shares::isFood);
             if (written.isPresent()
-                    && !ARTICLE.matcher(from).lookingAt()
+                    && !ARTICLE.pattern().matcher(from).lookingAt()
                     && OF_THE.matcher(from.substring(written.get().end())).matches()) {
                 Quantity quantity = written.get().quantity();
                 String ahead = before.substring(0, at);
-                if (ALL_BUT.matcher(ahead).find()) {
+                if (ALL_BUT.firstIn(text, ahead).isPresent()) {
                     return Share.allBut(line, quantity);
                 }
                 return new Share(
-                        Optional.of(quantity), LAST_OF_IT.matcher(ahead).find() ? Share.REST : "");
+                        Optional.of(quantity), LAST_OF_IT.firstIn(text, ahead).isPresent() ? Share.REST : "");
             }
         }
         return Share.ALL;
@@ -175,16 +146,17 @@ final class Shares {
     }
 
     /** An amount that stands behind the name: "the sugar (50 g)", "all the milk bar 2 tbsp". */
-    private static Share withBehind(Share said, String before, String behind, IngredientLine line) {
-        Matcher bracketed = BRACKETED.matcher(behind);
-        if (said.part().isEmpty() && bracketed.find()) {
-            Optional<Quantity> inside = measure(bracketed.group(1));
+    private static Share withBehind(Share said, Wording text, String before, String behind, IngredientLine line) {
+        Optional<Matcher> bracketed = said.part().isEmpty() ? BRACKETED.firstIn(text, behind) : Optional.empty();
+        if (bracketed.isPresent()) {
+            Optional<Quantity> inside = measure(bracketed.get().group(1));
             return inside.map(quantity -> new Share(Optional.of(quantity), said.words()))
                     .orElse(said);
         }
-        Matcher less = LESS.matcher(behind);
-        if (said.isAll() && ALL.matcher(before).find() && less.find()) {
-            return measure(behind.substring(less.end()))
+        Optional<Matcher> less =
+                said.isAll() && ALL.firstIn(text, before).isPresent() ? LESS.firstIn(text, behind) : Optional.empty();
+        if (less.isPresent()) {
+            return measure(behind.substring(less.get().end()))
                     .map(quantity -> Share.allBut(line, quantity))
                     .orElse(said);
         }

@@ -16,8 +16,7 @@ import org.misecue.pantry.Pantry;
  */
 record Sides(String name, List<String> others) {
 
-    private static final Pattern OR =
-            Pattern.compile("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})", Pattern.CASE_INSENSITIVE);
+    private static final Cued OR = Cued.inAnyCase("\\h+(?:and/)?or\\h+|(?<=\\p{L}{3})\\h*/\\h*(?=\\p{L}{3})");
     private static final Pattern NUMBER = Pattern.compile("^[\\d½¼¾⅓⅔⅛/.]+\\h+");
     /** Words that need the noun of the other side: "vegetable or sunflower oil". */
     private static final Set<String> HALF_NAMES = Set.of(
@@ -68,7 +67,10 @@ record Sides(String name, List<String> others) {
             "oil", "milk", "juice", "zest", "rind", "peel", "jam", "purée", "puree", "seeds", "flour", "vinegar");
 
     static Sides of(String text, Pantry pantry) {
-        String[] sides = OR.split(text, -1);
+        if (!OR.standsIn(Wording.of(text))) {
+            return new Sides(text, List.of());
+        }
+        String[] sides = OR.pattern().split(text, -1);
         String other = NUMBER.matcher(sides[sides.length - 1].strip()).replaceFirst("");
         List<String> others = new ArrayList<>();
         for (int at = 1; at < sides.length; at++) {
@@ -79,7 +81,7 @@ record Sides(String name, List<String> others) {
 
     /** A side that names nothing by itself, with the end of the other side. */
     private static String completed(String side, String other, Pantry pantry) {
-        List<String> words = List.of(Words.BLANKS.split(other, -1));
+        List<String> words = Words.split(other);
         Optional<String> known = known(side, words, pantry);
         if (known.isPresent()) {
             return known.get();
@@ -87,7 +89,7 @@ record Sides(String name, List<String> others) {
         if (pantry.heardAs(side).isPresent()) {
             return side; // milk is milk, whatever cream may stand for it
         }
-        int more = Words.BLANKS.split(side, -1).length;
+        int more = Words.split(side).size();
         return words.size() > 1 && isHalf(Nouns.last(side), pantry)
                 ? joined(side, words.subList(Math.min(more, words.size() - 1), words.size()))
                 : side;

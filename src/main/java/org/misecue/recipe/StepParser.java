@@ -9,8 +9,8 @@ final class StepParser {
     private StepParser() {}
 
     /** {@code known} are the settings of the recipe as a whole; a tin that stands there is not repeated. */
-    static Step parse(int number, Outline.MethodLine method, UseFinder finder, List<Setting> known) {
-        String text = method.line().text();
+    static Step parse(int number, Outline.MethodLine method, UseFinder finder, List<Setting> known, Larder larder) {
+        Wording text = larder.wording(method.line().text());
         int line = method.line().number();
         List<Setting> settings = new ArrayList<>(OvenReader.read(text, number, line));
         Sightings sightings = Techniques.standard().in(text);
@@ -21,7 +21,7 @@ final class StepParser {
         Effort effort = Effort.of(sightings, settings);
         return new Step(
                 number,
-                text,
+                text.text(),
                 line,
                 finder.uses(text, method.part()),
                 List.copyOf(settings),

@@ -69,7 +69,8 @@ record StepTalk(
 
     /** @param fresh words of the ingredients that go in with this step */
     static StepTalk of(String text, Set<String> fresh) {
-        Matcher beside = BESIDE.matcher(NotFood.withoutGreasing(text));
+        Matcher beside =
+                BESIDE.matcher(NotFood.withoutGreasing(Wording.of(text)).text());
         boolean isBeside = beside.find();
         // "While the dough rests" tells the time and takes no dough.
         String plain = beside.replaceAll(words -> ".".repeat(words.group().length()));

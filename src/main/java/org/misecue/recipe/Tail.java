@@ -2,7 +2,6 @@ package org.misecue.recipe;
 
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Notes behind a name that no comma divides: "butter for the tin", "milk warmed to 37 °C".
@@ -17,35 +16,37 @@ record Tail(String before, String notes) {
             "(?:\\d|(?:\\p{L}+\\h+){0,2}(?:pieces|cubes|chunks|strips|slices|dice|halves|quarters|segments|wedges))";
 
     /** Where the notes begin: names hold neither "for" nor "to", "if", "at" or "plus". */
-    private static final Pattern TAIL = Pattern.compile(
+    private static final Cued TAIL = Cued.inAnyCase(
             "\\h+(?:[–—-]+\\h+|(?=(?:plus|for|to|at|if|as|such\\h+as|from|straight\\h+from|until|about|preferably|ideally"
                     + "|see|each|per|more|extra|not|any|which|that|whatever|whichever|when|before|after|minimum|including|depending|like|overnight|without|less|or\\h+"
                     + Notes.NO_OTHER
                     + "|(?:and|&)\\h+(?:more|extra|some|\\d+|an?|one|two|three)(?=\\h)|with\\h+(?:an?|the|their|its|some|skins?|peel|\\d+)|in\\h+"
-                    + SHAPE + ")\\b|@|\\+(?=\\h*(?:[\\d½¼¾⅓⅔⅛]|extra|more|some|an?\\h|for\\h))))",
-            Pattern.CASE_INSENSITIVE);
+                    + SHAPE + ")\\b|@|\\+(?=\\h*(?:[\\d½¼¾⅓⅔⅛]|extra|more|some|an?\\h|for\\h))))");
 
-    private static final Pattern GO_ON = Pattern.compile("(?:with|in|to|from)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Cued GO_ON = Cued.inAnyCase("(?:with|in|to|from)\\b");
 
     static Optional<Tail> in(String text) {
-        Matcher tail = TAIL.matcher(text);
-        if (!tail.find() || tail.start() == 0) {
-            return Optional.empty();
-        }
+        return TAIL.firstIn(Wording.of(text), 0)
+                .filter(tail -> tail.start() > 0)
+                .map(tail -> in(text, tail));
+    }
+
+    private static Tail in(String text, Matcher tail) {
         int start = doneBefore(text, tail.start(), tail.end());
         String notes = text.substring(start < tail.start() ? start : tail.end());
-        return Optional.of(new Tail(text.substring(0, start).strip(), notes.strip()));
+        return new Tail(text.substring(0, start).strip(), notes.strip());
     }
 
     /** Whether a text is nothing but such notes. */
     static boolean begins(String text) {
-        return TAIL.matcher(" " + text).lookingAt();
+        return TAIL.pattern().matcher(" " + text).lookingAt();
     }
 
     /** Where the word begins that a tail goes on: the "mixed" of "mixed with 1 tbsp water". */
     private static int doneBefore(String text, int start, int end) {
         int word = text.lastIndexOf(' ', start - 1);
-        boolean goesOn = GO_ON.matcher(text).region(end, text.length()).lookingAt();
+        boolean goesOn =
+                GO_ON.pattern().matcher(text).region(end, text.length()).lookingAt();
         return word > 0 && goesOn && PreparationWords.sort(text.substring(word, start)) != PreparationWords.Sort.OTHER
                 ? word
                 : start;

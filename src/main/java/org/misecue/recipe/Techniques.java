@@ -4,35 +4,38 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.misecue.quantity.Beginnings;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.misecue.quantity.FirstSigns;
 
 /** What is done in a step, told from its words by the table {@code techniques.csv}; a new technique is a new row there. */
 final class Techniques {
 
     /** One row of the table; of several phrases the first that fits counts. */
-    record Technique(String key, List<Pattern> phrases, boolean alone, Duration hands, boolean listed) {}
+    record Technique(String key, List<Cued> phrases, boolean alone, Duration hands, boolean listed) {}
 
-    private record Phrase(Technique technique, Pattern words) {}
+    private record Phrase(Technique technique, Cued words) {}
 
     private static final class Standard {
         static final Techniques TABLE = load();
     }
 
-    private static final Pattern FOR = Pattern.compile("\\bfor\\h+(?:the\\h+)?$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern THE =
-            Pattern.compile("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$", Pattern.CASE_INSENSITIVE);
+    private static final Cued FOR = Cued.inAnyCase("\\bfor\\h+(?:the\\h+)?$");
+    private static final Cued THE = Cued.inAnyCase("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$");
     private final List<Technique> rows;
-    private final Map<String, List<Phrase>> byLetters;
+    private final Map<String, Boolean> alone;
+    /** The phrases by the two letters that they begin with. */
+    private final List<Phrase[]> byLetters;
 
     private Techniques(List<Technique> rows) {
         this.rows = rows;
         this.byLetters = byLetters(rows);
+        this.alone = rows.stream().collect(Collectors.toMap(Technique::key, Technique::alone, (first, other) -> first));
     }
 
     static Techniques standard() {
@@ -41,11 +44,7 @@ final class Techniques {
 
     /** Whether what goes on needs nobody; a time without words about it is one of waiting. */
     boolean runsAlone(String key) {
-        return rows.stream()
-                .filter(row -> row.key.equals(key))
-                .findFirst()
-                .map(Technique::alone)
-                .orElse(true);
+        return alone.getOrDefault(key, true);
     }
 
     /** The keys of those that steps list. */
@@ -58,26 +57,28 @@ final class Techniques {
     }
 
     /** Every technique of a step, in the order of its words. */
-    Sightings in(String step) {
+    Sightings in(Wording wording) {
+        String step = wording.text();
         List<Sightings.Sighting> found = new ArrayList<>();
         for (int at = 0; at + 1 < step.length(); at++) {
-            if (Character.isLetter(step.charAt(at)) && (at == 0 || !isInWord(step.codePointBefore(at)))) {
-                addAt(at, step, found);
+            int letters = FirstSigns.pair(step, at);
+            if (letters >= 0 && (at == 0 || !isInWord(step.codePointBefore(at)))) {
+                addAt(at, byLetters.get(letters), wording, found);
             }
         }
-        found.removeIf(each -> isPurpose(step, each.start(), each.end()) || isThing(step, each.start(), each.end()));
+        found.removeIf(each -> isPurpose(wording, each) || isThing(wording, each));
         found.sort(Comparator.comparingInt(Sightings.Sighting::start).thenComparing(each -> -each.end()));
-        return new Sightings(step, List.copyOf(found));
+        return new Sightings(wording, List.copyOf(found));
     }
 
     /** What begins here; a technique goes on only behind its last words. */
-    private void addAt(int start, String step, List<Sightings.Sighting> found) {
-        for (Phrase phrase : byLetters.getOrDefault(Beginnings.at(step, start), List.of())) {
-            Matcher words =
-                    phrase.words.matcher(step).region(start, step.length()).useTransparentBounds(true);
-            if (words.lookingAt()
+    private static void addAt(int start, Phrase[] phrases, Wording step, List<Sightings.Sighting> found) {
+        for (Phrase phrase : phrases) {
+            Optional<Matcher> words = phrase.words.at(step, start);
+            if (words.isPresent()
                     && found.stream().noneMatch(each -> each.technique() == phrase.technique && each.end() > start)) {
-                found.add(new Sightings.Sighting(phrase.technique, start, words.end()));
+                found.add(new Sightings.Sighting(
+                        phrase.technique, start, words.get().end()));
             }
         }
     }
@@ -87,25 +88,24 @@ final class Techniques {
     }
 
     /** "For brushing" says what something will be for, not what is done now. */
-    private static boolean isPurpose(String text, int start, int end) {
-        return text.substring(start, end).endsWith("ing") && Back.matches(FOR, text, start);
+    private static boolean isPurpose(Wording step, Sightings.Sighting each) {
+        return each.in(step).endsWith("ing") && FOR.endsAt(step, each.start());
     }
 
     /** "The chopped nuts" are chopped before, and "the dry mix" is a thing. */
-    private static boolean isThing(String text, int start, int end) {
-        return !text.substring(start, end).strip().contains(" ") && Back.matches(THE, text, start);
+    private static boolean isThing(Wording step, Sightings.Sighting each) {
+        return !each.in(step).strip().contains(" ") && THE.endsAt(step, each.start());
     }
 
-    /** The phrases by the letters that they begin with. */
-    private static Map<String, List<Phrase>> byLetters(List<Technique> rows) {
-        Map<String, List<Phrase>> index = new HashMap<>();
-        for (Technique row : rows) {
-            for (Pattern words : row.phrases) {
-                Beginnings.of(words).forEach(letters -> index.computeIfAbsent(letters, each -> new ArrayList<>())
-                        .add(new Phrase(row, words)));
-            }
-        }
-        return index;
+    private static List<Phrase[]> byLetters(List<Technique> rows) {
+        List<Phrase> all = rows.stream()
+                .flatMap(row -> row.phrases.stream().map(words -> new Phrase(row, words)))
+                .toList();
+        return IntStream.range(0, FirstSigns.PAIRS)
+                .mapToObj(letters -> all.stream()
+                        .filter(phrase -> phrase.words.mayBeginWith(letters))
+                        .toArray(Phrase[]::new))
+                .toList();
     }
 
     private static Techniques load() {
@@ -117,9 +117,9 @@ final class Techniques {
         // The stroke also divides regular expressions; columns have blanks around it.
         String[] cells = line.split(" \\| ", -1);
         String key = cells[0].strip();
-        List<Pattern> phrases = Arrays.stream(cells[1].split(" ; ", -1))
+        List<Cued> phrases = Arrays.stream(cells[1].split(" ; ", -1))
                 .map(words -> words.strip().replace(" ", "\\h+"))
-                .map(words -> Pattern.compile(words, Pattern.CASE_INSENSITIVE))
+                .map(Cued::inAnyCase)
                 .toList();
         return new Technique(
                 key.toLowerCase(Locale.ROOT),

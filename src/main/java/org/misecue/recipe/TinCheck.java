@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 import org.misecue.pantry.Spread;
 import org.misecue.pantry.Weighed;
 import org.misecue.pantry.Weighing;
@@ -27,38 +26,38 @@ final class TinCheck implements RecipeCheck {
     private static final RationalNumber THIRD = Rationals.of(1, 3);
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         List<Setting> tins = recipe.allSettings().stream()
                 .filter(setting -> setting.kind() == Setting.Kind.PAN)
                 .toList();
         List<TinRoom> rooms =
                 tins.stream().flatMap(tin -> TinRoom.of(tin).stream()).toList();
-        Optional<Component> batter = batter(recipe);
+        Optional<Component> batter = batter(recipe, larder);
         if (tins.isEmpty() || rooms.size() < tins.size() || batter.isEmpty()) {
             return List.of();
         }
         Setting first = tins.get(0);
         RationalNumber high = rooms.stream().map(TinRoom::high).reduce(Rationals.ZERO, RationalNumber::add);
-        return tooMuch(batter.get(), high, pantry)
+        return tooMuch(batter.get(), high, larder)
                 .or(() -> tins.size() > 1
                         ? Optional.empty()
-                        : tooLittle(batter.get(), rooms.get(0).low(), pantry))
+                        : tooLittle(batter.get(), rooms.get(0).low(), larder))
                 .map(text -> List.of(new Note(Place.of(recipe.source(), first.line()), text)))
                 .orElse(List.of());
     }
 
     /** The one part that holds flour or another grain: what is poured or pressed into the tin. */
-    private static Optional<Component> batter(Recipe recipe) {
+    private static Optional<Component> batter(Recipe recipe, Larder larder) {
         List<Component> floury = recipe.components().stream()
-                .filter(part -> part.lines().stream().anyMatch(line -> RaisingCheck.isFlour(line.ingredient())))
+                .filter(part -> part.lines().stream().anyMatch(line -> RaisingCheck.isFlour(line.ingredient(), larder)))
                 .toList();
         return floury.size() == 1 ? Optional.of(floury.get(0)) : Optional.empty();
     }
 
-    private static Optional<String> tooMuch(Component batter, RationalNumber room, Pantry pantry) {
+    private static Optional<String> tooMuch(Component batter, RationalNumber room, Larder larder) {
         RationalNumber grams = batter.lines().stream()
                 .filter(line -> !line.optional())
-                .flatMap(line -> weight(line, pantry).stream())
+                .flatMap(line -> weight(line, larder).stream())
                 .map(Spread::low)
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(DENSEST);
@@ -70,14 +69,14 @@ final class TinCheck implements RecipeCheck {
                 : Optional.empty();
     }
 
-    private static Optional<String> tooLittle(Component batter, RationalNumber room, Pantry pantry) {
+    private static Optional<String> tooLittle(Component batter, RationalNumber room, Larder larder) {
         boolean allKnown = batter.lines().stream()
                 .filter(line -> line.quantity()
                         .filter(quantity -> quantity.dimension() == Dimension.SMIDGEN)
                         .isEmpty())
-                .allMatch(line -> weight(line, pantry).isPresent());
+                .allMatch(line -> weight(line, larder).isPresent());
         RationalNumber grams = batter.lines().stream()
-                .flatMap(line -> weight(line, pantry).stream())
+                .flatMap(line -> weight(line, larder).stream())
                 .map(Spread::high)
                 .reduce(Rationals.ZERO, RationalNumber::add);
         RationalNumber volume = grams.divide(LIGHTEST);
@@ -89,11 +88,11 @@ final class TinCheck implements RecipeCheck {
                 : Optional.empty();
     }
 
-    private static Optional<Spread> weight(IngredientLine line, Pantry pantry) {
+    private static Optional<Spread> weight(IngredientLine line, Larder larder) {
         return Stream.of(line.quantity(), line.alternative())
                 .flatMap(Optional::stream)
                 .flatMap(
-                        quantity -> pantry
+                        quantity -> larder
                                 .find(line.ingredient())
                                 .flatMap(known -> Weighing.weighed(quantity, known, Household.METRIC))
                                 .stream())

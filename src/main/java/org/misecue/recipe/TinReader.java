@@ -23,40 +23,21 @@ final class TinReader {
             "(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″|g|kg|lb|ml|litre|-?hole|-?cup|-?hole)";
     private static final String SIZE =
             NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT + ")?){0,2}";
-    private static final Pattern TIN = Pattern.compile(
+    private static final Cued TIN = Cued.inAnyCase(
             "(?:(?<count>\\d{1,2}|an?|one|two|three|four|five|six)(?:\\h+(?:deep\\h+|shallow\\h+)?|\\h*(?<times>[x×])\\h*))?"
                     + "(?<size>" + NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT
                     + ")?){0,2})(?<=[\\p{L}\"”″.])"
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
-                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)",
-            Pattern.CASE_INSENSITIVE);
-    private static final Cues TINS = Cues.of(
-            "tin",
-            "pan",
-            "tray",
-            "dish",
-            "mould",
-            "mold",
-            "ring",
-            "ramekin",
-            "sheet",
-            "skillet",
-            "case",
-            "basin",
-            "bundt",
-            "springform");
-    private static final Cues DEPTHS = Cues.of("deep", "high", "tall", "depth");
+                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DEEP = Pattern.compile(
+    private static final Cued DEEP = Cued.inAnyCase(
             "[,(]?\\h*(?:(?:and|about|at\\h+least)\\h+)*" + NUMBER
-                    + "\\h*-?(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″)\\h*-?(?:deep|high|tall|in\\h+depth)\\b\\)?,?",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern LABEL = Pattern.compile(
-            "^\\W*(?:(?:cake|loaf|baking|you\\h+need)\\h+)?(?:tin|pan|mou?ld|dish|equipment)(?:\\h+size)?\\h*:\\h*(?<named>.+?)\\.?\\s*$",
-            Pattern.CASE_INSENSITIVE);
+                    + "\\h*-?(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″)\\h*-?(?:deep|high|tall|in\\h+depth)\\b\\)?,?");
+    private static final Cued LABEL = Cued.inAnyCase(
+            "^\\W*(?:(?:cake|loaf|baking|you\\h+need)\\h+)?(?:tin|pan|mou?ld|dish|equipment)(?:\\h+size)?\\h*:\\h*(?<named>.+?)\\.?\\s*$");
     private static final Pattern BREAK = Pattern.compile("(?i)\\b(?:of|the|in|into|with|and|on|over)\\b");
-    private static final Pattern DEPTH_WORDS = Pattern.compile(NUMBER + "\\h*-?" + UNIT, Pattern.CASE_INSENSITIVE);
+    private static final Cued SIZED = Cued.inAnyCase(NUMBER + "\\h*-?" + UNIT);
     /** How many signs may stand between a tin and its depth: ", and ". */
     private static final int NEAR = 6;
 
@@ -65,26 +46,27 @@ final class TinReader {
     private TinReader() {}
 
     /** Every tin with a size, in the order of the text; the second side of a rectangle comes first in {@code also}. */
-    static List<Setting> read(String text, int step, int line) {
+    static List<Setting> read(Wording text, int step, int line) {
         List<Setting> tins = named(text, step, line);
-        Matcher label = LABEL.matcher(text);
-        return tins.isEmpty() && label.matches() ? named(label.group("named") + " tin", step, line) : tins;
+        return tins.isEmpty()
+                ? LABEL.whole(text)
+                        .map(label -> named(Wording.of(label.group("named") + " tin"), step, line))
+                        .orElse(tins)
+                : tins;
     }
 
-    private static List<Setting> named(String text, int step, int line) {
+    private static List<Setting> named(Wording text, int step, int line) {
         List<Setting> tins = new ArrayList<>();
-        if (!Figures.standIn(text) || !TINS.standIn(text)) {
+        if (!TIN.mayStandIn(text) || !SIZED.standsIn(text)) {
             return tins;
         }
-        String flat = withoutDepths(text);
-        Matcher tin = TIN.matcher(flat);
-        while (tin.find()) {
+        TIN.each(withoutDepths(text), tin -> {
             String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
             boolean rectangle =
                     tin.group("times") != null && Nouns.singular(what).equals(what);
             List<Quantity> sides = sides((rectangle ? tin.group("count") + " x " : "") + tin.group("size"));
             if (sides.isEmpty() || BREAK.matcher(what).find()) {
-                continue;
+                return;
             }
             List<Quantity> also = new ArrayList<>(sides.subList(1, sides.size()));
             if (tin.group("other") != null) {
@@ -100,35 +82,31 @@ final class TinReader {
                     step,
                     line,
                     depth(text, tin.start(), tin.end())));
-        }
+        });
         return tins;
     }
 
     /** With the words of depths blanked out, so that places stay. */
-    private static String withoutDepths(String text) {
-        if (!DEPTHS.standIn(text)) {
+    private static Wording withoutDepths(Wording text) {
+        if (!DEEP.mayStandIn(text)) {
             return text;
         }
-        StringBuilder flat = new StringBuilder(text);
-        DEEP.matcher(text).results().forEach(deep -> {
+        StringBuilder flat = new StringBuilder(text.text());
+        DEEP.each(text, deep -> {
             for (int at = deep.start(); at < deep.end(); at++) {
                 flat.setCharAt(at, ' ');
             }
         });
-        return flat.toString();
+        return Wording.of(flat.toString());
     }
 
     /** The depth that stands in the tin's words or close beside them. */
-    private static Optional<Quantity> depth(String text, int start, int end) {
-        if (!DEPTHS.standIn(text)) {
-            return Optional.empty();
-        }
-        return DEEP.matcher(text)
-                .results()
+    private static Optional<Quantity> depth(Wording text, int start, int end) {
+        return DEEP.in(text).stream()
                 .filter(deep -> deep.end() >= start - NEAR && deep.start() <= end + NEAR)
-                .filter(deep -> Sentences.start(text, deep.start()) == Sentences.start(text, start))
+                .filter(deep -> Sentences.start(text.text(), deep.start()) == Sentences.start(text.text(), start))
                 .findFirst()
-                .map(deep -> DEPTH_WORDS.matcher(deep.group()))
+                .map(deep -> SIZED.pattern().matcher(deep.group()))
                 .filter(Matcher::find)
                 .flatMap(words -> sides(words.group()).stream().findFirst());
     }

@@ -23,10 +23,13 @@ record TinRoom(RationalNumber low, RationalNumber high) {
 
     private static final RationalNumber POUND = Rationals.of("453.59237");
 
+    private static final Cued FLAT = Cued.of("\\b(?:sheet|tray|rack|skillet|roasting|frying|griddle|stone|ring)s?\\b");
+    private static final Cued HOLES = Cued.of("\\b(?:muffin|cupcake|bun|patty|tart|tartlet|fairy)\\b");
+    private static final Cued SHALLOW = Cued.of("\\b(?:tart|flan|quiche|pie|sandwich|fluted)\\b");
+
     /** Empty for what has no walls, such as a baking sheet, and for sizes that tell no volume. */
     static Optional<TinRoom> of(Setting tin) {
-        if (tin.what().matches(".*\\b(?:sheet|tray|rack|skillet|roasting|frying|griddle|stone|ring)s?\\b.*")
-                && tin.quantity().unit() != Unit.EACH) {
+        if (FLAT.standsIn(Wording.of(tin.what())) && tin.quantity().unit() != Unit.EACH) {
             return Optional.empty();
         }
         return one(tin).map(room -> new TinRoom(
@@ -52,7 +55,7 @@ record TinRoom(RationalNumber low, RationalNumber high) {
         if (tin.what().contains("mini")) {
             return Optional.of(times(holes, 15, 45, Rationals.ONE));
         }
-        return tin.what().matches(".*\\b(?:muffin|cupcake|bun|patty|tart|tartlet|fairy)\\b.*")
+        return HOLES.standsIn(Wording.of(tin.what()))
                 ? Optional.of(times(holes, 20, 200, Rationals.ONE))
                 : Optional.empty();
     }
@@ -82,7 +85,7 @@ record TinRoom(RationalNumber low, RationalNumber high) {
         if (sides.size() == 2) {
             return Optional.of(times(base, 2, 10, Rationals.ONE));
         }
-        boolean shallow = tin.what().matches(".*\\b(?:tart|flan|quiche|pie|sandwich|fluted)\\b.*");
+        boolean shallow = SHALLOW.standsIn(Wording.of(tin.what()));
         return Optional.of(times(base, 2, shallow ? 6 : 12, Rationals.ONE));
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 
 /** What is listed and named by no step. A recipe without a method uses nothing, and says so once elsewhere. */
 final class UnusedCheck implements RecipeCheck {
@@ -14,7 +13,7 @@ final class UnusedCheck implements RecipeCheck {
     private record At(int component, int line) {}
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         Set<At> used = new HashSet<>();
         recipe.steps().forEach(step -> step.uses().forEach(use -> used.add(new At(use.component(), use.line()))));
         List<Note> notes = new java.util.ArrayList<>();

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.misecue.pantry.Pantry;
 
 /**
  * Finds which ingredient lines each step uses. Steps are asked in order: which sugar "the sugar" is depends on the part
@@ -30,7 +29,7 @@ final class UseFinder {
     private static final double SOME_LEFT = 0.5;
 
     private final List<Component> components;
-    private final Pantry pantry;
+    private final Larder larder;
     private final PartNames parts;
     private final NamedLines names = new NamedLines();
     private final List<LineRef> all = new ArrayList<>();
@@ -38,33 +37,35 @@ final class UseFinder {
     private final Leftovers leftovers = new Leftovers();
     private int current;
 
-    UseFinder(List<Component> components, Pantry pantry) {
+    UseFinder(List<Component> components, Larder larder) {
         this.components = components;
-        this.pantry = pantry;
+        this.larder = larder;
         this.parts = new PartNames(components);
         for (int part = 0; part < components.size(); part++) {
             for (int at = 0; at < components.get(part).lines().size(); at++) {
                 LineRef ref = new LineRef(part, at, components.get(part).lines().get(at));
                 all.add(ref);
-                names.add(ref, pantry);
+                names.add(ref, larder);
             }
         }
     }
 
     /** The uses of the next step. {@code part} is the sub-heading that it stands under, or empty. */
-    List<Use> uses(String text, String part) {
-        List<GroupMention> groups = GroupMention.in(text).stream()
-                .filter(group -> all.stream().anyMatch(group::mayMean))
+    List<Use> uses(Wording wording, String part) {
+        String text = wording.text();
+        List<GroupMention> groups = GroupMention.in(wording).stream()
+                .filter(group -> all.stream().anyMatch(ref -> group.mayMean(ref, larder)))
                 .toList();
-        String plain = NotFood.withoutGreasing(GroupMention.without(text, groups));
+        Wording plain = NotFood.withoutGreasing(GroupMention.without(wording, groups));
         List<NamedLines.Mention> mentions = names.in(plain);
         int named = parts.index(part);
         current = named >= 0 ? named : mostLikely(mentions);
-        PartNames.Contexts contexts = parts.contexts(text, current);
+        PartNames.Contexts contexts = parts.contexts(wording, current);
         List<Taken> taken = new ArrayList<>();
         for (GroupMention group : groups) {
-            for (LineRef ref : group.members(components, all, used, contexts.at(group.start()), pantry)) {
-                taken.add(new Taken(group.start(), ref, Shares.around(text, group.start(), group.end(), ref.line())));
+            for (LineRef ref : group.members(components, all, used, contexts.at(group.start()), larder)) {
+                taken.add(
+                        new Taken(group.start(), ref, Shares.around(wording, group.start(), group.end(), ref.line())));
             }
         }
         int restUntil = -1;
@@ -72,15 +73,15 @@ final class UseFinder {
             boolean joined = restUntil >= 0
                     && AND.matcher(text.substring(restUntil, mention.start())).matches();
             boolean rest = false;
-            for (LineRef ref : chosen(mention, contexts.at(mention.start()), text)) {
-                Share share = Shares.around(text, mention.start(), mention.end(), ref.line());
+            for (LineRef ref : chosen(mention, contexts.at(mention.start()), wording)) {
+                Share share = Shares.around(wording, mention.start(), mention.end(), ref.line());
                 Share whole = joined && share.isAll() ? Share.rest() : share;
                 rest |= whole.words().equals(Share.REST);
                 taken.add(new Taken(mention.start(), ref, whole));
             }
             restUntil = rest ? mention.end() : -1;
         }
-        Implied.in(text, all, used, contexts.at(text.length()))
+        Implied.in(wording, all, used, contexts.at(text.length()))
                 .forEach(ref -> taken.add(new Taken(text.length(), ref, Share.ALL)));
         for (BareShare share : BareShare.in(plain)) {
             owner(share, taken, text).ifPresent(ref -> taken.add(new Taken(share.start(), ref, share.of(ref.line()))));
@@ -160,14 +161,17 @@ final class UseFinder {
     }
 
     private double score(List<NamedLines.Mention> mentions, int part) {
-        List<List<LineRef>> here = mentions.stream()
-                .map(mention -> mention.lines().stream()
-                        .filter(ref -> ref.component() == part)
-                        .toList())
-                .filter(lines -> !lines.isEmpty())
-                .toList();
-        boolean someLeft = here.stream().flatMap(List::stream).anyMatch(ref -> !used.contains(ref));
-        return here.size() + (someLeft ? SOME_LEFT : 0);
+        int here = 0;
+        boolean someLeft = false;
+        for (NamedLines.Mention mention : mentions) {
+            boolean meant = false;
+            for (LineRef ref : mention.lines()) {
+                meant |= ref.component() == part;
+                someLeft |= ref.component() == part && !used.contains(ref);
+            }
+            here += meant ? 1 : 0;
+        }
+        return here + (someLeft ? SOME_LEFT : 0);
     }
 
     /** "The flours" are all flours of the part, cornflour too. */
@@ -184,7 +188,7 @@ final class UseFinder {
         return Nouns.singular(ingredient).equals(ingredient);
     }
 
-    private List<LineRef> chosen(NamedLines.Mention mention, int context, String text) {
+    private List<LineRef> chosen(NamedLines.Mention mention, int context, Wording text) {
         List<LineRef> begun = mention.lines().size() > 1
                 ? mention.lines().stream().filter(leftovers::hasSome).toList()
                 : List.of();

@@ -50,12 +50,12 @@ final class WaitReader {
 
     /** @param oven how hot earlier steps left it */
     static WaitReader of(Step step, Optional<Quantity> oven) {
-        Sightings sightings = Techniques.standard().in(step.text());
+        Sightings sightings = Techniques.standard().in(Wording.of(step.text()));
         return new WaitReader(
                 step,
                 sightings,
                 DurationReader.stated(sightings, step.number(), step.line()),
-                OvenReader.stated(step.text(), step.number(), step.line()),
+                OvenReader.stated(sightings.wording(), step.number(), step.line()),
                 oven);
     }
 
@@ -69,7 +69,7 @@ final class WaitReader {
     List<Wait> in(Clause clause) {
         List<Wait> waits = new ArrayList<>();
         List<Stated> alone = times.stream()
-                .filter(time -> clause.holds(time.start()) && Effort.runsAlone(time.setting(), step.text()))
+                .filter(time -> clause.holds(time.start()) && Effort.runsAlone(time.setting(), sightings.wording()))
                 .toList();
         for (Stated time : alone) {
             waits.add(stated(time, clause));
@@ -91,7 +91,7 @@ final class WaitReader {
 
     long handsMinutes(Clause clause) {
         Duration stated = times.stream()
-                .filter(time -> clause.holds(time.start()) && !Effort.runsAlone(time.setting(), step.text()))
+                .filter(time -> clause.holds(time.start()) && !Effort.runsAlone(time.setting(), sightings.wording()))
                 .map(time -> most(time.setting()))
                 .reduce(Duration.ZERO, Duration::plus);
         Duration usual =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.misecue.quantity.Blanks;
 
 /** A text as words in lower case and the singular, each with its place. */
 record Words(String text, List<Word> list) {
@@ -83,8 +84,34 @@ record Words(String text, List<Word> list) {
         return true;
     }
 
+    /** All words of a name as one phrase; empty where punctuation stands between them. */
+    static String phrase(String name) {
+        Words words = of(name);
+        return words.size() == 0 ? "" : words.phrase(0, words.size());
+    }
+
     /** How many words a text has. */
     static int count(String text) {
-        return BLANKS.split(text).length;
+        List<String> pieces = split(text);
+        int count = pieces.size();
+        while (count > 0 && pieces.size() > 1 && pieces.get(count - 1).isEmpty()) {
+            count--;
+        }
+        return count;
+    }
+
+    /** The pieces of a text between blanks; the first or the last is empty where blanks begin or end it. */
+    static List<String> split(String text) {
+        List<String> pieces = new ArrayList<>();
+        int start = 0;
+        for (int at = 0; at < text.length(); at++) {
+            if (Blanks.is(text.charAt(at))) {
+                pieces.add(text.substring(start, at));
+                start = Blanks.end(text, at);
+                at = start - 1;
+            }
+        }
+        pieces.add(text.substring(start));
+        return pieces;
     }
 }

@@ -3,13 +3,12 @@ package org.misecue.recipe;
 import java.util.List;
 import org.misecue.notice.Note;
 import org.misecue.notice.Place;
-import org.misecue.pantry.Pantry;
 
 /** A recipe that does not say how much it makes: it can be scaled by factor only. */
 final class YieldCheck implements RecipeCheck {
 
     @Override
-    public List<Note> notes(Recipe recipe, Pantry pantry) {
+    public List<Note> notes(Recipe recipe, Larder larder) {
         boolean says = recipe.allSettings().stream().anyMatch(setting -> setting.kind() == Setting.Kind.YIELD);
         return says
                 ? List.of()

@@ -16,10 +16,9 @@ import org.misecue.quantity.WrittenQuantity;
 /** Reads how much a recipe makes: "Makes 10 slices", "Serves 8–10", "Makes 2 × 900 g loaves". */
 final class YieldReader {
 
-    private static final Pattern YIELD = Pattern.compile(
+    private static final Cued YIELD = Cued.inAnyCase(
             "(?<![\\p{L}])(makes?|serves?|servings?|yields?|cuts?\\h+into|gives?|enough\\h+for|feeds?|portions?)(?:\\h*[:=–-]\\h*|\\h+)"
-                    + "(?:(?:makes?|serves?|enough\\h+for|cuts\\h+into)\\h+)?(?=[\\d½]|about|approx|around|roughly|up\\h+to|an?\\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|~)",
-            Pattern.CASE_INSENSITIVE);
+                    + "(?:(?:makes?|serves?|enough\\h+for|cuts\\h+into)\\h+)?(?=[\\d½]|about|approx|around|roughly|up\\h+to|an?\\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|~)");
     private static final Pattern TIMES = Pattern.compile(
             "^(?:([\\d]+|an?|one|two|three|four|five|six)(?:\\h*[x×]\\h*|\\h+))(?=[\\d½]+\\h*-?(?:g|kg|cm|in|inch|lb|oz|ml)\\b)",
             Pattern.CASE_INSENSITIVE);
@@ -27,6 +26,13 @@ final class YieldReader {
     private static final Pattern A_CONSISTENCY =
             Pattern.compile("^an?\\h+(?!loaf|cake|tart|pie|tray|batch|dozen|couple)", Pattern.CASE_INSENSITIVE);
 
+    /** The words that tell of a yield in a step too. */
+    private static final Pattern OF_STEPS =
+            Pattern.compile("makes?|serves?|yields?|cuts?\\h+into", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OF_PEOPLE =
+            Pattern.compile("serv.*|feeds?|portions?|enough.*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FRONT = Pattern.compile("^[\\h-]+");
     private static final Pattern WHAT = Pattern.compile(
             "^([^.;,(|/]*?)(?=\\h*(?:[.;,(|/]|$|\\b(?:depending|in\\h+a|plus|and|about|approximately)\\b))",
             Pattern.CASE_INSENSITIVE);
@@ -34,19 +40,21 @@ final class YieldReader {
 
     private YieldReader() {}
 
-    static boolean speaksOfYield(String text) {
-        Matcher yield = YIELD.matcher(text);
-        return yield.lookingAt();
+    static boolean speaksOfYield(Wording text) {
+        return YIELD.at(text, 0).isPresent();
     }
 
     /** The first yield that the text states. */
-    static Optional<Setting> read(String text, int step, int line) {
-        Matcher yield = YIELD.matcher(text);
-        if (!yield.find() || (step > 0 && !yield.group(1).matches("(?i)makes?|serves?|yields?|cuts?\\h+into"))) {
+    static Optional<Setting> read(Wording text, int step, int line) {
+        return YIELD.firstIn(text, 0).flatMap(yield -> read(text.text(), yield, step, line));
+    }
+
+    private static Optional<Setting> read(String text, Matcher yield, int step, int line) {
+        if (step > 0 && !OF_STEPS.matcher(yield.group(1)).matches()) {
             return Optional.empty();
         }
         String rest = text.substring(yield.end());
-        boolean people = yield.group(1).matches("(?i)serv.*|feeds?|portions?|enough.*");
+        boolean people = OF_PEOPLE.matcher(yield.group(1)).matches();
         Matcher times = TIMES.matcher(rest);
         if (times.find()) {
             return sized(rest, times, step, line);
@@ -86,7 +94,7 @@ final class YieldReader {
     }
 
     private static String words(String text) {
-        Matcher what = WHAT.matcher(text.replaceFirst("^[\\h-]+", ""));
+        Matcher what = WHAT.matcher(FRONT.matcher(text).replaceFirst(""));
         return what.find() ? what.group(1).strip().toLowerCase(Locale.ROOT) : "";
     }
 

@@ -21,7 +21,8 @@ class BareCountTest {
                 "125 eggs"
             })
     void a_number_without_a_unit_is_doubted_where_no_pieces_can_be_meant(String line) {
-        assertThat(BareCount.isDoubtful(parsed(line), Pantry.standard())).isTrue();
+        assertThat(BareCount.isDoubtful(parsed(line), new Larder(Pantry.standard())))
+                .isTrue();
     }
 
     @ParameterizedTest
@@ -44,7 +45,8 @@ class BareCountTest {
                 "a pinch of salt"
             })
     void pieces_and_measures_are_not_doubted(String line) {
-        assertThat(BareCount.isDoubtful(parsed(line), Pantry.standard())).isFalse();
+        assertThat(BareCount.isDoubtful(parsed(line), new Larder(Pantry.standard())))
+                .isFalse();
     }
 
     private static IngredientLine parsed(String text) {

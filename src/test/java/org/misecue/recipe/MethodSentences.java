@@ -32,12 +32,13 @@ final class MethodSentences {
         /** What was understood, in the form of the truth. */
         Row understood() {
             Recipe recipe = new Recipe("", LISTS.getOrDefault(list, List.of()), List.of(), List.of(), List.of(), "");
-            UseFinder finder = new UseFinder(recipe.components(), Pantry.standard());
+            Larder larder = new Larder(Pantry.standard());
+            UseFinder finder = new UseFinder(recipe.components(), larder);
             List<Step> steps = new ArrayList<>();
             for (String text : sentence.split(">>", -1)) {
                 Outline.MethodLine line =
                         new Outline.MethodLine("", new Line(1, Line.Kind.NUMBERED, 0, text.strip(), false));
-                steps.add(StepParser.parse(steps.size() + 1, line, finder, List.of()));
+                steps.add(StepParser.parse(steps.size() + 1, line, finder, List.of(), larder));
             }
             Step step = steps.get(steps.size() - 1);
             boolean stated = !minutes.endsWith("-");

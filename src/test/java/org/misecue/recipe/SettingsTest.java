@@ -15,10 +15,10 @@ class SettingsTest {
     void figures_in_a_text_are_understood(String kind, String text, String expected) {
         List<Setting> settings =
                 switch (kind) {
-                    case "oven" -> OvenReader.read(text, 1, 1);
-                    case "time" -> DurationReader.read(Techniques.standard().in(text), 1, 1);
-                    case "tin" -> TinReader.read(text, 1, 1);
-                    default -> YieldReader.read(text, 0, 1).stream().toList();
+                    case "oven" -> OvenReader.read(Wording.of(text), 1, 1);
+                    case "time" -> DurationReader.read(Techniques.standard().in(Wording.of(text)), 1, 1);
+                    case "tin" -> TinReader.read(Wording.of(text), 1, 1);
+                    default -> YieldReader.read(Wording.of(text), 0, 1).stream().toList();
                 };
         assertThat(settings.stream().map(SettingsTest::shown).collect(Collectors.joining("; ")))
                 .isEqualTo(expected == null ? "" : expected);

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.select.Evaluator;
+import org.jsoup.select.QueryParser;
 
 /** What stands around a recipe on a web page and is none of it: menus, comments, advertisements, questions on cookies. */
 final class Clutter {
@@ -20,6 +22,9 @@ final class Clutter {
     /** A page's own head and foot may be long; the recipe is longer than this. */
     private static final int SHORTEST_RECIPE = 150;
 
+    private static final Evaluator MAIN = QueryParser.parse("main, [role=main]");
+    private static final Evaluator ARTICLE = QueryParser.parse("article");
+
     private Clutter() {}
 
     static boolean is(Element element) {
@@ -33,11 +38,11 @@ final class Clutter {
 
     /** The part of the page that holds its matter: main, else the longest article, else all of it. */
     static Element content(Document page) {
-        Optional<Element> main = longest(page, "main, [role=main]");
-        return main.or(() -> longest(page, "article")).orElse(page.body());
+        Optional<Element> main = longest(page, MAIN);
+        return main.or(() -> longest(page, ARTICLE)).orElse(page.body());
     }
 
-    private static Optional<Element> longest(Document page, String query) {
+    private static Optional<Element> longest(Document page, Evaluator query) {
         return page.select(query).stream()
                 .filter(element ->
                         element.text().length() > SHORTEST_RECIPE && element.selectFirst("li, p, table, br") != null)

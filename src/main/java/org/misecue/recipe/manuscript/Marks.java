@@ -2,6 +2,7 @@ package org.misecue.recipe.manuscript;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.quantity.Blanks;
 
 /** The marks that people put before a line: bullets and numbers. */
 final class Marks {
@@ -18,6 +19,9 @@ final class Marks {
 
     /** The line without its mark, and what the mark makes of it. */
     static Line line(int number, String raw, boolean gap) {
+        if (!mayBeMarked(raw)) {
+            return Line.text(number, raw.strip(), gap);
+        }
         Matcher hashes = HASHES.matcher(raw);
         if (hashes.matches()) {
             return Line.heading(number, hashes.group(1).length(), hashes.group(2));
@@ -34,6 +38,13 @@ final class Marks {
             return Line.numbered(number, raw.substring(numbered.end()).strip());
         }
         return Line.text(number, raw.strip(), gap);
+    }
+
+    /** A glance at its first sign: most lines begin with a letter, and only "step" is a mark among these. */
+    private static boolean mayBeMarked(String raw) {
+        int start = Blanks.end(raw, 0);
+        char sign = start < raw.length() ? raw.charAt(start) : 0;
+        return !Character.isLetter(sign) || sign == 's' || sign == 'S';
     }
 
     /** An item without the box before it. */

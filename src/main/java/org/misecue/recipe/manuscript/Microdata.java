@@ -3,6 +3,7 @@ package org.misecue.recipe.manuscript;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
@@ -13,11 +14,13 @@ final class Microdata {
     private static final String INGREDIENT = "[itemprop~=(?i)\\b(recipeIngredient|ingredients?)\\b]";
     private static final String METHOD = "[itemprop~=(?i)\\brecipeInstructions\\b]";
 
+    private static final Pattern TYPE = Pattern.compile("schema\\.org/Recipe$", Pattern.CASE_INSENSITIVE);
+
     private Microdata() {}
 
     static Optional<Manuscript> in(Document page) {
-        for (Element recipe : page.select("[itemtype~=(?i)schema\\.org/Recipe$]")) {
-            if (recipe.selectFirst(INGREDIENT) != null) {
+        for (Element recipe : page.getElementsByAttribute("itemtype")) {
+            if (TYPE.matcher(recipe.attr("itemtype")).find() && recipe.selectFirst(INGREDIENT) != null) {
                 return Optional.of(manuscript(recipe));
             }
         }

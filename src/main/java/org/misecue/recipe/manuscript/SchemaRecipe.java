@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -37,7 +38,10 @@ final class SchemaRecipe {
     private SchemaRecipe() {}
 
     static Optional<Manuscript> in(Document page) {
-        for (Element script : page.select("script[type~=(?i)application/ld\\+json]")) {
+        for (Element script : page.getElementsByTag("script")) {
+            if (!script.attr("type").toLowerCase(Locale.ROOT).contains("application/ld+json")) {
+                continue;
+            }
             Optional<JsonNode> recipe = parsed(script.data()).flatMap(json -> find(json, 0));
             if (recipe.isPresent()) {
                 return Optional.of(new SchemaRecipe().manuscript(recipe.get()));

@@ -105,8 +105,9 @@ final class ShownLines {
     }
 
     private void addHeading(Element element, int level) {
-        if (!element.text().isBlank()) {
-            lines.add(Line.heading(lineOf(element), level, element.text().strip()));
+        String text = element.text().strip();
+        if (!text.isEmpty()) {
+            lines.add(Line.heading(lineOf(element), level, text));
         }
     }
 
@@ -161,10 +162,12 @@ final class ShownLines {
     }
 
     private static boolean hasBlock(Element element) {
-        return element.getAllElements().stream()
-                .skip(1)
-                .anyMatch(inner -> !INLINE.contains(inner.normalName())
-                        || inner.normalName().equals("br"));
+        boolean onlyText = element.childNodes().stream().noneMatch(Element.class::isInstance);
+        return !onlyText
+                && element.stream()
+                        .skip(1)
+                        .anyMatch(inner -> !INLINE.contains(inner.normalName())
+                                || inner.normalName().equals("br"));
     }
 
     private static boolean isHeading(String name) {
@@ -172,10 +175,10 @@ final class ShownLines {
     }
 
     private static boolean isBold(Element paragraph) {
-        if (paragraph.childNodeSize() != 1 || paragraph.childrenSize() != 1) {
+        if (paragraph.childNodeSize() != 1 || !(paragraph.childNode(0) instanceof Element only)) {
             return false;
         }
-        String name = paragraph.child(0).normalName();
+        String name = only.normalName();
         return name.equals("b") || name.equals("strong");
     }
 
