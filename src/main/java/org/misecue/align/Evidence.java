@@ -33,7 +33,8 @@ final class Evidence {
     /** An amount that is said so many words from a name may be of it. */
     private static final int NEAR = 6;
 
-    private static final Set<String> OPENERS = Words.set("first while once meanwhile finally last now so right okay ok then next anyway alright");
+    private static final Set<String> OPENERS =
+            Words.set("first while once meanwhile finally last now so right okay ok then next anyway alright");
     private static final Set<String> DIRECTIONS = Set.of("in", "out");
     private static final Set<String> BATCH = Words.set("they it that these this she he them everything");
     private static final Set<String> GOING = Words.set("go goes come comes");

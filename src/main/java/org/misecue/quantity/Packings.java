@@ -10,9 +10,10 @@ public final class Packings {
 
     /** What is sold full of something, so that a weight in brackets behind the name is what it holds. */
     private static final String HOLDING = "tin|can|jar|packet|package|pack|pkt|pkg|container|sachet|envelope|env|bottle"
-            + "|carton|ctn|tub|pot|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket";
+            + "|carton|ctn|tub|pot(?!\\h+barley)|block|bag|box|bx|bar|tube|punnet|pouch|sleeve|basket|glass";
 
-    private static final Set<String> FULL = Set.of(HOLDING.split("\\|", -1));
+    private static final Set<String> FULL =
+            Set.of(HOLDING.replaceAll("\\(\\?![^)]*\\)", "").split("\\|", -1));
 
     private static final Shape WORD = word("|\\p{L}+-sized?");
     /** Without those that any word may begin: "egg-sized piece". */
@@ -22,8 +23,8 @@ public final class Packings {
         return Shape.inAnyCase(
                 "(?:(?:small|large|medium|big|heaped|fat|plump|thick|thin|sm\\.?|lg\\.?|lge\\.?|med\\.?" + sizes
                         + ")\\h+){0,2}(" + HOLDING
-                        + "|bunch|clove|slice|sprig|leaf|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
-                        + "|scoop|ball|roll|cake|strand|wedge|thumb|length|loaf|loave|square|sq|log|glass|wineglass|teacup|mug|ladleful|batch|quantity"
+                        + "|bunch|clove|slice|sprig|leaf(?!\\h+lard)|leave|lv|stalk|sheet|piece|knob|cube|strip|head|drop"
+                        + "|scoop|ball|roll|cake(?!\\h+(?:flour|mix|meal|crumbs?)\\b)|strand|wedge|thumb|length|loaf|loave|square|sq|log|wineglass|teacup|mug|ladleful|batch|quantity"
                         + "|quantitie|recipe|portion|disc|disk|shot|pod|rasher|bulb|blade)(?:e?s)?\\.?(?![\\p{L}-])");
     }
 

@@ -2,10 +2,12 @@ package org.misecue.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Packings;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.WrittenQuantity;
@@ -30,8 +32,9 @@ final class IngredientLineParser {
     private static final Pattern ONE_PACKING = Pattern.compile(
             "(?:(?:small|medium|large|big|\\p{L}+-sized?)\\h+\\p{L}+|\\p{L}+\\h+of)\\b.*", Pattern.CASE_INSENSITIVE);
 
-    /** "Tin of condensed milk (397 g)". */
-    private static final Pattern PACK_OF = Pattern.compile("\\p{L}+\\h+of\\h+[^,;()\\d]*\\([^()]*\\d.*");
+    /** "Tin of condensed milk (397 g)", "pkt ginger nuts (200g)": one pack, and what it holds. */
+    private static final Pattern WEIGHED_PACK =
+            Pattern.compile("(?<word>\\p{L}+)\\.?\\h+(?<of>of\\h+)?[^,;()\\d]*\\([^()]*\\d.*");
 
     private static final Pattern NAMING_FIGURES = Pattern.compile("\\h*(?:\\d+\\h?%|0+\\h+flour).*");
 
@@ -111,7 +114,7 @@ final class IngredientLineParser {
             return FruitPart.in(wording)
                     .flatMap(this::ofPart)
                     .or(() -> first.map(written -> amountFirst(plain, written)))
-                    .or(() -> PACK_OF.matcher(plain).matches() ? onePacking(plain) : Optional.empty())
+                    .or(() -> isWeighedPack(plain) ? packing("1 " + plain) : Optional.empty())
                     .or(() -> AmountBehind.in(plain, QUANTITIES)
                             .map(behind -> line(Optional.of(behind.amount()), behind.rest())))
                     .or(() -> labelled(plain))
@@ -193,11 +196,20 @@ final class IngredientLineParser {
         }
 
         private Optional<IngredientLine> onePacking(String plain) {
-            return ONE_PACKING.matcher(plain).matches()
-                    ? amount("1 " + plain)
-                            .filter(written -> !written.packing().isEmpty())
-                            .map(written -> amountFirst("1 " + plain, written))
-                    : Optional.empty();
+            return ONE_PACKING.matcher(plain).matches() ? packing("1 " + plain) : Optional.empty();
+        }
+
+        private Optional<IngredientLine> packing(String counted) {
+            return amount(counted)
+                    .filter(written -> !written.packing().isEmpty())
+                    .map(written -> amountFirst(counted, written));
+        }
+
+        private static boolean isWeighedPack(String plain) {
+            Matcher pack = WEIGHED_PACK.matcher(plain);
+            return pack.matches()
+                    && (pack.start("of") >= 0
+                            || Packings.holds(pack.group("word").toLowerCase(Locale.ROOT)));
         }
 
         private IngredientLine line(Optional<WrittenQuantity> written, String text) {

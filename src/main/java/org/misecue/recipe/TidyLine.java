@@ -35,6 +35,11 @@ record TidyLine(Wording text, boolean optional) {
     /** What a hasty hand puts behind a word or an amount. */
     private static final Cued FLOURISH =
             Cued.of("(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
+    /** That the amount need not be met, behind all of it. */
+    private static final Cued LOOSELY = Cued.inAnyCase("\\h+(?:approx(?:imately)?|roughly)\\b\\.?$");
+    /** "½ tsp each cinnamon and cloves" is half a teaspoon of either. */
+    private static final Cued OF_EACH = Cued.inAnyCase(
+            "(?<=(?:tsp|tbsp|poon|cup|pinch|g|oz|ml)s?\\.?)\\h+each(?:\\h+of)?(?=\\h+\\p{L}[^,;()]*\\h(?:and|&)\\h)");
     /** "10 ea @ 110 g": what each weighs. */
     private static final Cued AT_EACH =
             Cued.inAnyCase("\\h*@\\h*(\\d+(?:[.,]\\d+)?\\h?(?:kg|g|ml|l|oz|lb))\\b(?:\\h*(?:each|ea\\.?))?");
@@ -65,7 +70,8 @@ record TidyLine(Wording text, boolean optional) {
         Wording cells = CELL.replaceAll(
                 SHEET.replaceAll(MORE.replaceFirst(unmarked, " "), " ").strip(), ", ");
         Wording named = BAKERS_SHARE.replaceFirst(QUANTITY_HEAD.replaceFirst(cells, ", "), "${name} – ");
-        Wording plain = FLOURISH.replaceAll(named, "").strip();
+        Wording plain = OF_EACH.replaceFirst(LOOSELY.replaceFirst(FLOURISH.replaceAll(named, ""), ""), "")
+                .strip();
         Wording each = AT_EACH.replaceFirst(plain, " ($1 each)");
         Wording cups = CUPS.replaceFirst(each, "$1c");
         return new TidyLine(PACKED_CUP.replaceFirst(cups, " $2 $1"), OPTIONAL.standsIn(text));
