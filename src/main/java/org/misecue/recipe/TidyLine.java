@@ -35,6 +35,8 @@ record TidyLine(Wording text, boolean optional) {
     /** What a hasty hand puts behind a word or an amount. */
     private static final Cued FLOURISH =
             Cued.of("(?<=\\p{L})(?:!+|\\.{2,}|…)|(?:(?<=[\\d½¼¾])-?|\\h+)ish\\b(?=\\h*(?:$|[,;(]))");
+    /** "Boneless, skinless chicken": what both lack is the chicken, behind the comma. */
+    private static final Cued LACKING = Cued.inAnyCase("(?<=\\p{L}less),(?=\\h+\\p{L}+less\\h+\\p{L})");
     /** That the amount need not be met, behind all of it. */
     private static final Cued LOOSELY = Cued.inAnyCase("\\h+(?:approx(?:imately)?|roughly)\\b\\.?$");
     /** "½ tsp each cinnamon and cloves" is half a teaspoon of either. */
@@ -69,7 +71,8 @@ record TidyLine(Wording text, boolean optional) {
                 FOOTNOTE_MARKS.replaceAll(OPTIONAL.replaceAll(text, " "), "").strip();
         Wording cells = CELL.replaceAll(
                 SHEET.replaceAll(MORE.replaceFirst(unmarked, " "), " ").strip(), ", ");
-        Wording named = BAKERS_SHARE.replaceFirst(QUANTITY_HEAD.replaceFirst(cells, ", "), "${name} – ");
+        Wording lacking = LACKING.replaceAll(cells, "");
+        Wording named = BAKERS_SHARE.replaceFirst(QUANTITY_HEAD.replaceFirst(lacking, ", "), "${name} – ");
         Wording plain = OF_EACH.replaceFirst(LOOSELY.replaceFirst(FLOURISH.replaceAll(named, ""), ""), "")
                 .strip();
         Wording each = AT_EACH.replaceFirst(plain, " ($1 each)");
