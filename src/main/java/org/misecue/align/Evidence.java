@@ -43,6 +43,7 @@ final class Evidence {
     private final StepLines lines;
     private final StepWords stepWords;
     private final StepAmounts stepAmounts;
+    private final Pace pace;
     private final List<Step> steps;
     private final List<Step> behindADoor;
     private final WordStream words;
@@ -57,6 +58,7 @@ final class Evidence {
         this.lines = new StepLines(recipe);
         this.stepWords = new StepWords(recipe, lines);
         this.stepAmounts = new StepAmounts(recipe, lines);
+        this.pace = new Pace(recipe);
         this.steps = recipe.steps();
         this.behindADoor = steps.stream()
                 .filter(step -> step.techniques().stream().anyMatch(BEHIND_A_DOOR::contains))
@@ -91,6 +93,10 @@ final class Evidence {
     }
 
     private Moment moment(int start, int end, double[] support) {
+        double at = start / (double) stems.length;
+        for (int step = 0; step < support.length; step++) {
+            support[step] -= pace.loss(at, end - start, step);
+        }
         return new Moment(start, end - start, opening(start), takesUp(start), support);
     }
 
