@@ -14,6 +14,9 @@ final class UnitTails {
     private static final Set<String> POINTERS =
             Words.set("the this that these those it them a an one my our your each another what");
 
+    private static final Set<String> THESE = Set.of("that", "those", "these", "them", "it");
+    private static final Set<String> AS_MUCH = Words.set("amount much many weight quantity of again");
+
     private final WordStream words;
     private final NumberGrammar numbers;
 
@@ -41,16 +44,24 @@ final class UnitTails {
         boolean ofTheSame = more.start() > unit.end()
                 && more.fraction()
                 && UnitWords.at(words, more.end()).isEmpty()
-                && !sharesOut(more.end());
+                && !sharesOut(more);
         RationalNumber total = value(amount).add(value(more.amount()));
         return ofTheSame
                 ? Optional.of(SpokenQuantity.measured(start, more.end(), Amount.of(total), unit.unit()))
                 : Optional.empty();
     }
 
-    /** "a spoon of this and a half of that" is two amounts; "a kilo and a half of apples" is one. */
-    private boolean sharesOut(int at) {
-        return words.text(at).equals("a") || (words.text(at).equals("of") && POINTERS.contains(words.text(at + 1)));
+    /** "a spoon and half of the milk" is two amounts; "a kilo and a half of apples" and "a cup and a half of those" are one. */
+    private boolean sharesOut(SpokenNumber more) {
+        int at = more.end();
+        return words.text(at).equals("a")
+                || (words.text(at).equals("of") && POINTERS.contains(words.text(at + 1)) && !isOfTheSame(more));
+    }
+
+    private boolean isOfTheSame(SpokenNumber more) {
+        return words.normal(more.start(), more.end()).equals("a half")
+                && THESE.contains(words.text(more.end() + 1))
+                && !AS_MUCH.contains(words.text(more.end() + 2));
     }
 
     /** "one pound four ounces", "an hour and twenty minutes", "an hour and twenty". */
