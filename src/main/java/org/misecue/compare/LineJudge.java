@@ -38,7 +38,7 @@ final class LineJudge {
         List<Ledger.Entry> standing =
                 inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
         List<Evidence> evidence = evidence(standing);
-        Grounds grounds = Grounds.of(mentions, standing, heard);
+        Grounds grounds = grounds(written, mentions, standing);
         heard.trail.ruled(line, new Trail.Ruling(mentions, standing, grounds));
         Confidence sure = Certainty.of(grounds);
         if (standing.size() > 1) {
@@ -46,7 +46,18 @@ final class LineJudge {
         }
         Ledger.Entry entry = standing.get(0);
         Verdict verdict = verdict(line, written, entry);
-        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry), evidence);
+        String doubt = grounds.has(Doubt.WHOSE_SPOON) ? " " + WhoseSpoons.OTHERS : "";
+        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry) + doubt, evidence);
+    }
+
+    private Grounds grounds(IngredientLine written, List<Mention> mentions, List<Ledger.Entry> standing) {
+        Grounds grounds = Grounds.of(mentions, standing, heard);
+        boolean whose = standing.size() == 1
+                && written.quantity()
+                        .filter(figure ->
+                                judge.isByOtherSpoon(figure, standing.get(0).quantity()))
+                        .isPresent();
+        return whose ? grounds.with(Doubt.WHOSE_SPOON) : grounds;
     }
 
     private LineVerdict silence(String component, int line) {

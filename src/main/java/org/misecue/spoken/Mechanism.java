@@ -55,6 +55,8 @@ public enum Mechanism {
     COUNTED_UP,
     /** "that's twenty altogether" is the sum of what was said before, or of several ingredients. */
     TOTALS,
+    /** A tablespoon is one of 20 ml only where the speaker or the recipe tells that it is. */
+    NATIONAL_SPOONS,
     /** "a heaped tablespoon, which is twenty five grams": one amount in two measures. */
     OTHER_WORDS,
     /** "five or six, let's say six": one of the range takes its place. */

@@ -90,6 +90,8 @@ public final class Phrases {
         STOCK,
         SCALES_READ,
         WASTED,
+        LARGE_SPOON,
+        OTHERS_MEASURE,
         FILLER
     }
 
