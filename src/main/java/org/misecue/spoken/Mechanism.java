@@ -7,6 +7,8 @@ package org.misecue.spoken;
 public enum Mechanism {
     /** An amount that the speaker hedges ("about", "ish", "just under") is only an approximate one. */
     HEDGES,
+    /** "a whisker under two hundred", "a cup, it might be a hair over". */
+    SHADES,
     /** Numbers that measure nothing here (prices, ages, other people's amounts, alternatives) are put away. */
     ASIDES,
     /** A word that sounds like one of the recipe's is taken for it, as recognisers write "flower". */

@@ -36,6 +36,7 @@ public final class QuantityListener {
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
+    private final Shades shades;
     private final Places<NameHit> names;
 
     /** For a stream whose names nobody has looked for. */
@@ -54,6 +55,7 @@ public final class QuantityListener {
         this.counted = Set.copyOf(counted);
         this.grammar = new QuantityGrammar(words);
         this.phrases = new Phrases(words);
+        this.shades = new Shades(words);
         this.asides = new Asides(words, phrases, names);
     }
 
@@ -195,7 +197,8 @@ public final class QuantityListener {
 
     private boolean isHedgedBehind(int at) {
         OptionalInt end = phrases.endAt(Kind.HEDGE_AFTER, at);
-        return end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+        boolean plain = end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+        return plain || (words.on(Mechanism.SHADES) && shades.behind(at));
     }
 
     /** Behind what is measured: "thirty grams of them, give or take". */
@@ -232,6 +235,10 @@ public final class QuantityListener {
     private SpokenQuantity hedged(SpokenQuantity said) {
         if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())) {
             return said.with(new Amount.Approximate(said.amount(), hedgeBefore(said.start())));
+        }
+        OptionalInt shade = words.on(Mechanism.SHADES) ? shades.before(said.start()) : OptionalInt.empty();
+        if (shade.isPresent()) {
+            return said.with(new Amount.Approximate(said.amount(), words.normal(shade.getAsInt(), said.start())));
         }
         Optional<String> loose = looseWord(said);
         if (loose.isPresent()) {
