@@ -33,6 +33,7 @@ final class Attacher {
     private final CarriedUnits units;
     private final LineScores scores;
     private final WeighedPieces weighed;
+    private final StillTheTopic topic;
     private final List<Place> foreign = new ArrayList<>();
     private final List<SpokenQuantity> homeless = new ArrayList<>();
 
@@ -45,6 +46,7 @@ final class Attacher {
         this.units = new CarriedUnits(heard, mentions);
         this.scores = new LineScores(heard, mentions, units);
         this.weighed = new WeighedPieces(heard, mentions);
+        this.topic = new StillTheTopic(heard, mentions);
     }
 
     /** Takes the amounts in the order of the stream. */
@@ -55,7 +57,7 @@ final class Attacher {
             return;
         }
         Optional<Place> place = best(said, near(said), shared, Set.of()).or(() -> pointedAt(said));
-        place = place.or(() -> pairedWith(said));
+        place = place.or(() -> pairedWith(said)).or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
@@ -179,6 +181,15 @@ final class Attacher {
         double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
         NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end()));
         return fit >= 0 ? Optional.of(new Place(said, name, line, Scoring.ENOUGH + fit)) : Optional.empty();
+    }
+
+    /** "Now the pumpkin …", and after a long story "… what I've got here is a cup". */
+    private Optional<Place> stillOf(SpokenQuantity said) {
+        return topic.line(said).map(line -> {
+            heard.trail.linked(said, "nothing else was spoken of since it was named");
+            NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
+            return new Place(said, name, line, Scoring.ENOUGH);
+        });
     }
 
     private List<Place> places(SpokenQuantity said, NameHit name, double position, List<NameHit> adjacent) {

@@ -119,6 +119,8 @@ public enum Mechanism {
     PERCENTAGES,
     /** Packs, or things of one weight, that are counted: "two tubs of two eighty", "a hundred grams each and both go in". */
     COUNTED_PACKS,
+    /** An amount told long after its name is of it where nothing else was spoken of between. */
+    STILL_THE_TOPIC,
     /** "two hundred and twenty of it": a pronoun means what was measured last. */
     PRONOUNS,
     /** Counted things that are weighed on camera keep their count. */
