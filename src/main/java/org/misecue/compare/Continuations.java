@@ -86,11 +86,15 @@ final class Continuations {
     }
 
     private boolean isMore(SpokenQuantity said) {
-        return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end());
+        return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end()) || additions.isMoreBehind(said.end());
     }
 
     /** "eighty grams … and then another forty": more of what was measured last. */
     private boolean adds(SpokenQuantity said, int line) {
+        return latest(line).filter(last -> additions.isFraction(said, last)).isPresent() || isMoreOf(said, line);
+    }
+
+    private boolean isMoreOf(SpokenQuantity said, int line) {
         return isMore(said)
                 && latest(line)
                         .filter(last -> said.start() - last.end() <= ADDS_REACH)

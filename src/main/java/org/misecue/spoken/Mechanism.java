@@ -27,6 +27,8 @@ public enum Mechanism {
     RESTART,
     /** "another", "more", "the last": an amount in parts is added up. */
     PARTS,
+    /** "first forty, and the remaining water, twenty": the last part of an amount. */
+    REMAINDERS,
     /** A share or percentage of what was said is an amount where it goes to something else. */
     SHARES,
     /** The size of a pack is an amount where all of it goes in. */

@@ -91,6 +91,9 @@ public final class Phrases {
         SCALES_READ,
         WASTED,
         LARGE_SPOON,
+        REMAINDER,
+        HOLDS_BACK,
+        FIRST_PORTION,
         OTHERS_MEASURE,
         FILLER
     }
