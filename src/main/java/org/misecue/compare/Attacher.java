@@ -29,6 +29,7 @@ final class Attacher {
     private final Roles roles;
     private final LateRepairs late;
     private final Prescriptions prescriptions;
+    private final SheetAndHand sheet;
     private final Mentions mentions;
     private final CarriedUnits units;
     private final LineScores scores;
@@ -42,6 +43,7 @@ final class Attacher {
         this.roles = new Roles(heard);
         this.late = new LateRepairs(heard);
         this.prescriptions = new Prescriptions(heard);
+        this.sheet = new SheetAndHand(heard);
         this.mentions = new Mentions(heard);
         this.units = new CarriedUnits(heard, mentions);
         this.scores = new LineScores(heard, mentions, units);
@@ -123,8 +125,13 @@ final class Attacher {
                 assumed,
                 role(said, quantity, place.line()),
                 place.score(),
-                provisional || prescriptions.isOne(said));
+                provisional || isPrescribed(said, place.line()));
         mentions.add(mention);
+    }
+
+    /** "the card says two but I always use three": the three is no rule of another's. */
+    private boolean isPrescribed(SpokenQuantity said, int line) {
+        return prescriptions.isOne(said) && !sheet.isByHand(said, mentions.last(line));
     }
 
     private Optional<Place> best(SpokenQuantity said, List<NameHit> names, List<NameHit> shared, Set<Integer> butNot) {

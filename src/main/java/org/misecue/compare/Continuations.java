@@ -29,6 +29,7 @@ final class Continuations {
     private final Repairs repairs;
     private final Restarts restarts;
     private final Additions additions;
+    private final SheetAndHand sheet;
 
     Continuations(Hearing heard, Mentions mentions) {
         this.heard = heard;
@@ -36,6 +37,7 @@ final class Continuations {
         this.repairs = new Repairs(heard);
         this.restarts = new Restarts(heard);
         this.additions = new Additions(heard);
+        this.sheet = new SheetAndHand(heard);
     }
 
     /**
@@ -51,6 +53,7 @@ final class Continuations {
         }
         score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
         score += isShareSaidOutright(said, line) ? SAID_OUTRIGHT : 0;
+        score += mayGoOn && sheet.isByHand(said, latest(line)) ? REPAIR_BONUS : 0;
         return score + (isPair(said, line) ? CONFIRMS : 0);
     }
 

@@ -11,6 +11,8 @@ enum Doubt {
     CONTRADICTED(30, "two amounts contradict each other"),
     /** It was corrected when viewers had long heard something else. */
     CORRECTED_LATE(15, "the correction comes more than two minutes later"),
+    /** It was only read out, and what the hand does may be another amount that was heard behind it. */
+    ONLY_READ_OUT(45, "it is read from the sheet, and another amount that would fit is heard behind it"),
     /** It would agree by the tablespoon of another country, and nobody says whose it is. */
     WHOSE_SPOON(45, "it depends on whose tablespoon is meant");
 

@@ -20,12 +20,14 @@ final class LineJudge {
     private final Hearing heard;
     private final List<SpokenQuantity> homeless;
     private final Judge judge;
+    private final SheetAndHand sheet;
 
     /** @param homeless the amounts that were given to nothing */
     LineJudge(Hearing heard, List<SpokenQuantity> homeless) {
         this.heard = heard;
         this.homeless = homeless;
         this.judge = new Judge(heard.household);
+        this.sheet = new SheetAndHand(heard);
     }
 
     LineVerdict of(int line, List<Mention> mentions) {
@@ -57,7 +59,9 @@ final class LineJudge {
                         .filter(figure ->
                                 judge.isByOtherSpoon(figure, standing.get(0).quantity()))
                         .isPresent();
-        return whose ? grounds.with(Doubt.WHOSE_SPOON) : grounds;
+        Grounds spoons = whose ? grounds.with(Doubt.WHOSE_SPOON) : grounds;
+        boolean readOut = standing.size() == 1 && sheet.isOnlyReadOut(standing.get(0), homeless);
+        return readOut ? spoons.with(Doubt.ONLY_READ_OUT) : spoons;
     }
 
     private LineVerdict silence(String component, int line) {

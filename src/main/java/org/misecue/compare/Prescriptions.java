@@ -14,9 +14,11 @@ final class Prescriptions {
     private static final Set<String> ARTICLES = Set.of("a", "an");
 
     private final Hearing heard;
+    private final SheetAndHand sheet;
 
     Prescriptions(Hearing heard) {
         this.heard = heard;
+        this.sheet = new SheetAndHand(heard);
     }
 
     /** "it's supposed to be three", "the recipe says three", "I've always put three". */
@@ -24,6 +26,7 @@ final class Prescriptions {
         return heard.on(Mechanism.PRESCRIBED)
                 && (isOneByArticle(said)
                         || heard.phrases.within(Kind.STOCK, said.end(), said.end() + STOCK_REACH)
+                        || sheet.isOnSheet(said)
                         || heard.phrases.within(Kind.PRESCRIBED, said.start() - REACH, said.start()));
     }
 

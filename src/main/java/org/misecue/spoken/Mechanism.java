@@ -67,6 +67,8 @@ public enum Mechanism {
     NARROWED_RANGES,
     /** "it's supposed to be three" stands until somebody does otherwise. */
     PRESCRIBED,
+    /** "a hundred and ten on the sheet, but I only give it ninety": what the hand does counts. */
+    SHEET_AND_HAND,
     /** "sugar, the dark one": lines of one name are told apart by their own words. */
     DESCRIPTIONS,
     /** Money is no weight: "two pound fifty". */
