@@ -53,6 +53,15 @@ final class Attacher {
 
     /** Takes the amounts in the order of the stream. */
     void attach(SpokenQuantity said) {
+        attach(said, false);
+    }
+
+    /** Takes the size of a pack that may be cut: it stands until the amount itself is said. */
+    void attachUntilSaid(SpokenQuantity said) {
+        attach(said, true);
+    }
+
+    private void attach(SpokenQuantity said, boolean provisional) {
         List<NameHit> shared = Sharing.names(said, heard);
         if (shared.size() > 1) {
             shared.forEach(name -> best(said, List.of(name), shared, Set.of()).ifPresent(this::keep));
@@ -63,7 +72,7 @@ final class Attacher {
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
-            keep(place.get());
+            keep(place.get(), provisional);
         }
     }
 

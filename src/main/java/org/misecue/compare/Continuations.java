@@ -30,6 +30,7 @@ final class Continuations {
     private final Restarts restarts;
     private final Additions additions;
     private final SheetAndHand sheet;
+    private final Products products;
 
     Continuations(Hearing heard, Mentions mentions) {
         this.heard = heard;
@@ -38,6 +39,7 @@ final class Continuations {
         this.restarts = new Restarts(heard);
         this.additions = new Additions(heard);
         this.sheet = new SheetAndHand(heard);
+        this.products = new Products(heard);
     }
 
     /**
@@ -50,6 +52,7 @@ final class Continuations {
             score += adds(said, line) ? ADDS_BONUS : 0;
             score += !heard.isPassing(name) && goesOn(said, name, line) ? GOES_ON : 0;
             score += isSum(said, line) || confirms(said, line) ? CONFIRMS : 0;
+            score += latest(line).filter(last -> products.isOne(said, last)).isPresent() ? REPAIR_BONUS : 0;
         }
         score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
         score += isShareSaidOutright(said, line) ? SAID_OUTRIGHT : 0;

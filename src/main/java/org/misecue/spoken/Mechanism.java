@@ -33,6 +33,10 @@ public enum Mechanism {
     SHARES,
     /** The size of a pack is an amount where all of it goes in. */
     PACKS,
+    /** "a block of two fifty, I cut off one eighty": what a thing is taken from is no amount of it. */
+    TAKEN_FROM,
+    /** Packs or pieces of one size, told with what they come to: "two fifty each, so that's half a kilo". */
+    PRODUCTS,
     /** Names in passing ("like the butter") are not what is being measured. */
     PASSING_NAMES,
     /** The part of the recipe that the speaker names tells equal names apart. */
