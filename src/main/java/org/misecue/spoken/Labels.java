@@ -32,12 +32,12 @@ final class Labels implements Asides.AsideRule {
     private final Phrases phrases;
     private final List<Label> labels;
 
-    Labels(WordStream words, Phrases phrases) {
+    Labels(WordStream words, Phrases phrases, Places<NameHit> names) {
         this.words = words;
         this.phrases = phrases;
         PackSizes packs = new PackSizes(words, phrases);
         Reckoning reckoning = new Reckoning(words);
-        Portions portions = new Portions(words, phrases);
+        Portions portions = new Portions(words, phrases, names);
         Ages ages = new Ages(words);
         this.labels = List.of(
                 any(Aside.Kind.PACK_SIZE, "the size of a pack", packs::isBeforePack),

@@ -39,6 +39,8 @@ public enum Mechanism {
     PRODUCTS,
     /** Names in passing ("like the butter") are not what is being measured. */
     PASSING_NAMES,
+    /** "or it will be butter": what something would become is named in passing. */
+    OUTCOMES,
     /** The part of the recipe that the speaker names tells equal names apart. */
     COMPONENTS_NAMED,
     /** A bare number goes on with the unit said before it: "one teaspoon now and another two". */
@@ -81,6 +83,8 @@ public enum Mechanism {
     COUNTED_THINGS,
     /** Numbers that say which, how old, how big a pack, how much at a time. */
     LABELS,
+    /** "a slice for every muffin": what each piece gets is no amount. */
+    FOR_EVERY,
     /** Amounts of bakes gone by that are told past the end of a clause, and wasted ones. */
     BYGONES,
     /** All that is told of others, of other times and of what could be: the four below. */

@@ -10,6 +10,8 @@ final class Portions {
 
     private static final Set<String> LEAVING = Set.of("leave", "leaves", "leaving");
     private static final Set<String> ON_EACH = Set.of("on", "in", "into", "for");
+    private static final Set<String> EVERY = Set.of("on", "in", "into", "for", "to");
+    private static final Set<String> BAKED = Words.set("biscuit cookie muffin square slice scone cupcake roll");
     private static final Set<String> PER = Set.of("per", "a");
     private static final Set<String> PIECES = Words.set(
             "egg white person head loaf tart tin tins tray trays layer layers bun buns ball balls piece pieces cake "
@@ -17,10 +19,12 @@ final class Portions {
 
     private final WordStream words;
     private final Phrases phrases;
+    private final Places<NameHit> names;
 
-    Portions(WordStream words, Phrases phrases) {
+    Portions(WordStream words, Phrases phrases, Places<NameHit> names) {
         this.words = words;
         this.phrases = phrases;
+        this.names = names;
     }
 
     /** "which leaves fifty grams". */
@@ -41,6 +45,29 @@ final class Portions {
         return atATime
                 || (PER.contains(next) && PIECES.contains(second))
                 || (ON_EACH.contains(next) && second.equals("each"))
+                || isPerPiece(at)
+                || isPerPiece(afterThing(at))
                 || (next.equals("apiece") && !second.equals("of"));
+    }
+
+    /** Behind what is measured: "a slice of bacon | for every muffin". */
+    private int afterThing(int at) {
+        int end = at;
+        for (int names = 0; names < 2; names++) {
+            int from = words.text(end).equals("of") ? end + 1 : end;
+            end = this.names.at(from).map(NameHit::end).orElse(end);
+        }
+        return end;
+    }
+
+    /** "for every muffin", "on every biscuit", "per square". */
+    private boolean isPerPiece(int at) {
+        boolean every = EVERY.contains(words.text(at)) && words.text(at + 1).equals("every");
+        return words.on(Mechanism.FOR_EVERY)
+                && (every || (words.text(at).equals("per") && isPiece(words.text(at + 1))));
+    }
+
+    private static boolean isPiece(String word) {
+        return PIECES.contains(word) || BAKED.contains(word);
     }
 }
