@@ -21,6 +21,7 @@ final class Additions {
     /** "more than", "more for", "more or less" add nothing. */
     private static final Set<String> NO_ADDITION = Set.of("for", "than", "or");
 
+    private static final Set<String> LITTLE = Set.of("bit", "little", "touch", "drop", "tad", "smidge");
     private static final int ALOUD_REACH = 20;
     private static final Set<String> POINTERS = Set.of("that", "there", "makes", "now");
 
@@ -39,6 +40,9 @@ final class Additions {
         }
         int end = amount.end();
         OptionalInt before = heard.phrases.lastWithin(Kind.ADDS, amount.start() - 3, end);
+        if (isUpTo(amount)) {
+            return false;
+        }
         if (before.isPresent() && !heard.phrases.within(Kind.NO_REPAIR, before.getAsInt() - 1, before.getAsInt() + 1)) {
             return true;
         }
@@ -72,7 +76,21 @@ final class Additions {
 
     /** Whether "another" or the like is said right with it. */
     boolean isMore(Further amount) {
-        return heard.phrases.within(Kind.ADDS, amount.start() - 1, amount.start());
+        return !isUpTo(amount) && heard.phrases.within(Kind.ADDS, amount.start() - 1, amount.start());
+    }
+
+    /** "three forty eight, a bit more, three fifty": what the scales have got to. */
+    private boolean isUpTo(Further amount) {
+        boolean little = heard.words.text(amount.start() - 1).equals("more")
+                && LITTLE.contains(heard.words.text(amount.start() - 2));
+        return little
+                && heard.on(Mechanism.SCALES)
+                && amount.last()
+                        .quantity()
+                        .amount()
+                        .least()
+                        .filter(amount.said()::isAtLeast)
+                        .isPresent();
     }
 
     /** "that's one and a half all together", behind amounts of which none was the total. */

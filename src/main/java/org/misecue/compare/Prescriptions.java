@@ -15,14 +15,20 @@ final class Prescriptions {
 
     private final Hearing heard;
     private final SheetAndHand sheet;
+    private final Questions questions;
 
     Prescriptions(Hearing heard) {
         this.heard = heard;
         this.sheet = new SheetAndHand(heard);
+        this.questions = new Questions(heard);
     }
 
     /** "it's supposed to be three", "the recipe says three", "I've always put three". */
     boolean isOne(SpokenQuantity said) {
+        return questions.isAsked(said) || isPrescribed(said);
+    }
+
+    private boolean isPrescribed(SpokenQuantity said) {
         return heard.on(Mechanism.PRESCRIBED)
                 && (isOneByArticle(said)
                         || heard.phrases.within(Kind.STOCK, said.end(), said.end() + STOCK_REACH)

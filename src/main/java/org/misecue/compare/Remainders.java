@@ -47,6 +47,7 @@ final class Remainders {
     private boolean isHeldBack(Further amount) {
         return heard.phrases.endsBefore(Kind.HOLDS_BACK, amount.start())
                 && heard.phrases.within(Kind.FIRST_PORTION, amount.last().start() - 3, amount.start())
+                && amount.own().size() == 1
                 && amount.distance() <= FIRST_REACH;
     }
 }

@@ -26,6 +26,8 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
+    private static final Set<String> INTO = Set.of("in", "into", "on", "onto", "straight");
+
     private record Label(Aside.Kind kind, Function<SpokenQuantity, String> reason, Predicate<SpokenQuantity> fits) {}
 
     private final WordStream words;
@@ -118,7 +120,8 @@ final class Labels implements Asides.AsideRule {
     }
 
     private boolean isTimes(SpokenQuantity said) {
-        return TIMES.contains(words.text(said.end()));
+        boolean goesIn = words.text(said.end()).equals("goes") && INTO.contains(words.text(said.end() + 1));
+        return TIMES.contains(words.text(said.end())) && !goesIn;
     }
 
     /** "two coffees", "a cup of strong tea". */

@@ -75,6 +75,8 @@ public enum Mechanism {
     PRESCRIBED,
     /** "a hundred and ten on the sheet, but I only give it ninety": what the hand does counts. */
     SHEET_AND_HAND,
+    /** "was it two hundred? – one eighty": what is asked stands only until it is answered. */
+    QUESTIONS,
     /** "sugar, the dark one": lines of one name are told apart by their own words. */
     DESCRIPTIONS,
     /** Money is no weight: "two pound fifty". */

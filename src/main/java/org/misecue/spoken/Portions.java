@@ -11,6 +11,7 @@ final class Portions {
     private static final Set<String> LEAVING = Set.of("leave", "leaves", "leaving");
     private static final Set<String> ON_EACH = Set.of("on", "in", "into", "for");
     private static final Set<String> EVERY = Set.of("on", "in", "into", "for", "to");
+    private static final Set<String> TIMES = Words.set("time day week year month christmas single other one");
     private static final Set<String> BAKED = Words.set("biscuit cookie muffin square slice scone cupcake roll");
     private static final Set<String> PER = Set.of("per", "a");
     private static final Set<String> PIECES = Words.set(
@@ -62,7 +63,9 @@ final class Portions {
 
     /** "for every muffin", "on every biscuit", "per square". */
     private boolean isPerPiece(int at) {
-        boolean every = EVERY.contains(words.text(at)) && words.text(at + 1).equals("every");
+        boolean every = EVERY.contains(words.text(at))
+                && words.text(at + 1).equals("every")
+                && !TIMES.contains(words.text(at + 2));
         return words.on(Mechanism.FOR_EVERY)
                 && (every || (words.text(at).equals("per") && isPiece(words.text(at + 1))));
     }

@@ -18,6 +18,7 @@ public final class QuantityListener {
     private static final int LONGEST_HEDGE = 4;
     private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
 
+    private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our", "that", "this");
     private static final Set<String> BEFORE_PRONOUN =
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
@@ -135,7 +136,8 @@ public final class QuantityListener {
 
     private static boolean isOneMore(SpokenQuantity last, RationalNumber value) {
         return last.manner() == SpokenQuantity.Manner.BARE
-                && last.amount().least().equals(Optional.of(value.subtract(Rationals.ONE)));
+                && (last.amount().least().equals(Optional.of(value.subtract(Rationals.ONE)))
+                        || (last.isAside(Aside.Kind.COUNT) && last.isBelow(value)));
     }
 
     /** "six and nine": the second age of a list is one too. */
@@ -207,7 +209,8 @@ public final class QuantityListener {
         if (at > end && POINTING.contains(words.text(at))) {
             return at + 1;
         }
-        return names.at(at).map(NameHit::end).orElse(end);
+        int thing = DETERMINERS.contains(words.text(at)) ? at + 1 : at;
+        return names.at(thing).map(NameHit::end).orElse(end);
     }
 
     /** "thirty odd grams", "a heaped teaspoon": a word inside the amount that makes it a loose one. */
