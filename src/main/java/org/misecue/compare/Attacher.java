@@ -68,7 +68,7 @@ final class Attacher {
             return;
         }
         Optional<Place> place = best(said, near(said), shared, Set.of()).or(() -> pointedAt(said));
-        place = place.or(() -> pairedWith(said)).or(() -> stillOf(said));
+        place = place.or(() -> pairedWith(said)).or(() -> moreOf(said)).or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
@@ -197,6 +197,20 @@ final class Attacher {
         double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
         NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end()));
         return fit >= 0 ? Optional.of(new Place(said, name, line, Scoring.ENOUGH + fit)) : Optional.empty();
+    }
+
+    /** "thirty grams … and twenty more": of what was measured last, however far back its name is. */
+    private Optional<Place> moreOf(SpokenQuantity said) {
+        return mentions.last()
+                .map(Mention::line)
+                .filter(line -> !said.isAside() && scores.goesOn(said, line))
+                .map(line -> {
+                    heard.trail.linked(said, "it goes on with what was measured last");
+                    NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
+                    double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
+                    return new Place(said, name, line, Scoring.ENOUGH + fit);
+                })
+                .filter(place -> place.score() > Scoring.ENOUGH);
     }
 
     /** "Now the pumpkin …", and after a long story "… what I've got here is a cup". */

@@ -15,7 +15,7 @@ final class Continuations {
 
     private static final int REPAIR_REACH = 12;
     private static final double REPAIR_BONUS = 6;
-    private static final int ADDS_REACH = 40;
+    private static final int ADDS_REACH = 60;
     private static final double ADDS_BONUS = 4;
     private static final double CONFIRMS = 3;
     private static final double GOES_ON = 2.5;
@@ -58,6 +58,11 @@ final class Continuations {
         score += isShareSaidOutright(said, line) ? SAID_OUTRIGHT : 0;
         score += mayGoOn && sheet.isByHand(said, latest(line)) ? REPAIR_BONUS : 0;
         return score + (isPair(said, line) ? CONFIRMS : 0);
+    }
+
+    /** Whether the amount adds to what was measured last or sums it up, however long ago its name was said. */
+    boolean goesOn(SpokenQuantity said, int line) {
+        return heard.on(Mechanism.GOES_ON) && (adds(said, line) || isSum(said, line) || isSumOfParts(said, line));
     }
 
     /** What was measured last, if it was of the line. */

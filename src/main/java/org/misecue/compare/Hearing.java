@@ -62,7 +62,7 @@ final class Hearing {
                 .all().stream()
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
-        this.names = Narrowing.of(found, words, phrases);
+        this.names = Narrowing.of(found, words, phrases, recipe.lines());
         this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(words, names, counted(recipe)).all();

@@ -27,6 +27,8 @@ public enum Mechanism {
     RESTART,
     /** "another", "more", "the last": an amount in parts is added up. */
     PARTS,
+    /** "thirty grams … and twenty more" when the name is long gone. */
+    GOES_ON,
     /** "first forty, and the remaining water, twenty": the last part of an amount. */
     REMAINDERS,
     /** A share or percentage of what was said is an amount where it goes to something else. */

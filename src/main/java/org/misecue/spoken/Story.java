@@ -52,6 +52,9 @@ final class Story {
 
     /** Where the clause begins that ends before the index. */
     int clauseStart(int index) {
+        if (words.wall(index)) {
+            return index;
+        }
         int at = index - 1;
         int over = lastToldEnd > 0 && index - lastToldEnd > NEXT_AT_ONCE ? lastToldEnd : 0;
         while (at > over
