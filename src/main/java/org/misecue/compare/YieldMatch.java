@@ -34,6 +34,7 @@ final class YieldMatch {
             Words.set("bit slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
                     + "cracker pie teacake finger wedge helping muffin pastry ball folk guest person brownie");
     private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "split", "shape");
+    private static final Set<String> FEEDING = Set.of("feed", "feeds", "serve", "serves", "do", "does");
     private static final int ASKED_BEFORE = 25;
     private static final int CUT_REACH = 6;
     private static final int MADE_REACH = 4;
@@ -119,7 +120,7 @@ final class YieldMatch {
     /** The number counts an ingredient or some other thing. */
     private boolean isOfOther(SpokenQuantity said) {
         boolean ingredient = heard.namesIn(said.end(), said.end() + 2).stream().anyMatch(name -> name.inRecipe());
-        return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES));
+        return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES) && !isFed(said));
     }
 
     /** "the bacon … so that's twelve slices", where the list has twelve slices of bacon. */
@@ -134,6 +135,12 @@ final class YieldMatch {
                                 .isPresent())
                         .anyMatch(line -> Words.content(line.ingredient()).stream()
                                 .anyMatch(word -> Words.singular(word).equals(noun)));
+    }
+
+    /** "that'll feed six of you". */
+    private boolean isFed(SpokenQuantity said) {
+        return FEEDING.contains(heard.words.text(said.start() - 1))
+                && heard.words.text(said.end()).equals("of");
     }
 
     /** "now the eggs, large ones, there are four of them": these are what was named, not what comes of it all. */

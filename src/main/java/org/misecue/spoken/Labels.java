@@ -52,6 +52,8 @@ final class Labels implements Asides.AsideRule {
                 any(Aside.Kind.NAMED, "millimetres", this::isMillimetres),
                 any(Aside.Kind.CAPACITY, "the most that something takes", this::isAtMost),
                 any(Aside.Kind.PORTION, "what is not used", this::isNotUsed),
+                any(Aside.Kind.PORTION, "for working with it, not in it", portions::isForTheBoard),
+                bare(Aside.Kind.TIME, "a time of day", this::isClock),
                 any(Aside.Kind.PACK_SIZE, "the size of a pack", packs::isToldOfPack),
                 bare(Aside.Kind.NAMED, "how far something goes", this::isCountedTo),
                 bare(Aside.Kind.COUNT, said -> "a count of " + words.text(said.end()), this::isTimes),
@@ -112,6 +114,13 @@ final class Labels implements Asides.AsideRule {
 
     private boolean isNotUsed(SpokenQuantity said) {
         return phrases.endAt(Kind.NOT_USED, said.end()).isPresent();
+    }
+
+    /** "twenty past ten". */
+    private boolean isClock(SpokenQuantity said) {
+        return words.text(said.end()).equals("past")
+                && !words.wall(said.end())
+                && new NumberGrammar(words).at(said.end() + 1).isPresent();
     }
 
     /** "count to sixty", "got to forty". */

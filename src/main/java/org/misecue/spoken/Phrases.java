@@ -93,6 +93,7 @@ public final class Phrases {
         ON_THE_SHEET,
         BY_HAND,
         IT_GETS,
+        FOR_THE_BOARD,
         LARGE_SPOON,
         REMAINDER,
         HOLDS_BACK,

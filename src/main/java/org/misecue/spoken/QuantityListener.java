@@ -23,6 +23,7 @@ public final class QuantityListener {
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
+    private static final Set<String> SPOILT = Words.set("cracked broken gone off bad rotten missing mine empty burnt");
     private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
 
     private static final Set<String> BEFORE_COUNT =
@@ -168,7 +169,12 @@ public final class QuantityListener {
         }
         String before = words.text(said.start() - 1);
         String next = words.text(said.end());
-        if (next.equals("by") || next.equals("at") || next.equals("side") || isPointedAt(before, said.start())) {
+        boolean spoilt = next.equals("is") && SPOILT.contains(words.text(said.end() + 1));
+        if (spoilt
+                || next.equals("by")
+                || next.equals("at")
+                || next.equals("side")
+                || isPointedAt(before, said.start())) {
             return true;
         }
         boolean goesOn = before.equals("and") && next.equals("of") && named(said.end() + 1);
