@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -12,7 +13,9 @@ import org.misecue.spoken.SpokenQuantity;
  */
 final class SheetAndHand {
 
-    private static final int SHEET_REACH = 5;
+    private static final int SHEET_REACH = 7;
+    private static final int SHEET_BEFORE = 5;
+    private static final Set<String> LINKS = Set.of("it", "is", "says", "there", "that", "are", "they", "was");
     private static final int HAND_BEFORE = 6;
     private static final int HAND_BEHIND = 6;
     private static final int REACH = 45;
@@ -23,19 +26,26 @@ final class SheetAndHand {
         this.heard = heard;
     }
 
-    /** "a hundred and ten on the sheet", "two teaspoons is what's written", "according to the card". */
+    /** "a hundred and ten on the sheet", "two teaspoons is what's written", "in the book it's a hundred". */
     boolean isOnSheet(SpokenQuantity said) {
-        int end = said.end();
-        for (int at = end + 1; at < end + SHEET_REACH; at++) {
-            if (heard.words.wall(at)) {
-                return isOnSheet(end, at);
-            }
-        }
-        return isOnSheet(end, end + SHEET_REACH);
+        return heard.on(Mechanism.SHEET_AND_HAND) && (isToldBehind(said.end()) || isToldBefore(said.start()));
     }
 
-    private boolean isOnSheet(int from, int to) {
-        return heard.on(Mechanism.SHEET_AND_HAND) && heard.phrases.within(Kind.ON_THE_SHEET, from, to + 2);
+    private boolean isToldBehind(int end) {
+        int to = end;
+        while (to < end + SHEET_REACH && (to == end || !heard.words.wall(to))) {
+            to++;
+        }
+        return !heard.words.wall(end) && heard.phrases.within(Kind.ON_THE_SHEET, end, to);
+    }
+
+    /** Only small words between: "a hundred and ten on the sheet, I do ninety" tells of the amount before it. */
+    private boolean isToldBefore(int start) {
+        int at = start;
+        while (at > start - SHEET_BEFORE && LINKS.contains(heard.words.text(at - 1)) && !heard.words.wall(at)) {
+            at--;
+        }
+        return at < start && !heard.words.wall(at) && heard.phrases.endsBefore(Kind.ON_THE_SHEET, at);
     }
 
     /** Whether the amount is what the hand does of the line, of which the sheet's amount was told just before. */

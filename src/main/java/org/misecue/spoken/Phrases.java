@@ -94,6 +94,7 @@ public final class Phrases {
         BY_HAND,
         IT_GETS,
         FOR_THE_BOARD,
+        SEASON,
         LARGE_SPOON,
         REMAINDER,
         HOLDS_BACK,
