@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.compare.Mention.Role;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
@@ -23,6 +24,8 @@ final class Continuations {
     private static final int SHARE_REACH = 10;
     private static final int CONFIRM_REACH = 20;
     private static final int WHOSE_REACH = 4;
+
+    private static final Set<String> GOING = Set.of("go", "goes", "going", "went");
 
     private final Hearing heard;
     private final Mentions mentions;
@@ -51,7 +54,7 @@ final class Continuations {
             score += repairs(said, line) ? REPAIR_BONUS : 0;
             score += adds(said, line) ? ADDS_BONUS : 0;
             score += !heard.isPassing(name) && goesOn(said, name, line) ? GOES_ON : 0;
-            score += isSum(said, line) || confirms(said, line) ? CONFIRMS : 0;
+            score += isSum(said, line) || confirms(said, line) || goesIn(said, line) ? CONFIRMS : 0;
             score += latest(line).filter(last -> products.isOne(said, last)).isPresent() ? REPAIR_BONUS : 0;
         }
         score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
@@ -128,6 +131,19 @@ final class Continuations {
                 && mentions.last(line)
                         .filter(last -> said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
                         .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
+                        .isPresent();
+    }
+
+    /** "six eggs, one is for my breakfast, five go in". */
+    private boolean goesIn(SpokenQuantity said, int line) {
+        boolean in = heard.words.text(said.end() + 1).equals("in")
+                && GOING.contains(heard.words.text(said.end()))
+                && !heard.words.wall(said.end());
+        return in
+                && latest(line)
+                        .filter(last -> said.start() - last.end() <= CONFIRM_REACH)
+                        .filter(last -> heard.namesIn(last.end(), said.start()).stream()
+                                .allMatch(name -> name.lines().contains(line)))
                         .isPresent();
     }
 
