@@ -77,7 +77,7 @@ final class PointerGrammar {
             Map.entry("half the weight", HALF));
 
     private static final Set<String> FIRST_WORDS = Stream.concat(
-                    PHRASES.keySet().stream().map(phrase -> phrase.split(" ")[0]),
+                    PHRASES.keySet().stream().map(phrase -> phrase.substring(0, phrase.indexOf(' '))),
                     Stream.of("whatever", "what", "likewise", "ditto"))
             .collect(Collectors.toUnmodifiableSet());
 
