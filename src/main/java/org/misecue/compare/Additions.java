@@ -3,10 +3,13 @@ package org.misecue.compare;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenOrdinals;
+import org.misecue.spoken.SpokenQuantity;
 
 /** Amounts in parts, and what they come to. */
 final class Additions {
@@ -18,10 +21,16 @@ final class Additions {
     /** "more than", "more for", "more or less" add nothing. */
     private static final Set<String> NO_ADDITION = Set.of("for", "than", "or");
 
+    private static final Set<String> LITTLE = Set.of("bit", "little", "touch", "drop", "tad", "smidge");
+    private static final int ALOUD_REACH = 20;
+    private static final Set<String> POINTERS = Set.of("that", "there", "makes", "now");
+
     private final Hearing heard;
+    private final Remainders remainders;
 
     Additions(Hearing heard) {
         this.heard = heard;
+        this.remainders = new Remainders(heard);
     }
 
     /** "another fifty", "fifty more", "fifty of what I kept back". */
@@ -31,17 +40,57 @@ final class Additions {
         }
         int end = amount.end();
         OptionalInt before = heard.phrases.lastWithin(Kind.ADDS, amount.start() - 3, end);
+        if (isUpTo(amount)) {
+            return false;
+        }
         if (before.isPresent() && !heard.phrases.within(Kind.NO_REPAIR, before.getAsInt() - 1, before.getAsInt() + 1)) {
             return true;
         }
         return heard.phrases.within(Kind.KEPT, end, end + KEPT_REACH)
-                || (heard.phrases.endAt(Kind.ADDS, end).isPresent()
-                        && !NO_ADDITION.contains(heard.words.text(end + 1)));
+                || isMoreBehind(end)
+                || remainders.isOne(amount)
+                || isFraction(amount.said(), amount.last());
+    }
+
+    /** "two cups, and a quarter cup": a fraction right behind whole ones. */
+    boolean isFraction(SpokenQuantity said, Mention whole) {
+        return said.start() - whole.end() == 1
+                && heard.words.text(whole.end()).equals("and")
+                && said.quantity()
+                        .filter(part -> part.unit() == whole.quantity().unit() && isBelowOne(part))
+                        .isPresent()
+                && whole.quantity().amount().least().filter(Rationals::isWhole).isPresent();
+    }
+
+    private static boolean isBelowOne(Quantity quantity) {
+        return quantity.amount()
+                .most()
+                .filter(most -> most.compareTo(Rationals.ONE) < 0)
+                .isPresent();
+    }
+
+    /** "half a cup more", not "more for", "more than". */
+    boolean isMoreBehind(int end) {
+        return heard.phrases.endAt(Kind.ADDS, end).isPresent() && !NO_ADDITION.contains(heard.words.text(end + 1));
     }
 
     /** Whether "another" or the like is said right with it. */
     boolean isMore(Further amount) {
-        return heard.phrases.within(Kind.ADDS, amount.start() - 1, amount.start());
+        return !isUpTo(amount) && heard.phrases.within(Kind.ADDS, amount.start() - 1, amount.start());
+    }
+
+    /** "three forty eight, a bit more, three fifty": what the scales have got to. */
+    private boolean isUpTo(Further amount) {
+        boolean little = heard.words.text(amount.start() - 1).equals("more")
+                && LITTLE.contains(heard.words.text(amount.start() - 2));
+        return little
+                && heard.on(Mechanism.SCALES)
+                && amount.last()
+                        .quantity()
+                        .amount()
+                        .least()
+                        .filter(amount.said()::isAtLeast)
+                        .isPresent();
     }
 
     /** "that's one and a half all together", behind amounts of which none was the total. */
@@ -60,13 +109,32 @@ final class Additions {
     /** "one tablespoon, stir, and two, still too stiff, so three tablespoons": each counts those before it. */
     boolean countsUp(Further amount) {
         List<Mention> own = amount.own();
-        if (own.size() < 2 || !heard.on(Mechanism.COUNTED_UP)) {
+        if (!heard.on(Mechanism.COUNTED_UP)) {
+            return false;
+        }
+        if (isCountedAloud(amount)) {
+            return true;
+        }
+        if (own.size() < 2) {
             return false;
         }
         Mention first = own.get(own.size() - 2);
         return amount.start() - first.end() <= COUNT_REACH
                 && isOneMore(amount.last().quantity(), first.quantity())
                 && isOneMore(amount.quantity(), amount.last().quantity());
+    }
+
+    /** "that's one cup, and that's two cups", "one cup, two cups", "there's your second cup". */
+    private boolean isCountedAloud(Further amount) {
+        boolean next = isOneMore(amount.quantity(), amount.last().quantity())
+                && amount.start() - amount.last().end() <= ALOUD_REACH
+                && amount.quantity().dimension() == Dimension.VOLUME
+                && heard.namesIn(amount.last().end(), amount.start()).isEmpty();
+        boolean pointed = heard.words.text(amount.start() - 1).equals("is")
+                && POINTERS.contains(heard.words.text(amount.start() - 2));
+        boolean ordinal = SpokenOrdinals.isOne(heard.words.text(amount.start() + 1))
+                || SpokenOrdinals.isOne(heard.words.text(amount.start()));
+        return next && (pointed || ordinal || amount.start() == amount.last().end());
     }
 
     private static boolean isOneMore(Quantity more, Quantity one) {

@@ -29,10 +29,12 @@ final class Attacher {
     private final Roles roles;
     private final LateRepairs late;
     private final Prescriptions prescriptions;
+    private final SheetAndHand sheet;
     private final Mentions mentions;
     private final CarriedUnits units;
     private final LineScores scores;
     private final WeighedPieces weighed;
+    private final StillTheTopic topic;
     private final List<Place> foreign = new ArrayList<>();
     private final List<SpokenQuantity> homeless = new ArrayList<>();
 
@@ -41,25 +43,36 @@ final class Attacher {
         this.roles = new Roles(heard);
         this.late = new LateRepairs(heard);
         this.prescriptions = new Prescriptions(heard);
+        this.sheet = new SheetAndHand(heard);
         this.mentions = new Mentions(heard);
         this.units = new CarriedUnits(heard, mentions);
         this.scores = new LineScores(heard, mentions, units);
         this.weighed = new WeighedPieces(heard, mentions);
+        this.topic = new StillTheTopic(heard, mentions);
     }
 
     /** Takes the amounts in the order of the stream. */
     void attach(SpokenQuantity said) {
+        attach(said, false);
+    }
+
+    /** Takes the size of a pack that may be cut: it stands until the amount itself is said. */
+    void attachUntilSaid(SpokenQuantity said) {
+        attach(said, true);
+    }
+
+    private void attach(SpokenQuantity said, boolean provisional) {
         List<NameHit> shared = Sharing.names(said, heard);
         if (shared.size() > 1) {
             shared.forEach(name -> best(said, List.of(name), shared, Set.of()).ifPresent(this::keep));
             return;
         }
         Optional<Place> place = best(said, near(said), shared, Set.of()).or(() -> pointedAt(said));
-        place = place.or(() -> pairedWith(said));
+        place = place.or(() -> pairedWith(said)).or(() -> moreOf(said)).or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
-            keep(place.get());
+            keep(place.get(), provisional);
         }
     }
 
@@ -121,8 +134,13 @@ final class Attacher {
                 assumed,
                 role(said, quantity, place.line()),
                 place.score(),
-                provisional || prescriptions.isOne(said));
+                provisional || isPrescribed(said, place.line()));
         mentions.add(mention);
+    }
+
+    /** "the card says two but I always use three": the three is no rule of another's. */
+    private boolean isPrescribed(SpokenQuantity said, int line) {
+        return prescriptions.isOne(said) && !sheet.isByHand(said, mentions.last(line));
     }
 
     private Optional<Place> best(SpokenQuantity said, List<NameHit> names, List<NameHit> shared, Set<Integer> butNot) {
@@ -179,6 +197,29 @@ final class Attacher {
         double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
         NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end()));
         return fit >= 0 ? Optional.of(new Place(said, name, line, Scoring.ENOUGH + fit)) : Optional.empty();
+    }
+
+    /** "thirty grams … and twenty more": of what was measured last, however far back its name is. */
+    private Optional<Place> moreOf(SpokenQuantity said) {
+        return mentions.last()
+                .map(Mention::line)
+                .filter(line -> !said.isAside() && scores.goesOn(said, line))
+                .map(line -> {
+                    heard.trail.linked(said, "it goes on with what was measured last");
+                    NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
+                    double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
+                    return new Place(said, name, line, Scoring.ENOUGH + fit);
+                })
+                .filter(place -> place.score() > Scoring.ENOUGH);
+    }
+
+    /** "Now the pumpkin …", and after a long story "… what I've got here is a cup". */
+    private Optional<Place> stillOf(SpokenQuantity said) {
+        return topic.line(said).map(line -> {
+            heard.trail.linked(said, "nothing else was spoken of since it was named");
+            NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
+            return new Place(said, name, line, Scoring.ENOUGH);
+        });
     }
 
     private List<Place> places(SpokenQuantity said, NameHit name, double position, List<NameHit> adjacent) {

@@ -10,11 +10,6 @@ final class Certainty {
     /** What is left where the name was just near enough to its amount to count. */
     private static final int JUST_ENOUGH = 50;
 
-    private static final int ASSUMED_UNIT = 15;
-    private static final int HEDGED = 10;
-    private static final int CORRECTED_LATE = 15;
-    private static final int CONTRADICTED = 30;
-
     /** A recogniser may have dropped the amount: silence is never quite sure. */
     private static final int SILENCE = 90;
 
@@ -28,10 +23,7 @@ final class Certainty {
     static Confidence of(Grounds grounds) {
         double share = (grounds.score() - Scoring.ENOUGH) / (Scoring.SURE - Scoring.ENOUGH);
         double percent = JUST_ENOUGH + (100 - JUST_ENOUGH) * Math.max(-0.5, Math.min(1, share));
-        percent -= grounds.assumedUnit() ? ASSUMED_UNIT : 0;
-        percent -= grounds.hedged() ? HEDGED : 0;
-        percent -= grounds.correctedLate() ? CORRECTED_LATE : 0;
-        percent -= grounds.contradicted() ? CONTRADICTED : 0;
+        percent -= grounds.doubts().stream().mapToInt(Doubt::cost).sum();
         return confidence(percent);
     }
 

@@ -111,7 +111,11 @@ public final class Comparer {
                 .or(() -> Packs.each(said, heard));
         if (ofPack.isPresent()) {
             heard.trail.note(said.start(), "counted in packs whose size was said");
-            attacher.attach(ofPack.get());
+            if (Packs.isOnlyBought(said, heard)) {
+                attacher.attachUntilSaid(ofPack.get());
+            } else {
+                attacher.attach(ofPack.get());
+            }
             return;
         }
         if (said.manner() == Manner.PERCENT || (said.manner() == Manner.SHARE && !Sharing.isPieceOfOne(said, heard))) {

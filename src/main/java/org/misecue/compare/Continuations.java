@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.compare.Mention.Role;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
@@ -15,7 +16,7 @@ final class Continuations {
 
     private static final int REPAIR_REACH = 12;
     private static final double REPAIR_BONUS = 6;
-    private static final int ADDS_REACH = 40;
+    private static final int ADDS_REACH = 60;
     private static final double ADDS_BONUS = 4;
     private static final double CONFIRMS = 3;
     private static final double GOES_ON = 2.5;
@@ -24,11 +25,15 @@ final class Continuations {
     private static final int CONFIRM_REACH = 20;
     private static final int WHOSE_REACH = 4;
 
+    private static final Set<String> GOING = Set.of("go", "goes", "going", "went");
+
     private final Hearing heard;
     private final Mentions mentions;
     private final Repairs repairs;
     private final Restarts restarts;
     private final Additions additions;
+    private final SheetAndHand sheet;
+    private final Products products;
 
     Continuations(Hearing heard, Mentions mentions) {
         this.heard = heard;
@@ -36,6 +41,8 @@ final class Continuations {
         this.repairs = new Repairs(heard);
         this.restarts = new Restarts(heard);
         this.additions = new Additions(heard);
+        this.sheet = new SheetAndHand(heard);
+        this.products = new Products(heard);
     }
 
     /**
@@ -47,11 +54,18 @@ final class Continuations {
             score += repairs(said, line) ? REPAIR_BONUS : 0;
             score += adds(said, line) ? ADDS_BONUS : 0;
             score += !heard.isPassing(name) && goesOn(said, name, line) ? GOES_ON : 0;
-            score += isSum(said, line) || confirms(said, line) ? CONFIRMS : 0;
+            score += isSum(said, line) || confirms(said, line) || goesIn(said, line) ? CONFIRMS : 0;
+            score += latest(line).filter(last -> products.isOne(said, last)).isPresent() ? REPAIR_BONUS : 0;
         }
         score += isSumOfParts(said, line) ? REPAIR_BONUS : 0;
         score += isShareSaidOutright(said, line) ? SAID_OUTRIGHT : 0;
+        score += mayGoOn && sheet.isByHand(said, latest(line)) ? REPAIR_BONUS : 0;
         return score + (isPair(said, line) ? CONFIRMS : 0);
+    }
+
+    /** Whether the amount adds to what was measured last or sums it up, however long ago its name was said. */
+    boolean goesOn(SpokenQuantity said, int line) {
+        return heard.on(Mechanism.GOES_ON) && (adds(said, line) || isSum(said, line) || isSumOfParts(said, line));
     }
 
     /** What was measured last, if it was of the line. */
@@ -86,11 +100,15 @@ final class Continuations {
     }
 
     private boolean isMore(SpokenQuantity said) {
-        return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end());
+        return heard.phrases.within(Kind.ADDS, said.start() - 2, said.end()) || additions.isMoreBehind(said.end());
     }
 
     /** "eighty grams … and then another forty": more of what was measured last. */
     private boolean adds(SpokenQuantity said, int line) {
+        return latest(line).filter(last -> additions.isFraction(said, last)).isPresent() || isMoreOf(said, line);
+    }
+
+    private boolean isMoreOf(SpokenQuantity said, int line) {
         return isMore(said)
                 && latest(line)
                         .filter(last -> said.start() - last.end() <= ADDS_REACH)
@@ -113,6 +131,19 @@ final class Continuations {
                 && mentions.last(line)
                         .filter(last -> said.start() - last.end() <= CONFIRM_REACH && said.start() >= last.end())
                         .filter(last -> Optional.of(last.quantity()).equals(said.quantity()))
+                        .isPresent();
+    }
+
+    /** "six eggs, one is for my breakfast, five go in". */
+    private boolean goesIn(SpokenQuantity said, int line) {
+        boolean in = heard.words.text(said.end() + 1).equals("in")
+                && GOING.contains(heard.words.text(said.end()))
+                && !heard.words.wall(said.end());
+        return in
+                && latest(line)
+                        .filter(last -> said.start() - last.end() <= CONFIRM_REACH)
+                        .filter(last -> heard.namesIn(last.end(), said.start()).stream()
+                                .allMatch(name -> name.lines().contains(line)))
                         .isPresent();
     }
 

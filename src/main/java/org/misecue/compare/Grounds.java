@@ -1,8 +1,10 @@
 package org.misecue.compare;
 
 import java.time.Duration;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.spoken.NameHit;
@@ -12,21 +14,38 @@ import org.misecue.spoken.SpokenQuantity;
  * What a verdict rests on, as far as it bears on how sure it is.
  *
  * @param score how surely the amount belongs to its line, on the scale of {@link Scoring}
- * @param assumedUnit whether only a number was said
- * @param hedged whether the speaker hedged it
- * @param contradicted whether two amounts were said and neither was taken back
- * @param correctedLate whether it was corrected when viewers had long heard something else
  */
-record Grounds(double score, boolean assumedUnit, boolean hedged, boolean contradicted, boolean correctedLate) {
+record Grounds(double score, Set<Doubt> doubts) {
 
     private static final Duration LATE = Duration.ofMinutes(2);
 
     /** An amount this many words from a name may have been said for it. */
     private static final int NEAR_NAME = 15;
 
+    Grounds {
+        doubts = Set.copyOf(doubts);
+    }
+
+    boolean has(Doubt doubt) {
+        return doubts.contains(doubt);
+    }
+
+    /** The same with one more doubt. */
+    Grounds with(Doubt doubt) {
+        Set<Doubt> more = EnumSet.of(doubt);
+        more.addAll(doubts);
+        return new Grounds(score, more);
+    }
+
+    private Grounds with(Doubt doubt, boolean there) {
+        return there ? with(doubt) : this;
+    }
+
     /** A place alone, with nothing else against it. */
     static Grounds of(double score, SpokenQuantity said) {
-        return new Grounds(score, said.unit().isEmpty(), said.amount().hedged(), false, false);
+        return new Grounds(score, Set.of())
+                .with(Doubt.ASSUMED_UNIT, said.unit().isEmpty())
+                .with(Doubt.HEDGED, said.amount().hedged());
     }
 
     /**
@@ -34,20 +53,28 @@ record Grounds(double score, boolean assumedUnit, boolean hedged, boolean contra
      * @param standing what the ledger makes of it
      */
     static Grounds of(List<Mention> mentions, List<Ledger.Entry> standing, Hearing heard) {
-        return new Grounds(
-                standing.stream().mapToDouble(Grounds::score).min().orElse(0),
-                standing.stream().flatMap(entry -> entry.mentions().stream()).allMatch(Mention::assumedUnit),
-                standing.stream().anyMatch(entry -> entry.quantity().amount().hedged()),
-                standing.size() > 1,
-                isCorrectedLate(mentions, heard));
+        boolean bare =
+                standing.stream().flatMap(entry -> entry.mentions().stream()).allMatch(Mention::assumedUnit);
+        boolean hedged =
+                standing.stream().anyMatch(entry -> entry.quantity().amount().hedged());
+        double score = standing.stream().mapToDouble(Grounds::score).min().orElse(0);
+        return new Grounds(score, Set.of())
+                .with(Doubt.ASSUMED_UNIT, bare)
+                .with(Doubt.HEDGED, hedged)
+                .with(Doubt.CONTRADICTED, standing.size() > 1)
+                .with(Doubt.CORRECTED_LATE, isCorrectedLate(mentions, heard));
     }
 
     /** Of a setting: these are told by their units, so that there is no score; some figures right and some wrong contradict. */
     static Grounds of(List<Settled.Said> standing, Verdict best, Verdict worst) {
-        boolean bare = standing.stream().allMatch(said -> said.words().unit().isEmpty());
-        boolean hedged =
-                standing.stream().allMatch(said -> said.quantity().amount().hedged());
-        return new Grounds(Scoring.SURE, bare, hedged, best != worst && worst == Verdict.DIFFERS, false);
+        return new Grounds(Scoring.SURE, Set.of())
+                .with(
+                        Doubt.ASSUMED_UNIT,
+                        standing.stream().allMatch(said -> said.words().unit().isEmpty()))
+                .with(Doubt.HEDGED, standing.stream().allMatch(said -> said.quantity()
+                        .amount()
+                        .hedged()))
+                .with(Doubt.CONTRADICTED, best != worst && worst == Verdict.DIFFERS);
     }
 
     /** Amounts near a name of the line that found no home, though they would fit it. */

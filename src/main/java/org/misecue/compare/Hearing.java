@@ -62,7 +62,7 @@ final class Hearing {
                 .all().stream()
                         .filter(name -> name.inRecipe() || !isComponent(recipe, name))
                         .toList();
-        this.names = Narrowing.of(found, words, phrases);
+        this.names = Narrowing.of(found, words, phrases, recipe.lines());
         this.namePlaces = Places.ofNames(names);
         this.passing = new byte[words.size()];
         this.quantities = new QuantityListener(words, names, counted(recipe)).all();
@@ -76,7 +76,7 @@ final class Hearing {
                 ingredientOfLine.add(pantry.find(line.ingredient()));
             }
         }
-        this.household = householdOf(recipe);
+        this.household = new WhoseSpoons(recipe, words, phrases).household();
         recipe.steps()
                 .forEach(step -> linesOfStep.add(new HashSet<>(step.uses().stream()
                         .map(use -> firstLine(use.component()) + use.line())
@@ -144,14 +144,6 @@ final class Hearing {
 
     boolean on(Mechanism mechanism) {
         return words.on(mechanism);
-    }
-
-    /** Cups and degrees Fahrenheit in the list mean an American kitchen; spoons are 5 and 15 ml in both. */
-    private static Household householdOf(Recipe recipe) {
-        boolean american = recipe.lines().stream()
-                .flatMap(line -> line.quantity().stream())
-                .anyMatch(quantity -> quantity.unit() == Unit.CUP || quantity.unit() == Unit.STICK);
-        return american ? Household.US_LABEL : Household.METRIC;
     }
 
     private int firstLine(int component) {

@@ -66,21 +66,18 @@ final class Judge {
         if (plain && inside(least.get(), most, saidLeast.get(), saidMost)) {
             return Verdict.AGREES;
         }
-        if (plain && said.unit() == Unit.TABLESPOON && isAustralian(written, said)) {
-            return Verdict.AGREES;
-        }
         RationalNumber gap = distance(least.get(), most, saidLeast.get(), saidMost);
         RationalNumber allowed = plain ? Rationals.ZERO : CLOSE;
         return gap.compareTo(allowed) <= 0 ? Verdict.APPROXIMATE : Verdict.DIFFERS;
     }
 
-    /** A speaker's own tablespoon of 20 ml counts as hers, where the list has millilitres. */
-    private static boolean isAustralian(Quantity written, Quantity said) {
-        if (written.unit() != Unit.MILLILITRE) {
-            return false;
-        }
-        return said.leastInBase(Household.AUSTRALIAN).equals(written.leastInBase(Household.AUSTRALIAN))
-                && said.mostInBase(Household.AUSTRALIAN).equals(written.mostInBase(Household.AUSTRALIAN));
+    /** Whether only another kitchen's tablespoon would make the amount agree. */
+    boolean isByOtherSpoon(Quantity written, Quantity said) {
+        boolean spoons = said.unit() == Unit.TABLESPOON && written.unit() == Unit.MILLILITRE;
+        Household other = household == Household.AUSTRALIAN ? Household.METRIC : Household.AUSTRALIAN;
+        return spoons
+                && sameDimension(written, said) == Verdict.DIFFERS
+                && new Judge(other).sameDimension(written, said) == Verdict.AGREES;
     }
 
     private static boolean inside(RationalNumber least, RationalNumber most, RationalNumber from, RationalNumber to) {

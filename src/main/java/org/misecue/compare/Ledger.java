@@ -96,8 +96,16 @@ final class Ledger {
                     same.map(entry -> entry.with(mention, mention.quantity())).orElse(alone));
         } else if (same.isPresent()) {
             replace(same.get(), same.get().confirmed(mention));
+            dropUnsettled(mention);
         } else {
             standing.add(alone);
+        }
+    }
+
+    /** "three eggs or four? – three": what was only asked or ought to be falls when one of it is said outright. */
+    private void dropUnsettled(Mention mention) {
+        if (!mention.provisional()) {
+            standing.removeIf(Entry::isProvisional);
         }
     }
 

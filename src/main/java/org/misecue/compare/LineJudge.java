@@ -20,12 +20,14 @@ final class LineJudge {
     private final Hearing heard;
     private final List<SpokenQuantity> homeless;
     private final Judge judge;
+    private final SheetAndHand sheet;
 
     /** @param homeless the amounts that were given to nothing */
     LineJudge(Hearing heard, List<SpokenQuantity> homeless) {
         this.heard = heard;
         this.homeless = homeless;
         this.judge = new Judge(heard.household);
+        this.sheet = new SheetAndHand(heard);
     }
 
     LineVerdict of(int line, List<Mention> mentions) {
@@ -38,7 +40,7 @@ final class LineJudge {
         List<Ledger.Entry> standing =
                 inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
         List<Evidence> evidence = evidence(standing);
-        Grounds grounds = Grounds.of(mentions, standing, heard);
+        Grounds grounds = grounds(written, mentions, standing);
         heard.trail.ruled(line, new Trail.Ruling(mentions, standing, grounds));
         Confidence sure = Certainty.of(grounds);
         if (standing.size() > 1) {
@@ -46,7 +48,20 @@ final class LineJudge {
         }
         Ledger.Entry entry = standing.get(0);
         Verdict verdict = verdict(line, written, entry);
-        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry), evidence);
+        String doubt = grounds.has(Doubt.WHOSE_SPOON) ? " " + WhoseSpoons.OTHERS : "";
+        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry) + doubt, evidence);
+    }
+
+    private Grounds grounds(IngredientLine written, List<Mention> mentions, List<Ledger.Entry> standing) {
+        Grounds grounds = Grounds.of(mentions, standing, heard);
+        boolean whose = standing.size() == 1
+                && written.quantity()
+                        .filter(figure ->
+                                judge.isByOtherSpoon(figure, standing.get(0).quantity()))
+                        .isPresent();
+        Grounds spoons = whose ? grounds.with(Doubt.WHOSE_SPOON) : grounds;
+        boolean readOut = standing.size() == 1 && sheet.isOnlyReadOut(standing.get(0), homeless);
+        return readOut ? spoons.with(Doubt.ONLY_READ_OUT) : spoons;
     }
 
     private LineVerdict silence(String component, int line) {

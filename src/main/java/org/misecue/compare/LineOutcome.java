@@ -110,18 +110,7 @@ final class LineOutcome {
         if (grounds.score() < Scoring.SURE) {
             doubts.add("the name is not near enough to be sure (" + Telling.score(grounds.score()) + ")");
         }
-        if (grounds.assumedUnit()) {
-            doubts.add("only the number is said");
-        }
-        if (grounds.hedged()) {
-            doubts.add("the speaker hedges");
-        }
-        if (grounds.contradicted()) {
-            doubts.add("two amounts contradict each other");
-        }
-        if (grounds.correctedLate()) {
-            doubts.add("the correction comes more than two minutes later");
-        }
+        grounds.doubts().stream().sorted().map(Doubt::words).forEach(doubts::add);
         return doubts.isEmpty() ? ": nothing speaks against it." : ", because " + String.join(" and ", doubts) + ".";
     }
 

@@ -67,6 +67,11 @@ final class LineScores {
         return score + continuations.of(said, name, line, mayGoOn) + descriptions.of(said, name, line);
     }
 
+    /** Whether the amount goes on with the line that was measured last. */
+    boolean goesOn(SpokenQuantity said, int line) {
+        return continuations.goesOn(said, line);
+    }
+
     /** A name that already has an amount seldom takes a second one, unless the second repairs or adds to the first. */
     double used(NameHit name, SpokenQuantity said) {
         SpokenQuantity first = takenBy.get(name);

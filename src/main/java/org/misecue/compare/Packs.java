@@ -21,6 +21,7 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class Packs {
 
+    private static final Set<String> SOURCES = Set.of("from", "of", "off");
     private static final int WHOLE_REACH = 14;
     private static final int SHARE_REACH = 30;
     private static final int COUNT_REACH = 14;
@@ -113,12 +114,25 @@ final class Packs {
     static Optional<SpokenQuantity> ofSize(SpokenQuantity said, Hearing heard) {
         if (!heard.on(Mechanism.COUNTED_PACKS)
                 || said.manner() != Manner.PACKED
+                || isSource(said, heard)
                 || !heard.words.text(said.end()).equals("of")) {
             return Optional.empty();
         }
         return heard.quantityFrom(said.end() + 1)
                 .filter(size -> size.start() == said.end() + 1 && size.isAside(Aside.Kind.PACK_SIZE))
                 .flatMap(size -> times(said, size.end(), size, size.manner()));
+    }
+
+    /** "a block of two fifty, so I cut a piece off": one pack of a size is what was bought, until an amount is said. */
+    static boolean isOnlyBought(SpokenQuantity said, Hearing heard) {
+        return heard.on(Mechanism.TAKEN_FROM)
+                && said.manner() == Manner.PACKED
+                && said.amount().least().equals(Optional.of(Rationals.ONE));
+    }
+
+    /** "out of a bag of one and a half kilos": where it comes from, whatever its size. */
+    private static boolean isSource(SpokenQuantity said, Hearing heard) {
+        return heard.on(Mechanism.TAKEN_FROM) && SOURCES.contains(heard.words.text(said.start() - 1));
     }
 
     /** So many of a size, or a share of it. */

@@ -67,6 +67,9 @@ final class Passing {
         }
         boolean toldOf =
                 heard.on(Mechanism.PURPOSES) && (Clauses.isPurpose(name, heard) || Clauses.isTold(name, heard));
+        if (new Outcomes(heard).isOne(name)) {
+            return true;
+        }
         if (toldOf || heard.toldElsewhere(name) || Clauses.isRefused(name, heard)) {
             return true;
         }

@@ -37,6 +37,16 @@ final class PointerGrammar {
             Map.entry("an equal amount", Rationals.ONE),
             Map.entry("equal amount", Rationals.ONE),
             Map.entry("an equal weight", Rationals.ONE),
+            Map.entry("equal quantity", Rationals.ONE),
+            Map.entry("equal measure", Rationals.ONE),
+            Map.entry("the same measure", Rationals.ONE),
+            Map.entry("same measure", Rationals.ONE),
+            Map.entry("same weight again", Rationals.ONE),
+            Map.entry("same amount again", Rationals.ONE),
+            Map.entry("same quantity again", Rationals.ONE),
+            Map.entry("the same weight again", Rationals.ONE),
+            Map.entry("the same amount again", Rationals.ONE),
+            Map.entry("the same quantity again", Rationals.ONE),
             Map.entry("equal to that", Rationals.ONE),
             Map.entry("as much", Rationals.ONE),
             Map.entry("twice that", Rationals.of(2)),
@@ -46,6 +56,13 @@ final class PointerGrammar {
             Map.entry("double the weight", Rationals.of(2)),
             Map.entry("twice the amount", Rationals.of(2)),
             Map.entry("twice the weight", Rationals.of(2)),
+            Map.entry("double that amount", Rationals.of(2)),
+            Map.entry("double that quantity", Rationals.of(2)),
+            Map.entry("twice that amount", Rationals.of(2)),
+            Map.entry("half that amount", HALF),
+            Map.entry("half that quantity", HALF),
+            Map.entry("double the quantity", Rationals.of(2)),
+            Map.entry("half the quantity", HALF),
             Map.entry("three times that", Rationals.of(3)),
             Map.entry("three times as much", Rationals.of(3)),
             Map.entry("three times the weight", Rationals.of(3)),
@@ -60,11 +77,18 @@ final class PointerGrammar {
             Map.entry("half the weight", HALF));
 
     private static final Set<String> FIRST_WORDS = Stream.concat(
-                    PHRASES.keySet().stream().map(phrase -> phrase.split(" ")[0]), Stream.of("whatever", "what"))
+                    PHRASES.keySet().stream().map(phrase -> phrase.substring(0, phrase.indexOf(' '))),
+                    Stream.of("whatever", "what", "likewise", "ditto"))
             .collect(Collectors.toUnmodifiableSet());
 
+    private static final Set<String> LIKEWISE = Set.of("likewise", "ditto");
+    private static final int NAME_LENGTH = 5;
     private static final int LONGEST = 4;
     static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
+
+    /** Behind these the other ingredient may be named at once: "as much sugar", "same quantity warm water". */
+    private static final Set<String> MEASURES = Set.of("much", "amount", "quantity", "weight", "measure", "again");
+
     private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
     private static final Set<String> SKIPPED =
@@ -94,7 +118,21 @@ final class PointerGrammar {
                 return found.base().isEmpty() && isOwned(start + length - 1) ? Optional.empty() : Optional.of(found);
             }
         }
-        return asTheyWeigh(start);
+        return likewise(start).or(() -> asTheyWeigh(start));
+    }
+
+    /** "brown sugar likewise", "sugar the same", right behind the name. */
+    private Optional<Pointer> likewise(int start) {
+        int end = LIKEWISE.contains(heard.words.text(start)) ? start + 1 : start + 2;
+        boolean same = end == start + 1 || heard.words.normal(start, end).equals("the same");
+        boolean named = heard.namesIn(start - NAME_LENGTH, start).stream()
+                .anyMatch(name -> name.inRecipe() && name.end() == start && !heard.isPassing(name));
+        boolean alone = end == start + 1
+                || heard.words.border(end)
+                || heard.words.text(end).equals("and");
+        return same && named && alone && !heard.words.wall(start)
+                ? Optional.of(new Pointer(start, end, Rationals.ONE, Optional.empty(), Optional.empty(), false))
+                : Optional.empty();
     }
 
     /** Whose it is makes no difference: "the same as your flour". */
@@ -145,7 +183,7 @@ final class PointerGrammar {
         int of = heard.words.text(end - 1).equals("of") ? end - 1 : end;
         Optional<NameHit> target = TO_TARGET.contains(heard.words.text(of))
                 ? nameAt(of + 1, 3)
-                : heard.words.text(end - 1).equals("much") ? nameAt(end, 1) : Optional.empty();
+                : MEASURES.contains(heard.words.text(end - 1)) ? nameAt(end, 1) : Optional.empty();
         int after = target.map(NameHit::end).orElse(end);
         Optional<NameHit> base = heard.words.text(after).equals("as") ? nameAt(after + 1, 3) : Optional.empty();
         return new Pointer(start, base.map(NameHit::end).orElse(after), factor, base, target, false);

@@ -5,6 +5,7 @@ import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
@@ -16,8 +17,8 @@ final class Restatements {
     private static final int OTHER_WORDS = 6;
     private static final int NARROWED_REACH = 10;
     private static final Set<String> POINTERS = Set.of("that", "which");
-    private static final Set<String> EQUATING =
-            Words.set("which is that so about or roughly equals comes to works out at it about a be in around and");
+    private static final Set<String> EQUATING = Words.set(
+            "which is that so call about or roughly equals comes to works out at it about a be in around and");
 
     private final Hearing heard;
 
@@ -41,12 +42,22 @@ final class Restatements {
     }
 
     private boolean isEquated(Further amount) {
-        for (int at = amount.last().end(); at < amount.start(); at++) {
+        for (int at = afterThing(amount.last()); at < amount.start(); at++) {
             if (!EQUATING.contains(heard.words.text(at))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** "six tablespoons of sugar, or ninety grams": behind the name of what is measured. */
+    private int afterThing(Mention last) {
+        int at = heard.words.text(last.end()).equals("of") ? last.end() + 1 : last.end();
+        return heard.namesIn(at, at + 1).stream()
+                .filter(name -> name.lines().contains(last.line()))
+                .mapToInt(NameHit::end)
+                .findFirst()
+                .orElse(last.end());
     }
 
     /** "fifty grams is a whole cube, we take the half of it and that is twenty five": the rest is not used. */

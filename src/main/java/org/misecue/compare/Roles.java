@@ -16,7 +16,9 @@ final class Roles {
         Restarts restarts = new Restarts(heard);
         Restatements restatements = new Restatements(heard);
         LateRepairs late = new LateRepairs(heard);
+        Products products = new Products(heard);
         this.rules = List.of(
+                new Rule(Role.CORRECTS, amount -> products.isOne(amount.said(), amount.last())),
                 new Rule(Role.CORRECTS, additions::totals),
                 new Rule(
                         Role.CORRECTS,

@@ -9,6 +9,7 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.recipe.Setting;
 import org.misecue.spoken.Aside;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -33,6 +34,7 @@ final class YieldMatch {
             Words.set("bit slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
                     + "cracker pie teacake finger wedge helping muffin pastry ball folk guest person brownie");
     private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "split", "shape");
+    private static final Set<String> FEEDING = Set.of("feed", "feeds", "serve", "serves", "do", "does");
     private static final int ASKED_BEFORE = 25;
     private static final int CUT_REACH = 6;
     private static final int MADE_REACH = 4;
@@ -40,6 +42,7 @@ final class YieldMatch {
     private static final int TOLD_BEHIND = 7;
     private static final int STORY_REACH = 6;
     private static final int NAMED_REACH = 10;
+    private static final int COUNTED_REACH = 20;
     /** "sixteen nice big bits". */
     private static final int NOUN_REACH = 3;
 
@@ -58,7 +61,7 @@ final class YieldMatch {
             return Optional.empty();
         }
         boolean own = isNamed(said, Words.content(yield.what()));
-        boolean piece = own || isNamed(said, PIECES);
+        boolean piece = own || (isNamed(said, PIECES) && !isOfCounted(said));
         boolean made = heard.phrases.within(Kind.MAKES, said.start() - MADE_REACH, said.start());
         boolean cut = isCutInto(said.start());
         boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
@@ -117,7 +120,27 @@ final class YieldMatch {
     /** The number counts an ingredient or some other thing. */
     private boolean isOfOther(SpokenQuantity said) {
         boolean ingredient = heard.namesIn(said.end(), said.end() + 2).stream().anyMatch(name -> name.inRecipe());
-        return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES));
+        return ingredient || (said.isAside(Aside.Kind.COUNT) && !isNamed(said, PIECES) && !isFed(said));
+    }
+
+    /** "the bacon … so that's twelve slices", where the list has twelve slices of bacon. */
+    private boolean isOfCounted(SpokenQuantity said) {
+        String noun = Words.singular(heard.words.text(said.end()));
+        return heard.on(Mechanism.FOR_EVERY)
+                && heard.namesIn(said.start() - COUNTED_REACH, said.start()).stream()
+                        .flatMap(name -> name.lines().stream())
+                        .map(heard.lines::get)
+                        .filter(line -> line.quantity()
+                                .filter(written -> written.unit() == Unit.EACH)
+                                .isPresent())
+                        .anyMatch(line -> Words.content(line.ingredient()).stream()
+                                .anyMatch(word -> Words.singular(word).equals(noun)));
+    }
+
+    /** "that'll feed six of you". */
+    private boolean isFed(SpokenQuantity said) {
+        return FEEDING.contains(heard.words.text(said.start() - 1))
+                && heard.words.text(said.end()).equals("of");
     }
 
     /** "now the eggs, large ones, there are four of them": these are what was named, not what comes of it all. */

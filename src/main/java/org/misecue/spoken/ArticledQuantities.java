@@ -10,6 +10,8 @@ final class ArticledQuantities {
 
     private static final Set<String> BEFORE_OTHER = Set.of("the", "that", "this");
     private static final Set<String> BEHIND_THE = Set.of("whole", "other");
+    private static final Set<String> OWNERS = Set.of("the", "your", "my");
+    private static final Set<String> LARGE_UNITS = Set.of("kilo", "litre", "liter", "pound", "pint");
     private static final Set<String> CONTAINED = Set.of("in", "into", "from");
 
     /** "a tablespoon and then another, so that's two". */
@@ -43,7 +45,16 @@ final class ArticledQuantities {
 
     private boolean isArticle(int start) {
         return BetweenWords.isArticle(words.text(start))
+                || isTheKilo(start)
                 || (BEFORE_OTHER.contains(words.text(start)) && BEHIND_THE.contains(words.text(start + 1)));
+    }
+
+    /** "so that's the kilo": one of a large unit, told as what something comes to. */
+    private boolean isTheKilo(int start) {
+        return OWNERS.contains(words.text(start))
+                && LARGE_UNITS.contains(words.text(start + 1))
+                && words.text(start - 1).equals("is")
+                && words.text(start - 2).equals("that");
     }
 
     /** "in a cup", "from a jar": where something is, not how much of it; "stir in a cup of milk" is an amount. */

@@ -16,7 +16,7 @@ final class Asides {
                 words,
                 prices,
                 new CountedThings(words, Places.ofNames(names)),
-                new Labels(words, phrases),
+                new Labels(words, phrases, Places.ofNames(names)),
                 new Bygones(words, phrases),
                 new OtherStories(words, phrases, names),
                 new Levels(words, Places.ofNames(names)));

@@ -8,7 +8,7 @@ final class BetweenWords {
     private static final Set<String> ARTICLES = Set.of("a", "an", "another", "one", "1");
     private static final Set<String> SIZES = Words.set(
             "level other heaped heaping rounded scant generous good big small large little full whole flat more "
-                    + "extra single tiny fat decent proper nice other us american metric standard imperial");
+                    + "extra single tiny fat decent proper nice other us american australian aussie metric standard imperial");
     private static final Set<String> ODD = Set.of("odd", "something", "ish");
     private static final int MOST_SIZES = 3;
 

@@ -16,7 +16,7 @@ final class Bygones implements Asides.AsideRule {
             Words.set("was were went fell dropped threw lost tipped poured throw thrown");
     private static final Set<String> THROWN = Set.of("throw", "threw", "thrown");
     private static final Set<String> POINTERS = Set.of("that", "it", "there", "i", "we");
-    private static final Set<String> PAST = Words.set("was were came needed had made used took");
+    private static final Set<String> PAST = Words.set("was were came needed had made used took did");
     private static final Set<String> LOOSE = Set.of("to", "over", "about", "nearly", "like");
     private static final Set<String> SPEAKER = Set.of("i", "we");
     private static final Set<String> THESE = Words.set("this that it these those them one two for");
@@ -102,7 +102,13 @@ final class Bygones implements Asides.AsideRule {
                 && (BAKED.contains(words.text(at + 2)) || (did && THESE.contains(words.text(at + 3))));
         boolean led = Set.of("for", "at").contains(words.text(at))
                 && (OCCASIONS.contains(words.text(at + 2)) || OCCASIONS.contains(words.text(at + 3)));
-        return done || (led && isDoneWithin(at, until));
+        return done || (led && (isDoneWithin(at, until) || isDoneAtOnce(at, until)));
+    }
+
+    /** "for the wedding we did", not "for the party on Sunday, and I needed". */
+    private boolean isDoneAtOnce(int at, int until) {
+        boolean twoWords = OCCASIONS.contains(words.text(at + 3));
+        return until == (twoWords ? at + 4 : at + 3) && SPEAKER.contains(words.text(until));
     }
 
     private boolean isDoneWithin(int from, int to) {

@@ -26,18 +26,20 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
+    private static final Set<String> INTO = Set.of("in", "into", "on", "onto", "straight");
+
     private record Label(Aside.Kind kind, Function<SpokenQuantity, String> reason, Predicate<SpokenQuantity> fits) {}
 
     private final WordStream words;
     private final Phrases phrases;
     private final List<Label> labels;
 
-    Labels(WordStream words, Phrases phrases) {
+    Labels(WordStream words, Phrases phrases, Places<NameHit> names) {
         this.words = words;
         this.phrases = phrases;
         PackSizes packs = new PackSizes(words, phrases);
         Reckoning reckoning = new Reckoning(words);
-        Portions portions = new Portions(words, phrases);
+        Portions portions = new Portions(words, phrases, names);
         Ages ages = new Ages(words);
         this.labels = List.of(
                 any(Aside.Kind.PACK_SIZE, "the size of a pack", packs::isBeforePack),
@@ -50,6 +52,8 @@ final class Labels implements Asides.AsideRule {
                 any(Aside.Kind.NAMED, "millimetres", this::isMillimetres),
                 any(Aside.Kind.CAPACITY, "the most that something takes", this::isAtMost),
                 any(Aside.Kind.PORTION, "what is not used", this::isNotUsed),
+                any(Aside.Kind.PORTION, "for working with it, not in it", portions::isForTheBoard),
+                bare(Aside.Kind.TIME, "a time of day", this::isClock),
                 any(Aside.Kind.PACK_SIZE, "the size of a pack", packs::isToldOfPack),
                 bare(Aside.Kind.NAMED, "how far something goes", this::isCountedTo),
                 bare(Aside.Kind.COUNT, said -> "a count of " + words.text(said.end()), this::isTimes),
@@ -112,13 +116,21 @@ final class Labels implements Asides.AsideRule {
         return phrases.endAt(Kind.NOT_USED, said.end()).isPresent();
     }
 
+    /** "twenty past ten". */
+    private boolean isClock(SpokenQuantity said) {
+        return words.text(said.end()).equals("past")
+                && !words.wall(said.end())
+                && new NumberGrammar(words).at(said.end() + 1).isPresent();
+    }
+
     /** "count to sixty", "got to forty". */
     private boolean isCountedTo(SpokenQuantity said) {
         return words.text(said.start() - 1).equals("to") && COUNTS.contains(words.text(said.start() - 2));
     }
 
     private boolean isTimes(SpokenQuantity said) {
-        return TIMES.contains(words.text(said.end()));
+        boolean goesIn = words.text(said.end()).equals("goes") && INTO.contains(words.text(said.end() + 1));
+        return TIMES.contains(words.text(said.end())) && !goesIn;
     }
 
     /** "two coffees", "a cup of strong tea". */

@@ -2,10 +2,15 @@ package org.misecue.spoken;
 
 import java.util.Optional;
 import org.misecue.quantity.Amount;
+import org.misecue.quantity.Rationals;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import tech.units.indriya.function.RationalNumber;
 
 /** What takes the place of a unit: units told in another one, packs, and spoons of no stated size. */
 final class LooseUnits {
+
+    /** So many packs are not counted but a size. */
+    static final RationalNumber MANY_PACKS = Rationals.of(40);
 
     private LooseUnits() {}
 
@@ -19,10 +24,21 @@ final class LooseUnits {
             return derived;
         }
         if (QuantityWords.isPacking(word)) {
-            return Optional.of(SpokenQuantity.of(start, at + 1, amount, Manner.PACKED));
+            return Optional.of(
+                    isSize(words, amount)
+                            ? SpokenQuantity.of(start, at, amount, Manner.BARE)
+                            : SpokenQuantity.of(start, at + 1, amount, Manner.PACKED));
         }
         return UnitWords.isSpoon(word)
                 ? Optional.of(SpokenQuantity.of(start, at + 1, amount, Manner.SPOONS))
                 : Optional.empty();
+    }
+
+    /** "a three thirty carton": nobody counts so many. */
+    private static boolean isSize(WordStream words, Amount amount) {
+        return words.on(Mechanism.TAKEN_FROM)
+                && amount.least()
+                        .filter(value -> value.compareTo(MANY_PACKS) >= 0)
+                        .isPresent();
     }
 }

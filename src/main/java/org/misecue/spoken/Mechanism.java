@@ -7,6 +7,8 @@ package org.misecue.spoken;
 public enum Mechanism {
     /** An amount that the speaker hedges ("about", "ish", "just under") is only an approximate one. */
     HEDGES,
+    /** "a whisker under two hundred", "a cup, it might be a hair over". */
+    SHADES,
     /** Numbers that measure nothing here (prices, ages, other people's amounts, alternatives) are put away. */
     ASIDES,
     /** A word that sounds like one of the recipe's is taken for it, as recognisers write "flower". */
@@ -25,12 +27,22 @@ public enum Mechanism {
     RESTART,
     /** "another", "more", "the last": an amount in parts is added up. */
     PARTS,
+    /** "thirty grams … and twenty more" when the name is long gone. */
+    GOES_ON,
+    /** "first forty, and the remaining water, twenty": the last part of an amount. */
+    REMAINDERS,
     /** A share or percentage of what was said is an amount where it goes to something else. */
     SHARES,
     /** The size of a pack is an amount where all of it goes in. */
     PACKS,
+    /** "a block of two fifty, I cut off one eighty": what a thing is taken from is no amount of it. */
+    TAKEN_FROM,
+    /** Packs or pieces of one size, told with what they come to: "two fifty each, so that's half a kilo". */
+    PRODUCTS,
     /** Names in passing ("like the butter") are not what is being measured. */
     PASSING_NAMES,
+    /** "or it will be butter": what something would become is named in passing. */
+    OUTCOMES,
     /** The part of the recipe that the speaker names tells equal names apart. */
     COMPONENTS_NAMED,
     /** A bare number goes on with the unit said before it: "one teaspoon now and another two". */
@@ -55,12 +67,18 @@ public enum Mechanism {
     COUNTED_UP,
     /** "that's twenty altogether" is the sum of what was said before, or of several ingredients. */
     TOTALS,
+    /** A tablespoon is one of 20 ml only where the speaker or the recipe tells that it is. */
+    NATIONAL_SPOONS,
     /** "a heaped tablespoon, which is twenty five grams": one amount in two measures. */
     OTHER_WORDS,
     /** "five or six, let's say six": one of the range takes its place. */
     NARROWED_RANGES,
     /** "it's supposed to be three" stands until somebody does otherwise. */
     PRESCRIBED,
+    /** "a hundred and ten on the sheet, but I only give it ninety": what the hand does counts. */
+    SHEET_AND_HAND,
+    /** "was it two hundred? – one eighty": what is asked stands only until it is answered. */
+    QUESTIONS,
     /** "sugar, the dark one": lines of one name are told apart by their own words. */
     DESCRIPTIONS,
     /** Money is no weight: "two pound fifty". */
@@ -69,6 +87,8 @@ public enum Mechanism {
     COUNTED_THINGS,
     /** Numbers that say which, how old, how big a pack, how much at a time. */
     LABELS,
+    /** "a slice for every muffin": what each piece gets is no amount. */
+    FOR_EVERY,
     /** Amounts of bakes gone by that are told past the end of a clause, and wasted ones. */
     BYGONES,
     /** All that is told of others, of other times and of what could be: the four below. */
@@ -115,6 +135,8 @@ public enum Mechanism {
     PERCENTAGES,
     /** Packs, or things of one weight, that are counted: "two tubs of two eighty", "a hundred grams each and both go in". */
     COUNTED_PACKS,
+    /** An amount told long after its name is of it where nothing else was spoken of between. */
+    STILL_THE_TOPIC,
     /** "two hundred and twenty of it": a pronoun means what was measured last. */
     PRONOUNS,
     /** Counted things that are weighed on camera keep their count. */

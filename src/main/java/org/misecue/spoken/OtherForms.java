@@ -12,10 +12,14 @@ final class OtherForms {
     /** Forms of one flavouring that stand in for each other. */
     private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");
 
+    /** "cardamom powder" is ground cardamom. */
+    private static final Set<String> GROUND = Set.of("ground", "powdered");
+
     private OtherForms() {}
 
     /** Whether the word that follows a name of the lines makes it the name of something else. */
     static boolean isOne(String next, Set<Integer> lines, RecipeNames recipe) {
-        return FORMS.contains(next) && !(FLAVOURINGS.contains(next) && recipe.haveAny(lines, FLAVOURINGS));
+        boolean ground = next.equals("powder") && recipe.haveAny(lines, GROUND);
+        return !ground && FORMS.contains(next) && !(FLAVOURINGS.contains(next) && recipe.haveAny(lines, FLAVOURINGS));
     }
 }

@@ -9,7 +9,7 @@ import org.misecue.spoken.Phrases.Kind;
 final class OtherPeople implements Asides.AsideRule {
 
     private static final Set<String> DOING = Words.set(
-            "puts put does did do makes made uses used adds added has had takes took likes liked swore swears always "
+            "puts put does did do call makes made uses used adds added has had takes took likes liked swore swears always "
                     + "reckons say says said tell wrote cuts gives calls bakes baked eats ate");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");

@@ -57,6 +57,11 @@ final class OtherTimes implements Asides.AsideRule {
             if (joint && (at > end || SUBJECTS.contains(words.text(at + 1)))) {
                 return false;
             }
+            if (at > end
+                    && !words.text(at).equals("one")
+                    && new NumberGrammar(words).at(at).isPresent()) {
+                return false;
+            }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
             if (told.isPresent()) {
                 return !isExcuse(at) && !SUBJECTS.contains(words.text(told.getAsInt()));

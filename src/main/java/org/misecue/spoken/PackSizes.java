@@ -23,7 +23,7 @@ final class PackSizes {
 
     /** "a four hundred gram tin". */
     boolean isBeforePack(SpokenQuantity said) {
-        return weighs(said) && QuantityWords.isPacking(words, said.end());
+        return (weighs(said) || isBareSize(said)) && QuantityWords.isPacking(words, said.end());
     }
 
     /** "three hundred and seventy is the jar". */
@@ -48,7 +48,7 @@ final class PackSizes {
 
     /** "ten grams in a packet". */
     private boolean isInPack(SpokenQuantity said) {
-        return weighs(said)
+        return (weighs(said) || isBareSize(said))
                 && words.text(said.end()).equals("in")
                 && EACH.contains(words.text(said.end() + 1))
                 && QuantityWords.isPacking(words.text(said.end() + 2));
@@ -73,6 +73,11 @@ final class PackSizes {
             }
         }
         return false;
+    }
+
+    /** "a three thirty carton", "three hundred in the jar": nobody counts so many packs. */
+    private boolean isBareSize(SpokenQuantity said) {
+        return said.manner() == Manner.BARE && said.isAtLeast(LooseUnits.MANY_PACKS) && words.on(Mechanism.TAKEN_FROM);
     }
 
     private static boolean weighs(SpokenQuantity said) {

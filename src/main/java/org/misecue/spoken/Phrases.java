@@ -90,6 +90,16 @@ public final class Phrases {
         STOCK,
         SCALES_READ,
         WASTED,
+        ON_THE_SHEET,
+        BY_HAND,
+        IT_GETS,
+        FOR_THE_BOARD,
+        SEASON,
+        LARGE_SPOON,
+        REMAINDER,
+        HOLDS_BACK,
+        FIRST_PORTION,
+        OTHERS_MEASURE,
         FILLER
     }
 

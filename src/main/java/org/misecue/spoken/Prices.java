@@ -3,13 +3,15 @@ package org.misecue.spoken;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.SpokenQuantity.Manner;
 
 /** "two pound fifty", "£2.50", "a dollar ninety", "five pounds for the lot": money where nothing is weighed. */
 final class Prices implements Asides.AsideRule {
 
-    private static final Set<String> MONEY =
-            Words.set("quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner");
+    private static final Set<String> MONEY = Words.set(
+            "quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner naira shillings francs");
 
+    private static final Set<String> PER = Set.of("for", "the", "per");
     private static final Set<String> SHOPS = Words.set("shop shops market supermarket store sale village bakery");
 
     private final WordStream words;
@@ -25,7 +27,7 @@ final class Prices implements Asides.AsideRule {
 
     @Override
     public Optional<Aside> of(SpokenQuantity said) {
-        return isMoney(said) ? Optional.of(Aside.of(Aside.Kind.PRICE, "a price")) : Optional.empty();
+        return isMoney(said) || isPriced(said) ? Optional.of(Aside.of(Aside.Kind.PRICE, "a price")) : Optional.empty();
     }
 
     private boolean isMoney(SpokenQuantity said) {
@@ -43,6 +45,15 @@ final class Prices implements Asides.AsideRule {
         }
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
         return pounds && (isPence(next) || inShop(said.end()) || next.equals("for") || next.equals("each"));
+    }
+
+    /** "twelve euro for a gram", "fifty rupees the kilo": what the money buys. */
+    private boolean isPriced(SpokenQuantity said) {
+        int at = said.start() - 1;
+        if (PER.contains(words.text(at))) {
+            at--;
+        }
+        return said.manner() == Manner.MEASURED && MONEY.contains(words.text(at));
     }
 
     /** "two pounds in a charity shop". */

@@ -18,6 +18,7 @@ final class QuantityGrammar {
     private final ArticledQuantities articled;
     private final NumberedQuantities numbered;
     private final UnitRanges ranges;
+    private final SpokenOrdinals ordinals;
 
     QuantityGrammar(WordStream words) {
         BetweenWords between = new BetweenWords(words);
@@ -27,12 +28,14 @@ final class QuantityGrammar {
         this.articled = new ArticledQuantities(words, between, tails);
         this.numbered = new NumberedQuantities(words, numbers, between, tails);
         this.ranges = new UnitRanges(words);
+        this.ordinals = new SpokenOrdinals(words);
     }
 
     /** The quantity that begins at the index, if one does. */
     Optional<SpokenQuantity> at(int start) {
         return gasMark(start)
                 .or(() -> belowZero(start))
+                .or(() -> ordinals.at(start))
                 .or(() -> counted(start))
                 .or(() -> unitAlone(start))
                 .map(low -> ranges.from(low, this::counted));

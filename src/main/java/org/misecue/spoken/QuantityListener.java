@@ -18,10 +18,12 @@ public final class QuantityListener {
     private static final int LONGEST_HEDGE = 4;
     private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
 
+    private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our", "that", "this");
     private static final Set<String> BEFORE_PRONOUN =
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
+    private static final Set<String> SPOILT = Words.set("cracked broken gone off bad rotten missing mine empty burnt");
     private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
 
     private static final Set<String> BEFORE_COUNT =
@@ -36,6 +38,7 @@ public final class QuantityListener {
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
+    private final Shades shades;
     private final Places<NameHit> names;
 
     /** For a stream whose names nobody has looked for. */
@@ -54,6 +57,7 @@ public final class QuantityListener {
         this.counted = Set.copyOf(counted);
         this.grammar = new QuantityGrammar(words);
         this.phrases = new Phrases(words);
+        this.shades = new Shades(words);
         this.asides = new Asides(words, phrases, names);
     }
 
@@ -133,7 +137,8 @@ public final class QuantityListener {
 
     private static boolean isOneMore(SpokenQuantity last, RationalNumber value) {
         return last.manner() == SpokenQuantity.Manner.BARE
-                && last.amount().least().equals(Optional.of(value.subtract(Rationals.ONE)));
+                && (last.amount().least().equals(Optional.of(value.subtract(Rationals.ONE)))
+                        || (last.isAside(Aside.Kind.COUNT) && last.isBelow(value)));
     }
 
     /** "six and nine": the second age of a list is one too. */
@@ -164,7 +169,12 @@ public final class QuantityListener {
         }
         String before = words.text(said.start() - 1);
         String next = words.text(said.end());
-        if (next.equals("by") || next.equals("at") || next.equals("side") || isPointedAt(before, said.start())) {
+        boolean spoilt = next.equals("is") && SPOILT.contains(words.text(said.end() + 1));
+        if (spoilt
+                || next.equals("by")
+                || next.equals("at")
+                || next.equals("side")
+                || isPointedAt(before, said.start())) {
             return true;
         }
         boolean goesOn = before.equals("and") && next.equals("of") && named(said.end() + 1);
@@ -195,7 +205,8 @@ public final class QuantityListener {
 
     private boolean isHedgedBehind(int at) {
         OptionalInt end = phrases.endAt(Kind.HEDGE_AFTER, at);
-        return end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+        boolean plain = end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+        return plain || (words.on(Mechanism.SHADES) && shades.behind(at));
     }
 
     /** Behind what is measured: "thirty grams of them, give or take". */
@@ -204,7 +215,8 @@ public final class QuantityListener {
         if (at > end && POINTING.contains(words.text(at))) {
             return at + 1;
         }
-        return names.at(at).map(NameHit::end).orElse(end);
+        int thing = DETERMINERS.contains(words.text(at)) ? at + 1 : at;
+        return names.at(thing).map(NameHit::end).orElse(end);
     }
 
     /** "thirty odd grams", "a heaped teaspoon": a word inside the amount that makes it a loose one. */
@@ -232,6 +244,10 @@ public final class QuantityListener {
     private SpokenQuantity hedged(SpokenQuantity said) {
         if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())) {
             return said.with(new Amount.Approximate(said.amount(), hedgeBefore(said.start())));
+        }
+        OptionalInt shade = words.on(Mechanism.SHADES) ? shades.before(said.start()) : OptionalInt.empty();
+        if (shade.isPresent()) {
+            return said.with(new Amount.Approximate(said.amount(), words.normal(shade.getAsInt(), said.start())));
         }
         Optional<String> loose = looseWord(said);
         if (loose.isPresent()) {

@@ -1,6 +1,7 @@
 package org.misecue.spoken;
 
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.misecue.quantity.Dimension;
 
@@ -17,6 +18,8 @@ final class SmallNumbers {
 
     /** A value and the index after its last word. */
     record Small(long value, int end, Size size) {}
+
+    private static final Set<String> ZEROES = Set.of("zero", "nought");
 
     private final WordStream words;
 
@@ -38,11 +41,16 @@ final class SmallNumbers {
         if (ten == null) {
             return Optional.empty();
         }
-        Integer after = NumberWords.UNITS.get(words.text(at + 1));
+        Integer after = isReadOut(at + 1) ? null : NumberWords.UNITS.get(words.text(at + 1));
         return Optional.of(
                 after == null
                         ? new Small(ten, at + 1, Size.ROUND_TEN)
                         : new Small(ten + after, at + 2, Size.TEN_AND_UNIT));
+    }
+
+    /** "sixty, six zero": the number again, figure by figure. */
+    private boolean isReadOut(int at) {
+        return words.on(Mechanism.HUNDREDS_LEFT_OUT) && ZEROES.contains(words.text(at + 1));
     }
 
     /** "tree hundred": a digit may be misheard. */

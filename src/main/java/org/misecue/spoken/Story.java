@@ -22,6 +22,7 @@ final class Story {
     private static final Set<String> DO_SO = Words.set("take use do put go you then just add try that's it's");
     private static final Set<String> OPENING = Set.of("now", "next", "then", "right", "okay");
     private static final Set<String> FIRST_PERSON = Set.of("i", "i'm", "i've", "we", "we're", "we've");
+    private static final Set<String> SPEAKER = Set.of("i", "i'm", "i've", "i'll");
     private static final Set<String> HERE = Set.of("it", "that", "there");
     private static final Set<String> SUBORDINATE =
             Set.of("if", "that", "what", "when", "as", "like", "because", "which");
@@ -52,17 +53,27 @@ final class Story {
 
     /** Where the clause begins that ends before the index. */
     int clauseStart(int index) {
+        if (words.wall(index)) {
+            return index;
+        }
         int at = index - 1;
-        int over = lastToldEnd > 0 && index - lastToldEnd > NEXT_AT_ONCE ? lastToldEnd : 0;
+        int over = lastToldEnd > 0 && (index - lastToldEnd > NEXT_AT_ONCE || isMine(index)) ? lastToldEnd : 0;
         while (at > over
                 && index - at < CLAUSE
                 && !words.border(at)
                 && !newTopics.contains(at)
                 && !isTurn(words.text(at))
-                && !isBackHere(at)) {
+                && !isBackHere(at)
+                && !isNowMine(at)
+                && !isDismissed(at)) {
             at--;
         }
         return Math.max(0, at);
+    }
+
+    /** "on the packet they tell you two hundred, I put one twenty". */
+    private boolean isMine(int index) {
+        return words.saysAny(SPEAKER, lastToldEnd, index);
     }
 
     /** "my mother used whatever there was and it's eighty five grams", "… and I put two": the story is over. */
@@ -70,6 +81,16 @@ final class Story {
         boolean here = FIRST_PERSON.contains(words.text(at + 1))
                 || (HERE.contains(words.text(at + 1)) && words.text(at + 2).equals("is"));
         return words.text(at).equals("and") && here;
+    }
+
+    /** "… it used to be, now I put three". */
+    private boolean isNowMine(int at) {
+        return words.text(at).equals("now") && SPEAKER.contains(words.text(at + 1));
+    }
+
+    /** "don't mind her": what she does is over. */
+    private boolean isDismissed(int at) {
+        return words.text(at).equals("mind") && Set.of("don't", "never").contains(words.text(at - 1));
     }
 
     /** Where a condition may begin that governs the index; a "so" goes on with it. */

@@ -2,6 +2,9 @@ package org.misecue.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -33,7 +36,18 @@ class CertaintyTest {
             boolean correctedLate,
             int percent,
             boolean low) {
-        Confidence confidence = Certainty.of(new Grounds(score, assumedUnit, hedged, contradicted, correctedLate));
+        Set<Doubt> doubts = EnumSet.noneOf(Doubt.class);
+        Map.of(
+                        Doubt.ASSUMED_UNIT, assumedUnit,
+                        Doubt.HEDGED, hedged,
+                        Doubt.CONTRADICTED, contradicted,
+                        Doubt.CORRECTED_LATE, correctedLate)
+                .forEach((doubt, there) -> {
+                    if (there) {
+                        doubts.add(doubt);
+                    }
+                });
+        Confidence confidence = Certainty.of(new Grounds(score, doubts));
         assertThat(confidence.percent()).isEqualTo(percent);
         assertThat(confidence.isLow()).isEqualTo(low);
     }

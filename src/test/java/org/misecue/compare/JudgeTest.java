@@ -39,7 +39,7 @@ class JudgeTest {
         2–3 tbsp,    3 tbsp,      agrees,      lemon juice
         2–3 tbsp,    4 tbsp,      differs,     lemon juice
         2 tbsp,      2–3 tbsp,    approximate, lemon juice
-        20 ml,       1 tbsp,      agrees,      milk
+        20 ml,       1 tbsp,      differs,     milk
         3 eggs,      3 eggs,      agrees,      eggs
         3 eggs,      4 eggs,      differs,     eggs
         """)

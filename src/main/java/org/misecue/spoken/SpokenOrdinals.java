@@ -1,0 +1,61 @@
+package org.misecue.spoken;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Amount;
+import org.misecue.quantity.Dimension;
+
+/**
+ * Cups and spoons that are counted by ordinals while they go in: "there's your first cup … and your second cup" is two of
+ * them. A second that no first goes before counts nothing.
+ */
+public final class SpokenOrdinals {
+
+    private static final Map<String, Integer> VALUES = Map.ofEntries(
+            entry("second", 2), entry("third", 3), entry("fourth", 4), entry("fifth", 5), entry("sixth", 6));
+    private static final Set<String> FIRST = Set.of("first", "one", "1", "a");
+    private static final Set<String> OWNERS = Words.set("the your my our a and that this");
+    private static final int FIRST_REACH = 40;
+
+    private final WordStream words;
+
+    SpokenOrdinals(WordStream words) {
+        this.words = words;
+    }
+
+    /** Whether a word is an ordinal that may count what goes in. */
+    public static boolean isOne(String word) {
+        return VALUES.containsKey(word);
+    }
+
+    /** "your second cup" where it begins at the index. */
+    Optional<SpokenQuantity> at(int start) {
+        String ordinal = words.text(start + 1);
+        if (!VALUES.containsKey(ordinal) || !OWNERS.contains(words.text(start)) || !words.on(Mechanism.COUNTED_UP)) {
+            return Optional.empty();
+        }
+        return UnitWords.at(words, start + 2)
+                .filter(unit -> unit.unit().dimension() == Dimension.VOLUME)
+                .filter(unit -> isBegun(start, unit.unit().name(), VALUES.getOrDefault(ordinal, 0)))
+                .map(unit -> SpokenQuantity.measured(
+                        start, unit.end(), Amount.of(VALUES.getOrDefault(ordinal, 0)), unit.unit()));
+    }
+
+    /** Whether the one before it, or the first, was counted with the same unit. */
+    private boolean isBegun(int start, String unit, int value) {
+        for (int at = start - 1; at > start - FIRST_REACH; at--) {
+            String word = words.text(at);
+            boolean before = VALUES.getOrDefault(word, 0) == value - 1 || (value == 2 && FIRST.contains(word));
+            if (before
+                    && UnitWords.at(words, at + 1)
+                            .filter(heard -> heard.unit().name().equals(unit))
+                            .isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
