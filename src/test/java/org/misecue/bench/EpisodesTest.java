@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.misecue.spoken.Mechanism;
 
 /**
@@ -21,7 +22,8 @@ import org.misecue.spoken.Mechanism;
  *       white-chocolate-blondies, oat-honey-loaf, sour-cream-coffee-cake); the rows of the others were not.
  *   <li>{@code later-speakers}, ten: 0.859 and 0.931, three of 41 that differ reported as agreeing. Five were looked at
  *       afterwards (almond-filled-speculaas, blackberry-apple-plate-tart, coconut-tutti-frutti-buns,
- *       no-bake-lemon-ginger-cheesecake, sweet-potato-ham-biscuits).
+ *       no-bake-lemon-ginger-cheesecake, sweet-potato-ham-biscuits); the others, at last 0.863 and one of 21, showed one thing
+ *       more, a cup and a half of those.
  * </ul>
  */
 class EpisodesTest {
@@ -42,20 +44,20 @@ class EpisodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0.9, 0.9", "new-speakers, 0.93, 0.95", "later-speakers, 0.85, 0.9"})
+    @CsvSource({"episodes, 0.9, 0.9", "new-speakers, 0.93, 0.95", "later-speakers, 0.92, 0.92"})
     void written_quantities_get_their_verdict_as_often_as_before(String speakers, double written, double settings) {
         assertThat(Score.accuracy(score(speakers).written())).isGreaterThanOrEqualTo(written);
         assertThat(Score.accuracy(score(speakers).settings())).isGreaterThanOrEqualTo(settings);
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0", "new-speakers, 0", "later-speakers, 3"})
-    void next_to_nothing_that_differs_is_reported_as_agreeing(String speakers, int most) {
-        assertThat(score(speakers).dangerous()).hasSizeLessThanOrEqualTo(most);
+    @ValueSource(strings = {"episodes", "new-speakers", "later-speakers"})
+    void nothing_that_differs_is_reported_as_agreeing(String speakers) {
+        assertThat(score(speakers).dangerous()).isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0.93", "new-speakers, 0.94", "later-speakers, 0.92"})
+    @CsvSource({"episodes, 0.93", "new-speakers, 0.94", "later-speakers, 0.93"})
     void the_moments_shown_are_mostly_the_deciding_ones(String speakers, double least) {
         assertThat(score(speakers).evidence()).isGreaterThanOrEqualTo(least);
     }
