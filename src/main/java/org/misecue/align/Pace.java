@@ -37,12 +37,16 @@ final class Pace {
     }
 
     /**
-     * What words lose for a step because of where they stand.
+     * What words lose for a step because of where they stand. Where nothing speaks for any, the method has not begun, however
+     * late it is.
      *
      * @param at where the words begin, as a share of the talk
      * @param step from 1; 0 for "before the method"
      */
     double loss(double at, int words, int step) {
+        if (step == 0) {
+            return 0;
+        }
         double away = Math.max(borders[step] - at, at - borders[step + 1]);
         return PER_WORD * words * Math.max(0, away - SLACK);
     }
