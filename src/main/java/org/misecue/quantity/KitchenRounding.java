@@ -85,7 +85,14 @@ public record KitchenRounding(Quantity resolution, Household household) {
     private Rounded round(Quantity exact, RationalNumber piece) {
         Unit unit = measuredIn(exact);
         Quantity measured = unit == exact.unit() ? exact : exact.in(unit, household);
-        return changed(measured, value -> rounded(value, unit, piece));
+        return inLargerUnit(changed(measured, value -> rounded(value, unit, piece)));
+    }
+
+    /** What came out as three teaspoons is a tablespoon, and 32 ounces are two pounds. */
+    private Rounded inLargerUnit(Rounded rounded) {
+        Quantity quantity = rounded.quantity();
+        Unit unit = measuredIn(quantity);
+        return unit == quantity.unit() ? rounded : new Rounded(quantity.in(unit, household), rounded.relativeError());
     }
 
     private static Rounded changed(Quantity exact, UnaryOperator<RationalNumber> change) {

@@ -7,6 +7,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -67,6 +68,17 @@ class QuantityPropertyTest {
         Quantity once = rounding.round(quantity).quantity();
         assertThat(once.amount().least().orElseThrow().signum()).isPositive();
         assertThat(rounding.round(once)).isEqualTo(new KitchenRounding.Rounded(once, Rationals.ZERO));
+    }
+
+    @Example
+    void what_comes_out_as_a_larger_measure_is_told_in_it() {
+        KitchenRounding rounding = KitchenRounding.toTheGram();
+        assertThat(rounding.round(Quantity.of(Rationals.of(149, 50), Unit.TEASPOON))
+                        .quantity())
+                .isEqualTo(Quantity.of(1, Unit.TABLESPOON));
+        assertThat(rounding.round(Quantity.of(Rationals.of(319, 10), Unit.OUNCE))
+                        .quantity())
+                .isEqualTo(Quantity.of(2, Unit.POUND));
     }
 
     @Property(tries = 500)
