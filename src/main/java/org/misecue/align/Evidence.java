@@ -80,12 +80,13 @@ final class Evidence {
         int start = 0;
         double[] support = new double[steps.size() + 1];
         addAll(support, 0);
+        double[] here = new double[support.length];
         for (int at = 1; at < stems.length; at++) {
-            double[] here = new double[support.length];
             if (addAll(here, at) || opening(at) > 0 || takesUp(at)) {
                 moments.add(moment(start, at, support));
                 start = at;
                 support = here;
+                here = new double[support.length];
             }
         }
         moments.add(moment(start, stems.length, support));
@@ -108,7 +109,7 @@ final class Evidence {
         return phrases.endAt(Phrases.Kind.LATE_REPAIR, at).isPresent();
     }
 
-    /** @return whether the word says anything */
+    /** @return whether the word says anything; where it does not, nothing is added */
     private boolean addAll(double[] support, int at) {
         boolean any = addWord(support, at);
         any |= addInAndOut(support, at);

@@ -5,10 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
-import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.recipe.Setting;
 import org.misecue.recipe.Step;
@@ -29,12 +29,12 @@ final class StepAmounts {
 
     private static final double TOLERANCE = 0.02;
 
-    /** An amount that a step has: {@code [least, most]} in the base unit. */
-    private record Written(int step, Dimension dimension, double least, double most) {
+    /** What is written: {@code [least, most]} in the base unit. */
+    private record Written(Dimension dimension, double least, double most) {
 
-        static Optional<Written> of(int step, Quantity quantity) {
+        static Optional<Written> of(Quantity quantity) {
             return quantity.leastInBase(HOUSEHOLD).flatMap(least -> quantity.mostInBase(HOUSEHOLD)
-                    .map(most -> new Written(step, quantity.dimension(), least.doubleValue(), most.doubleValue())));
+                    .map(most -> new Written(quantity.dimension(), least.doubleValue(), most.doubleValue())));
         }
 
         boolean fits(Said said) {
@@ -60,25 +60,30 @@ final class StepAmounts {
         }
     }
 
-    private final List<Written> settings = new ArrayList<>();
-    private final List<Written> amounts = new ArrayList<>();
-    private final List<IngredientLine> lines;
+    private record OfStep(int step, Written written) {}
+
+    private final List<OfStep> settings = new ArrayList<>();
+    private final List<OfStep> amounts = new ArrayList<>();
+    private final List<Optional<Written>> ofLine;
 
     StepAmounts(Recipe recipe, StepLines stepLines) {
-        this.lines = recipe.lines();
+        this.ofLine = recipe.lines().stream()
+                .map(line -> line.quantity().flatMap(Written::of))
+                .toList();
         for (Step step : recipe.steps()) {
-            for (Setting setting : step.settings()) {
-                Written.of(step.number(), setting.quantity()).ifPresent(settings::add);
-                setting.fan().flatMap(fan -> Written.of(step.number(), fan)).ifPresent(settings::add);
-                setting.also().forEach(also -> Written.of(step.number(), also).ifPresent(settings::add));
-            }
-            for (int line : stepLines.of(step.number())) {
-                lines.get(line)
-                        .quantity()
-                        .flatMap(written -> Written.of(step.number(), written))
-                        .ifPresent(amounts::add);
-            }
+            step.settings().stream()
+                    .flatMap(StepAmounts::figures)
+                    .flatMap(figure -> Written.of(figure).stream())
+                    .forEach(written -> settings.add(new OfStep(step.number(), written)));
+            stepLines.of(step.number()).stream()
+                    .flatMap(line -> ofLine.get(line).stream())
+                    .forEach(written -> amounts.add(new OfStep(step.number(), written)));
         }
+    }
+
+    private static Stream<Quantity> figures(Setting setting) {
+        return Stream.of(Stream.of(setting.quantity()), setting.fan().stream(), setting.also().stream())
+                .flatMap(each -> each);
     }
 
     /**
@@ -92,10 +97,10 @@ final class StepAmounts {
                 .orElse(false);
     }
 
-    private static boolean addTo(double[] support, Said said, List<Written> written, double worth) {
+    private static boolean addTo(double[] support, Said said, List<OfStep> written, double worth) {
         Set<Integer> steps = new HashSet<>();
-        for (Written one : written) {
-            if (one.fits(said)) {
+        for (OfStep one : written) {
+            if (one.written().fits(said)) {
                 steps.add(one.step());
             }
         }
@@ -105,8 +110,8 @@ final class StepAmounts {
 
     /** Whether the amount is what is written in the line. */
     boolean fits(SpokenQuantity quantity, int line) {
-        Optional<Written> written = lines.get(line).quantity().flatMap(one -> Written.of(0, one));
-        return written.isPresent()
-                && Said.of(quantity).filter(written.get()::fits).isPresent();
+        return ofLine.get(line)
+                .filter(written -> Said.of(quantity).filter(written::fits).isPresent())
+                .isPresent();
     }
 }

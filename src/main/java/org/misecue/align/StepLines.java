@@ -1,14 +1,11 @@
 package org.misecue.align;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.misecue.recipe.Component;
 import org.misecue.recipe.Recipe;
-import org.misecue.recipe.Step;
-import org.misecue.recipe.Use;
 
 /** Which ingredient lines each step uses, as indexes into {@code Recipe.lines()}. */
 final class StepLines {
@@ -18,21 +15,10 @@ final class StepLines {
 
     StepLines(Recipe recipe) {
         this.recipe = recipe;
-        this.ofStep = recipe.steps().stream().map(step -> linesOf(recipe, step)).toList();
-    }
-
-    private static Set<Integer> linesOf(Recipe recipe, Step step) {
-        Set<Integer> lines = new HashSet<>();
-        for (Use use : step.uses()) {
-            lines.add(firstLine(recipe, use.component()) + use.line());
-        }
-        return lines;
-    }
-
-    private static int firstLine(Recipe recipe, int component) {
-        return recipe.components().subList(0, component).stream()
-                .mapToInt(before -> before.lines().size())
-                .sum();
+        this.ofStep = recipe.steps().stream()
+                .map(step ->
+                        Set.copyOf(step.uses().stream().map(recipe::indexOf).toList()))
+                .toList();
     }
 
     /** @param step from 1 */
@@ -51,7 +37,7 @@ final class StepLines {
     /** The first step, from 1, that is mostly about the component; empty where none is. */
     OptionalInt firstAbout(int component) {
         Component part = recipe.components().get(component);
-        int from = firstLine(recipe, component);
+        int from = recipe.firstLine(component);
         int to = from + part.lines().size();
         return IntStream.rangeClosed(1, ofStep.size())
                 .filter(step -> !of(step).isEmpty()

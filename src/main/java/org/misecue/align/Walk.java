@@ -43,7 +43,6 @@ final class Walk {
     private static double[][] moves(int states) {
         double[][] moves = new double[states][states];
         for (int from = 0; from < states; from++) {
-            moves[from][from] = 1;
             for (int to = from + 1; to < states; to++) {
                 moves[from][to] = NEXT * Math.pow(SKIP, to - from - 1);
             }

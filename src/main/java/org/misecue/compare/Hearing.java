@@ -78,9 +78,8 @@ final class Hearing {
         }
         this.household = new WhoseSpoons(recipe, words, phrases).household();
         recipe.steps()
-                .forEach(step -> linesOfStep.add(new HashSet<>(step.uses().stream()
-                        .map(use -> firstLine(use.component()) + use.line())
-                        .toList())));
+                .forEach(step -> linesOfStep.add(
+                        new HashSet<>(step.uses().stream().map(recipe::indexOf).toList())));
         this.locators = new Locators(this);
     }
 
@@ -144,12 +143,6 @@ final class Hearing {
 
     boolean on(Mechanism mechanism) {
         return words.on(mechanism);
-    }
-
-    private int firstLine(int component) {
-        return recipe.components().subList(0, component).stream()
-                .mapToInt(c -> c.lines().size())
-                .sum();
     }
 
     int stepAt(int index) {

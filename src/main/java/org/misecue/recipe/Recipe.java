@@ -38,4 +38,16 @@ public record Recipe(
                 .flatMap(component -> component.lines().stream())
                 .toList();
     }
+
+    /** Where {@link #lines} has the line that a step uses, from 0. */
+    public int indexOf(Use use) {
+        return firstLine(use.component()) + use.line();
+    }
+
+    /** Where {@link #lines} has the first line of a component, from 0. */
+    public int firstLine(int component) {
+        return components.subList(0, component).stream()
+                .mapToInt(before -> before.lines().size())
+                .sum();
+    }
 }
