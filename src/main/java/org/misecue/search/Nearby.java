@@ -46,16 +46,17 @@ final class Nearby {
         double share(Said there, boolean doing) {
             boolean elsewhere = !found.episode().equals(there.found.episode())
                     || !window.passage().source().equals(there.window.passage().source());
-            Duration apart = window.passage()
-                    .start()
-                    .minus(there.window.passage().start())
-                    .abs();
-            if (elsewhere || apart.compareTo(REACH) > 0) {
+            long apart = Math.abs(start() - there.start());
+            if (elsewhere || apart > REACH.toMillis()) {
                 return 0;
             }
             return found.document() == there.found.document()
                     ? 1
-                    : (doing ? DONE_ELSEWHERE : ELSEWHERE) * (1 - 0.5 * apart.toMillis() / REACH.toMillis());
+                    : (doing ? DONE_ELSEWHERE : ELSEWHERE) * (1 - 0.5 * apart / REACH.toMillis());
+        }
+
+        private long start() {
+            return window.passage().start().toMillis();
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.lucene.search.IndexSearcher;
+import org.misecue.search.Wanted.OtherForms;
 import org.misecue.search.Wanted.Wording;
 
 /** Decides in which wordings each part of a query is looked for. */
@@ -74,7 +75,7 @@ final class Plan {
 
     private static List<Wording> completed(List<String> longer) {
         return longer.stream()
-                .map(word -> new Wording(Token.of(word), Wanted.BY_BEGINNING, true))
+                .map(word -> new Wording(Token.of(word), Wanted.BY_BEGINNING, OtherForms.NEVER))
                 .toList();
     }
 
@@ -94,7 +95,7 @@ final class Plan {
                 return words;
             }
         }
-        plan.add(wanted(parts.get(from).tokens(), List.of(), parts.get(from).doing()));
+        plan.add(quoted(parts.get(from).tokens()));
         return 1;
     }
 
@@ -120,6 +121,10 @@ final class Plan {
 
     private static Wanted amount(Ask.Part part) {
         return new Wanted(List.of(new Wording(part.tokens(), Wanted.AS_ASKED)), part.amount(), false);
+    }
+
+    private static Wanted quoted(List<Token> asked) {
+        return new Wanted(List.of(new Wording(asked, Wanted.AS_ASKED, OtherForms.AFTER_ITSELF)));
     }
 
     private static Wanted wanted(List<Token> asked, List<List<Token>> others, boolean doing) {

@@ -20,8 +20,8 @@ import org.apache.lucene.search.TermQuery;
 /** What is wanted, in Lucene's terms. */
 final class Queries {
 
-    /** What another form of the word is worth, beside the very word. */
-    private static final float BY_STEM = 0.9f;
+    /** As how much of a time it counts that another form of the word was said. */
+    private static final float BY_STEM = 0.7f;
 
     /** What an amount that was said is worth beside its words, which stand in a step as well. */
     private static final float BY_VALUE = 3f;
@@ -96,8 +96,9 @@ final class Queries {
                 amounts.forEach(amount -> alternatives.add(
                         new BoostQuery(amountOf(wording.tokens(), amount), wording.worth() * BY_WHAT_IT_IS_OF)));
             }
-            if (wording.exactly()) {
-                add(wording.tokens().get(0).word(), wording.worth(), alternatives);
+            if (isJust(wording)) {
+                phrase(wording.tokens(), this::itself, 0)
+                        .ifPresent(just -> alternatives.add(new BoostQuery(just, wording.worth())));
             } else if (wording.tokens().size() == 1) {
                 addWord(wording.tokens().get(0), wording.worth(), alternatives);
             } else {
@@ -110,6 +111,18 @@ final class Queries {
         return new DisjunctionMaxQuery(alternatives, 0);
     }
 
+    private boolean isJust(Wanted.Wording wording) {
+        return switch (wording.forms()) {
+            case ALIKE -> false;
+            case AFTER_ITSELF -> bySound == BySound.NONE;
+            case NEVER -> true;
+        };
+    }
+
+    private List<String> itself(Token token) {
+        return words.has(token.word()) ? List.of(token.word()) : List.of();
+    }
+
     private static Query amountOf(List<Token> name, String amount) {
         BooleanQuery.Builder all = new BooleanQuery.Builder();
         name.forEach(word ->
@@ -118,11 +131,10 @@ final class Queries {
     }
 
     private void addWord(Token token, float worth, List<Query> alternatives) {
-        add(token.word(), worth, alternatives);
-        addAny(words.formsOf(token), worth * BY_STEM, alternatives);
+        addAny(token.word(), words.formsOf(token), BY_STEM, worth, alternatives);
         addWrittenApart(token.word(), worth, alternatives);
         if (isBySound(token)) {
-            addAny(words.soundingLike(token), worth * Wanted.BY_SOUND, alternatives);
+            addAny(token.word(), words.soundingLike(token), 1, worth * Wanted.BY_SOUND, alternatives);
         }
     }
 
@@ -146,16 +158,14 @@ final class Queries {
         }
     }
 
-    private void add(String word, float worth, List<Query> alternatives) {
-        if (words.has(word)) {
-            alternatives.add(new BoostQuery(new TermQuery(term(word)), worth));
-        }
-    }
-
-    /** As if all were one word. */
-    private void addAny(List<String> alike, float worth, List<Query> alternatives) {
+    /**
+     * As if all were one word.
+     *
+     * @param share as how much of the word itself each of the others counts, at most 1
+     */
+    private void addAny(String word, List<String> alike, float share, float worth, List<Query> alternatives) {
         SynonymQuery.Builder any = new SynonymQuery.Builder(field);
-        alike.forEach(word -> any.addTerm(term(word)));
+        alike.forEach(other -> any.addTerm(term(other), other.equals(word) ? 1 : share));
         if (!alike.isEmpty()) {
             alternatives.add(new BoostQuery(any.build(), worth));
         }

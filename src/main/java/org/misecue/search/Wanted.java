@@ -23,12 +23,20 @@ record Wanted(List<Wording> wordings, Optional<String> amount, boolean doing) {
      * Words in this order.
      *
      * @param worth at most 1: how surely somebody who said this meant what is looked for
-     * @param exactly whether other forms and sound-alikes of the words do not count
+     * @param forms which other forms and sound-alikes of the words count
      */
-    record Wording(List<Token> tokens, float worth, boolean exactly) {
+    record Wording(List<Token> tokens, float worth, OtherForms forms) {
         Wording(List<Token> tokens, float worth) {
-            this(tokens, worth, false);
+            this(tokens, worth, OtherForms.ALIKE);
         }
+    }
+
+    /** Whether a word stands for its other forms and its sound-alikes, too. */
+    enum OtherForms {
+        ALIKE,
+        /** Who puts words between quotation marks remembers just these; where they were not said, memory may fail. */
+        AFTER_ITSELF,
+        NEVER
     }
 
     /**
@@ -89,7 +97,7 @@ record Wanted(List<Wording> wordings, Optional<String> amount, boolean doing) {
     private static Place placeAt(List<Token> text, int at, Wording wording) {
         Place nowhere = new Place(at, at, 0);
         List<Token> tokens = wording.tokens();
-        if (wording.exactly()) {
+        if (wording.forms() == OtherForms.NEVER) {
             boolean said = text.get(at).word().equals(tokens.get(0).word());
             return said ? new Place(at, at + 1, wording.worth()) : nowhere;
         }

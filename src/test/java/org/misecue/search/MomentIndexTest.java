@@ -78,6 +78,13 @@ class MomentIndexTest {
     }
 
     @Test
+    void the_very_words_of_a_quotation_go_before_other_forms_of_them() {
+        build(said(0, "it wants mixing"), said(30, "wants to be mixed, wants mixed"), said(60, "it wanted mixing"));
+        assertThat(found("\"wanted mixing\"").get(0).at()).isEqualTo(seconds(61));
+        assertThat(found("\"wanted mixing\"")).hasSize(3);
+    }
+
+    @Test
     void what_was_said_goes_before_what_sounds_alike() {
         build(said(0, "a flower on top"), said(30, "the flour goes in"));
         assertThat(found("flour")).extracting(Hit::at).containsExactly(seconds(31), seconds(1));
