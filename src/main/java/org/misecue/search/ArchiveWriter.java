@@ -33,11 +33,13 @@ public final class ArchiveWriter implements AutoCloseable {
     /** Told apart from the index of an episode, and from one that is written otherwise. */
     private static final Map<String, String> FORMAT = Map.of("misecue", "archive " + MomentIndex.FORMAT);
 
-    /**
-     * Larger parts are not made by merging, so that who changes one episode never waits for the archive to be rewritten. Who
-     * changes many writes larger ones at once.
-     */
+    /** Larger parts are not made by merging, so that who changes one episode never waits for the archive to be rewritten. */
     private static final double LARGEST_MERGED_MB = 8;
+
+    /** Who changes so many episodes waits a moment longer at the end: each part costs everyone who asks. */
+    private static final int MANY = 200;
+
+    private static final double LARGEST_MERGED_FOR_MANY_MB = 64;
 
     private static final double BUFFER_MB = 64;
     private static final String SHARED = "shared";
@@ -46,12 +48,20 @@ public final class ArchiveWriter implements AutoCloseable {
     private final IndexPlace place;
     private final Directory directory;
     private final IndexWriter writer;
+    private final TieredMergePolicy merging;
     private final Set<Set<String>> shared;
+    private int changed;
 
-    private ArchiveWriter(IndexPlace place, Directory directory, IndexWriter writer, Set<Set<String>> shared) {
+    private ArchiveWriter(
+            IndexPlace place,
+            Directory directory,
+            IndexWriter writer,
+            TieredMergePolicy merging,
+            Set<Set<String>> shared) {
         this.place = place;
         this.directory = directory;
         this.writer = writer;
+        this.merging = merging;
         this.shared = shared;
     }
 
@@ -67,7 +77,7 @@ public final class ArchiveWriter implements AutoCloseable {
     static void begin(IndexPlace place) throws IOException {
         place.anew(() -> {
             try (Directory directory = FSDirectory.open(place.folder())) {
-                writer(directory, OpenMode.CREATE).close();
+                writer(directory, OpenMode.CREATE, new TieredMergePolicy()).close();
             }
         });
     }
@@ -77,7 +87,10 @@ public final class ArchiveWriter implements AutoCloseable {
             Directory directory = FSDirectory.open(place.folder());
             try {
                 Set<Set<String>> shared = shared(directory);
-                return new ArchiveWriter(place, directory, writer(directory, OpenMode.APPEND), shared);
+                TieredMergePolicy merging = new TieredMergePolicy();
+                merging.setMaxMergedSegmentMB(LARGEST_MERGED_MB);
+                IndexWriter writer = writer(directory, OpenMode.APPEND, merging);
+                return new ArchiveWriter(place, directory, writer, merging, shared);
             } catch (IOException e) {
                 directory.close();
                 throw e;
@@ -87,9 +100,8 @@ public final class ArchiveWriter implements AutoCloseable {
         }
     }
 
-    private static IndexWriter writer(Directory directory, OpenMode mode) throws IOException {
-        TieredMergePolicy merging = new TieredMergePolicy();
-        merging.setMaxMergedSegmentMB(LARGEST_MERGED_MB);
+    private static IndexWriter writer(Directory directory, OpenMode mode, TieredMergePolicy merging)
+            throws IOException {
         IndexWriterConfig config = new IndexWriterConfig(new WhitespaceAnalyzer());
         config.setOpenMode(mode);
         config.setMergePolicy(merging);
@@ -137,6 +149,7 @@ public final class ArchiveWriter implements AutoCloseable {
                 Stream.concat(EpisodeDocuments.of(passages, own), Stream.of(ShelfCard.of(episode, shelved)))
                         .peek(document -> name.forEach(document::add))::iterator;
         write(() -> writer.updateDocuments(all(episode), documents));
+        changed++;
     }
 
     public void remove(String episode) {
@@ -151,6 +164,10 @@ public final class ArchiveWriter implements AutoCloseable {
     @Override
     public void close() {
         write(() -> {
+            if (changed >= MANY) {
+                merging.setMaxMergedSegmentMB(LARGEST_MERGED_FOR_MANY_MB);
+                writer.maybeMerge();
+            }
             writer.close();
             directory.close();
         });

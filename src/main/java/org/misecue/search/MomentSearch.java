@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
@@ -91,11 +93,7 @@ final class MomentSearch {
         boolean none = hits.isEmpty() && written.isEmpty();
         if (!said) {
             double most = hits.leastScore();
-            nearby(
-                            Plan.loose(ask, longer, spelling, searcher, words),
-                            ask,
-                            within(ask, Passage.Kind.NARRATION),
-                            lookedAt(hits))
+            nearby(Plan.loose(ask, longer, spelling, searcher, words), ask, within(ask), lookedAt(hits), searcher)
                     .forEach(hit -> hits.add(hit.scoring(Math.min(hit.score(), most))));
         }
         if (!hits.isFull()) {
@@ -139,7 +137,8 @@ final class MomentSearch {
                 continue;
             }
             if (step.isDone() && !hits.isFull()) {
-                nearby(plan, ask, during(ask, step), DURING_A_STEP).forEach(hit -> hits.add(hit.scoring(score)));
+                nearby(plan, ask, during(ask, step), DURING_A_STEP, partWith(step))
+                        .forEach(hit -> hits.add(hit.scoring(score)));
             }
             hit(step, plan, ask)
                     .filter(hit -> !plan.isEmpty() || !step.isListed())
@@ -161,15 +160,33 @@ final class MomentSearch {
                 .hit(step.found().episode(), step.window(), step.found().score());
     }
 
+    /** By sound only where nothing is written so: who writes spells better than who listens. */
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
+        List<Step> steps = steps(plan, BySound.NONE, ask, most);
+        return steps.isEmpty() ? steps(plan, BySound.ALL, ask, most) : steps;
+    }
+
+    private List<Step> steps(List<Wanted> plan, BySound bySound, Ask ask, int most) throws IOException {
         List<Step> steps = new ArrayList<>();
-        Queries written = new Queries(words, Terms.WRITTEN, BySound.ALL);
-        for (Passage.Kind kind : written(ask)) {
-            for (Scope.Found found : best(plan, written.of(plan, within(ask, kind)), most)) {
-                steps.add(new Step(found, window(found)));
-            }
+        for (Scope.Found found : written(plan, bySound, ask, most)) {
+            steps.add(new Step(found, window(found)));
         }
         return steps;
+    }
+
+    /** Kind after kind; what is asked for without a word has nothing better and worse. */
+    private List<Scope.Found> written(List<Wanted> plan, BySound bySound, Ask ask, int most) throws IOException {
+        Queries written = new Queries(words, Terms.WRITTEN, bySound);
+        if (!plan.isEmpty()) {
+            return ByKind.best(written.of(plan, within(ask)), written(ask), most, scope, searcher);
+        }
+        List<Scope.Found> all = new ArrayList<>();
+        for (Passage.Kind kind : written(ask)) {
+            List<Query> within = within(ask);
+            within.add(new TermQuery(WindowDocument.term(kind)));
+            all.addAll(scope.some(searcher, written.of(plan, within), most));
+        }
+        return all;
     }
 
     /** The list of ingredients is looked at for what they are and carry; its words stand in the steps. */
@@ -185,7 +202,7 @@ final class MomentSearch {
         Spotter spotter = new Spotter(plan, ask.within());
         double most = hits.leastScore();
         List<Hit> said = new ArrayList<>();
-        Query query = new Queries(words, Terms.SAID, bySound).of(plan, within(ask, Passage.Kind.NARRATION));
+        Query query = new Queries(words, Terms.SAID, bySound).of(plan, within(ask));
         if (!asked.add(query)) {
             return said; // where no word has sound-alikes, nothing new is found by them
         }
@@ -209,10 +226,11 @@ final class MomentSearch {
         return inItsStep ? IN_ITS_STEP : hit.step() == 0 ? OUTSIDE_ALL : 1;
     }
 
-    private List<Hit> nearby(List<Wanted> plan, Ask ask, List<Query> within, int most) throws IOException {
+    private List<Hit> nearby(List<Wanted> plan, Ask ask, List<Query> within, int most, IndexSearcher where)
+            throws IOException {
         Spotter spotter = new Spotter(plan, ask.within());
         List<Hit> hits = new ArrayList<>();
-        for (Nearby.Said said : new Nearby(searcher, words, scope).best(plan, within)) {
+        for (Nearby.Said said : new Nearby(where, words, scope).best(plan, within)) {
             if (hits.size() < most) {
                 spotter.hit(said.found().episode(), said.window(), said.found().score())
                         .ifPresent(hits::add);
@@ -229,19 +247,24 @@ final class MomentSearch {
         return (int) Math.min(LOOKED_AT_MOST, (long) hits.limit() * LOOKED_AT_PER_HIT);
     }
 
-    private static List<Query> within(Ask ask, Passage.Kind kind) {
-        List<Query> within = WindowDocument.filters(ask.within());
-        if (kind != Passage.Kind.NARRATION) {
-            within.add(WindowDocument.kind(kind));
-        }
-        return within;
+    private static List<Query> within(Ask ask) {
+        return WindowDocument.filters(ask.within());
     }
 
     private List<Query> during(Ask ask, Step step) {
-        List<Query> within = within(ask, Passage.Kind.NARRATION);
+        List<Query> within = within(ask);
         scope.of(step.found().episode()).forEach(term -> within.add(new TermQuery(term)));
         within.add(WindowDocument.step(step.window().passage().step()));
         return within;
+    }
+
+    /** All of an episode is written at once, and so in one part of the index. */
+    private IndexSearcher partWith(Step step) {
+        List<LeafReaderContext> parts = searcher.getLeafContexts();
+        int part = ReaderUtil.subIndex(step.found().document(), parts);
+        IndexSearcher only = new IndexSearcher(parts.get(part).reader());
+        only.setQueryCache(null);
+        return only;
     }
 
     private Window window(Scope.Found found) throws IOException {

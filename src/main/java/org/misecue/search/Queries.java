@@ -91,7 +91,7 @@ final class Queries {
     /** @param amounts that are wanted too: they may have been said of it, wherever its name was */
     private Query of(Wanted wanted, List<String> amounts) {
         List<Query> alternatives = new ArrayList<>();
-        for (Wanted.Wording wording : wanted.wordings()) {
+        for (Wanted.Wording wording : wanted.telling()) {
             if (wanted.amount().isEmpty()) {
                 amounts.forEach(amount -> alternatives.add(
                         new BoostQuery(amountOf(wording.tokens(), amount), wording.worth() * BY_WHAT_IT_IS_OF)));
@@ -131,10 +131,13 @@ final class Queries {
     }
 
     private void addWord(Token token, float worth, List<Query> alternatives) {
-        addAny(token.word(), words.formsOf(token), BY_STEM, worth, alternatives);
+        List<String> forms = words.formsOf(token);
+        addAny(token.word(), forms, BY_STEM, worth, alternatives);
         addWrittenApart(token.word(), worth, alternatives);
         if (isBySound(token)) {
-            addAny(token.word(), words.soundingLike(token), 1, worth * Wanted.BY_SOUND, alternatives);
+            List<String> others = new ArrayList<>(words.soundingLike(token));
+            others.removeAll(forms);
+            addAny(token.word(), others, 1, worth * Wanted.BY_SOUND, alternatives);
         }
     }
 
@@ -172,10 +175,11 @@ final class Queries {
     }
 
     private void addPhrase(Wanted.Wording wording, List<Query> alternatives) {
-        phrase(wording.tokens(), words::formsOf, 0)
-                .ifPresent(said -> alternatives.add(new BoostQuery(said, wording.worth())));
+        Optional<Query> said = phrase(wording.tokens(), words::formsOf, 0);
+        said.ifPresent(query -> alternatives.add(new BoostQuery(query, wording.worth())));
         if (wording.tokens().stream().anyMatch(this::isBySound)) {
             phrase(wording.tokens(), token -> isBySound(token) ? heard(token) : words.formsOf(token), 0)
+                    .filter(heard -> !said.equals(Optional.of(heard)))
                     .ifPresent(heard -> alternatives.add(new BoostQuery(heard, wording.worth() * Wanted.BY_SOUND)));
         }
     }

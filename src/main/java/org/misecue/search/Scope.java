@@ -2,21 +2,25 @@ package org.misecue.search;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.FieldDoc;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
+import org.apache.lucene.search.TopDocs;
+import org.apache.lucene.search.TopDocsCollector;
 import org.apache.lucene.search.TopFieldCollectorManager;
+import org.apache.lucene.search.TopScoreDocCollectorManager;
 import org.apache.lucene.util.BytesRef;
 
 /** What an index is over: one episode, or an archive of them. */
@@ -30,8 +34,16 @@ sealed interface Scope {
         }
     }
 
+    /** What gathers the best. */
+    CollectorManager<? extends TopDocsCollector<?>, ? extends TopDocs> gathering(int most);
+
+    /** What it gathered, best first. */
+    List<Found> found(TopDocs gathered);
+
     /** Best first. */
-    List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException;
+    default List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
+        return found(searcher.search(query, gathering(most)));
+    }
 
     /** For a query without words, by which none is better: of each episode the first. */
     List<Found> some(IndexSearcher searcher, Query query, int most) throws IOException;
@@ -41,12 +53,15 @@ sealed interface Scope {
 
     record OneEpisode(Path folder) implements Scope {
         @Override
-        public List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
-            List<Found> best = new ArrayList<>();
-            for (ScoreDoc found : searcher.search(query, most).scoreDocs) {
-                best.add(new Found(found.doc, found.score, folder));
-            }
-            return best;
+        public TopScoreDocCollectorManager gathering(int most) {
+            return new TopScoreDocCollectorManager(most, null, most);
+        }
+
+        @Override
+        public List<Found> found(TopDocs gathered) {
+            return Stream.of(gathered.scoreDocs)
+                    .map(found -> new Found(found.doc, found.score, folder))
+                    .toList();
         }
 
         @Override
@@ -75,16 +90,20 @@ sealed interface Scope {
                     new SortedDocValuesField(EPISODE, new BytesRef(episode)));
         }
 
+        /** What cannot be among the best is passed over as soon as there are so many. */
         @Override
-        public List<Found> best(IndexSearcher searcher, Query query, int most) throws IOException {
-            List<Found> best = new ArrayList<>();
-            // What cannot be among them is passed over as soon as there are so many.
-            for (ScoreDoc found :
-                    searcher.search(query, new TopFieldCollectorManager(ORDER, most, null, most)).scoreDocs) {
-                Object[] order = ((FieldDoc) found).fields;
-                best.add(new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString())));
-            }
-            return best;
+        public TopFieldCollectorManager gathering(int most) {
+            return new TopFieldCollectorManager(ORDER, most, null, most);
+        }
+
+        @Override
+        public List<Found> found(TopDocs gathered) {
+            return Stream.of(gathered.scoreDocs).map(Archive::found).toList();
+        }
+
+        private static Found found(ScoreDoc found) {
+            Object[] order = ((FieldDoc) found).fields;
+            return new Found(found.doc, (Float) order[0], Path.of(((BytesRef) order[1]).utf8ToString()));
         }
 
         @Override

@@ -1,6 +1,7 @@
 package org.misecue.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,6 +51,21 @@ record Wanted(List<Wording> wordings, Optional<String> amount, boolean doing) {
     static final float BY_OTHER_NAME = 0.8f;
     static final float BY_NEAR_SPELLING = 0.5f;
     static final float BY_BEGINNING = 0.5f;
+
+    /** The wordings without those that hold another of no less worth: "desiccated coconut" is found by "coconut". */
+    List<Wording> telling() {
+        return wordings.stream()
+                .filter(longer -> wordings.stream().noneMatch(shorter -> isIn(longer, shorter)))
+                .toList();
+    }
+
+    private static boolean isIn(Wording longer, Wording shorter) {
+        List<String> words = longer.tokens().stream().map(Token::stem).toList();
+        List<String> part = shorter.tokens().stream().map(Token::stem).toList();
+        return part.size() < words.size()
+                && shorter.worth() >= longer.worth()
+                && Collections.indexOfSubList(words, part) >= 0;
+    }
 
     /** All places in a window where it is said: an amount by its value, and otherwise the best of the wordings. */
     List<Place> places(List<Token> text, List<Window.Amount> amounts) {

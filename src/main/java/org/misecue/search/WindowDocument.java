@@ -121,8 +121,9 @@ final class WindowDocument {
         return filters;
     }
 
-    static Query kind(Passage.Kind kind) {
-        return new TermQuery(new Term(KIND, kind.name()));
+    /** What all of the kind have, but for narration. */
+    static Term term(Passage.Kind kind) {
+        return new Term(KIND, kind.name());
     }
 
     static Query step(int step) {
