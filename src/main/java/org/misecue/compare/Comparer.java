@@ -101,6 +101,9 @@ public final class Comparer {
                 take(heard.quantities.get(next));
             }
         }
+        if (heard.on(Mechanism.SECOND_LOOK)) {
+            new SecondLook(heard, attacher).look();
+        }
     }
 
     private void take(SpokenQuantity said) {

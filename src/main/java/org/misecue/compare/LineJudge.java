@@ -12,10 +12,13 @@ import org.misecue.narration.Clock;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 
 /** The verdict on one ingredient line, from what the ledger says stands at the end. */
 final class LineJudge {
+
+    private static final int ONE_BREATH = 30;
 
     private final Hearing heard;
     private final List<SpokenQuantity> homeless;
@@ -37,19 +40,66 @@ final class LineJudge {
         if (mentions.isEmpty()) {
             return silence(component, line);
         }
-        List<Ledger.Entry> standing =
-                inParts(written, Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
+        List<Ledger.Entry> standing = standing(line, mentions);
+        if (standing.isEmpty()) {
+            return silence(component, line);
+        }
         List<Evidence> evidence = evidence(standing);
         Grounds grounds = grounds(written, mentions, standing);
         heard.trail.ruled(line, new Trail.Ruling(mentions, standing, grounds));
         Confidence sure = Certainty.of(grounds);
-        if (standing.size() > 1) {
+        Ledger.Entry entry = standing.get(standing.size() - 1);
+        if (standing.size() > 1 && !isLastWord(line, standing)) {
             return new LineVerdict(component, written, Verdict.DIFFERS, sure, contradiction(standing), evidence);
         }
-        Ledger.Entry entry = standing.get(0);
         Verdict verdict = verdict(line, written, entry);
         String doubt = grounds.has(Doubt.WHOSE_SPOON) ? " " + WhoseSpoons.OTHERS : "";
         return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry) + doubt, evidence);
+    }
+
+    /** What stands at the end; nothing where it all is bare numbers of quite another size. */
+    private List<Ledger.Entry> standing(int line, List<Mention> mentions) {
+        if (!heard.on(Mechanism.SIZE_OF_SLIPS)) {
+            return folded(line, mentions);
+        }
+        SlipOfTongue slip = new SlipOfTongue(heard.lines.get(line), heard.household);
+        List<Ledger.Entry> standing = folded(line, slip.notTooMuch(mentions));
+        if (standing.stream().noneMatch(slip::isLikely)) {
+            List<Mention> likely = slip.likely(mentions);
+            boolean bare = mentions.stream().allMatch(Mention::assumedUnit);
+            return folded(line, likely.isEmpty() && !bare ? mentions : likely);
+        }
+        return slip.withoutSteps(standing);
+    }
+
+    private List<Ledger.Entry> folded(int line, List<Mention> mentions) {
+        return mentions.isEmpty()
+                ? List.of()
+                : inParts(
+                        heard.lines.get(line),
+                        Ledger.fold(mentions, heard.household, heard.ingredientOfLine.get(line)));
+    }
+
+    /**
+     * "three hundred with the ends on … two fifty": who ends on what is written, and soon, has come to it; but what was
+     * said twice is not overturned by what is said once.
+     */
+    private boolean isLastWord(int line, List<Ledger.Entry> standing) {
+        Ledger.Entry last = standing.get(standing.size() - 1);
+        int until = standing.subList(0, standing.size() - 1).stream()
+                .flatMap(entry -> entry.mentions().stream())
+                .mapToInt(Mention::end)
+                .max()
+                .orElseThrow();
+        int from = last.mentions().get(0).start();
+        boolean saidAsOften = standing.stream()
+                .allMatch(entry -> entry.mentions().size() <= last.mentions().size());
+        return heard.on(Mechanism.LAST_WORD)
+                && saidAsOften
+                && !last.isProvisional()
+                && from >= until
+                && from - until <= ONE_BREATH
+                && verdict(line, heard.lines.get(line), last) == Verdict.AGREES;
     }
 
     private Grounds grounds(IngredientLine written, List<Mention> mentions, List<Ledger.Entry> standing) {

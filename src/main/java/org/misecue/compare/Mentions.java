@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
@@ -35,8 +36,18 @@ final class Mentions {
         all.stream()
                 .filter(mention -> mention.end() == end)
                 .forEach(mention -> heard.trail.note(mention.start(), "the total of several things"));
-        all.removeIf(mention -> mention.end() == end);
-        byLine.values().forEach(list -> list.removeIf(mention -> mention.end() == end));
+        remove(mention -> mention.end() == end);
+    }
+
+    /** Puts one in place of another that turned out to be of another line. */
+    void move(Mention from, Mention to) {
+        remove(from::equals);
+        add(to);
+    }
+
+    private void remove(Predicate<Mention> which) {
+        all.removeIf(which);
+        byLine.values().forEach(list -> list.removeIf(which));
         byLine.values().removeIf(List::isEmpty);
         ledgers.clear();
         all.forEach(mention -> ledger(mention.line()).take(mention));

@@ -42,9 +42,23 @@ final class Settled {
                 standing.stream().map(said -> verdict(setting, said.quantity())).toList();
         Verdict best = verdicts.stream().min(Comparator.naturalOrder()).orElseThrow();
         Verdict worst = verdicts.stream().max(Comparator.naturalOrder()).orElseThrow();
-        Verdict verdict = worst == Verdict.DIFFERS ? Verdict.DIFFERS : best;
+        Verdict verdict = worst == Verdict.DIFFERS && !isSaidInPlace(setting, standing, best) ? worst : best;
         Confidence sure = Certainty.of(Grounds.of(standing, best, worst));
         return new SettingVerdict(setting, verdict, sure, reason(verdict, setting, standing), evidence(standing));
+    }
+
+    /**
+     * Whether the last of several figures that was said where it belongs is the written one. More times and heats are
+     * spoken of than are set: what others rest, the first look, the tray that is in already.
+     */
+    private boolean isSaidInPlace(Setting setting, List<Said> standing, Verdict best) {
+        List<Said> inPlace = unless(standing, said -> !isInStep(setting, said));
+        Said last = inPlace.get(inPlace.size() - 1);
+        return best != Verdict.DIFFERS && verdict(setting, last.quantity()) == best;
+    }
+
+    private boolean isInStep(Setting setting, Said said) {
+        return heard.stepAt(said.words().start()) == setting.step();
     }
 
     /** What counts in the end: figures put better elsewhere, taken back, or not told for the written batch are gone. */

@@ -11,6 +11,10 @@ final class Levels implements Asides.AsideRule {
     private static final Set<String> THERMAL = Words.set("oil syrup thermometer temperature boil degrees heat probe");
     private static final Set<String> HEATED = Set.of("to", "at", "hits", "reaches", "reads", "about", "on");
 
+    private static final Set<String> WEATHER_IS = Words.set("was is be been hit");
+    private static final Set<String> OUT_THERE = Words.set("outside outdoors yesterday shade sunshine weekend");
+    private static final int WEATHER_REACH = 4;
+
     private final WordStream words;
     private final Places<NameHit> names;
 
@@ -26,9 +30,23 @@ final class Levels implements Asides.AsideRule {
 
     @Override
     public Optional<Aside> of(SpokenQuantity said) {
-        return said.manner() == Manner.BARE && isLevel(said)
+        return said.manner() == Manner.BARE && (isLevel(said) || isWeather(said))
                 ? Optional.of(Aside.of(Aside.Kind.LEVEL, "a temperature or a time"))
                 : Optional.empty();
+    }
+
+    /** "it was thirty eight here yesterday", "minus twenty outside". */
+    private boolean isWeather(SpokenQuantity said) {
+        String before = words.text(said.start() - 1);
+        if (before.equals("minus")) {
+            return true;
+        }
+        for (int at = said.end(); at < said.end() + WEATHER_REACH && !words.wall(at); at++) {
+            if (OUT_THERE.contains(words.text(at))) {
+                return WEATHER_IS.contains(before);
+            }
+        }
+        return false;
     }
 
     /** "which puts the water at three fifty". */

@@ -121,6 +121,14 @@ public enum Mechanism {
     RANGES,
     /** "a teaspoon and a half", "one pound four ounces". */
     UNIT_TAILS,
+    /** "cup and a half of raisins", "and tablespoon of honey". */
+    ARTICLE_LEFT_OUT,
+    /** What is too far from the written amount for a slip of the tongue was said of something else. */
+    SIZE_OF_SLIPS,
+    /** Who ends on the written amount, and soon, has come to it. */
+    LAST_WORD,
+    /** A line that got nothing gets the amount that is just as written and stands near its name. */
+    SECOND_LOOK,
     /** "an egg" is one of what is counted. */
     ONE_BY_ARTICLE,
     /** "this one", "the light one" count nothing. */

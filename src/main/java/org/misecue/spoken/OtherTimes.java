@@ -64,10 +64,18 @@ final class OtherTimes implements Asides.AsideRule {
             }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
             if (told.isPresent()) {
-                return !isExcuse(at) && !SUBJECTS.contains(words.text(told.getAsInt()));
+                return !isExcuse(at)
+                        && !SUBJECTS.contains(words.text(told.getAsInt()))
+                        && !isToldOfNext(told.getAsInt());
             }
         }
         return false;
+    }
+
+    /** "three tablespoons. It used to be two". */
+    private boolean isToldOfNext(int end) {
+        return words.text(end).equals("be")
+                && new NumberGrammar(words).at(end + 1).isPresent();
     }
 
     /** "I'm reading last week's sheet" tells why the number before was wrong. */

@@ -1,6 +1,7 @@
 package org.misecue.spoken;
 
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Unit;
@@ -13,8 +14,15 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class QuantityGrammar {
 
+    private static final Set<String> OPENERS = Set.of("and", "then", "plus", "so");
+
+    /** Before a cup or spoon that is a thing: "the cup", "a measuring cup". */
+    private static final Set<String> NO_ONE_MEANT =
+            Words.set("the this that your my our each per same every measuring coffee tea paper sippy which what");
+
     private final WordStream words;
     private final NumberGrammar numbers;
+    private final UnitTails tails;
     private final ArticledQuantities articled;
     private final NumberedQuantities numbered;
     private final UnitRanges ranges;
@@ -24,7 +32,7 @@ final class QuantityGrammar {
         BetweenWords between = new BetweenWords(words);
         this.words = words;
         this.numbers = new NumberGrammar(words);
-        UnitTails tails = new UnitTails(words, numbers);
+        this.tails = new UnitTails(words, numbers);
         this.articled = new ArticledQuantities(words, between, tails);
         this.numbered = new NumberedQuantities(words, numbers, between, tails);
         this.ranges = new UnitRanges(words);
@@ -70,13 +78,26 @@ final class QuantityGrammar {
                 : Optional.empty();
     }
 
-    /** "vanilla. Teaspoon.": a unit that is a whole sentence means one of it. */
+    /** "vanilla. Teaspoon.", "and tablespoon of honey", "cup and a half of raisins": a unit without its article means one. */
     private Optional<SpokenQuantity> unitAlone(int start) {
-        if (!words.wall(start)) {
+        if (NO_ONE_MEANT.contains(words.text(start - 1)) && !words.wall(start)) {
             return Optional.empty();
         }
         return UnitWords.at(words, start)
-                .filter(unit -> unit.unit().dimension() == Dimension.VOLUME && words.wall(unit.end()))
-                .map(unit -> SpokenQuantity.measured(start, unit.end(), Amount.of(1), unit.unit()));
+                .filter(unit -> unit.unit().dimension() == Dimension.VOLUME
+                        && words.text(start).equals(singular(start)))
+                .flatMap(unit -> oneOf(start, unit));
+    }
+
+    private Optional<SpokenQuantity> oneOf(int start, UnitWords.Heard unit) {
+        SpokenQuantity one = tails.with(start, Amount.of(1), unit);
+        boolean alone = words.wall(start) && words.wall(unit.end());
+        boolean begins = words.wall(start) || OPENERS.contains(words.text(start - 1));
+        boolean goesOn = (begins && words.text(unit.end()).equals("of")) || one.end() > unit.end();
+        return Optional.of(one).filter(found -> alone || (goesOn && words.on(Mechanism.ARTICLE_LEFT_OUT)));
+    }
+
+    private String singular(int at) {
+        return Words.singular(words.text(at));
     }
 }

@@ -1,0 +1,134 @@
+package org.misecue.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.recipe.IngredientLine;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * When all has been heard, looks once more for the lines that got nothing: a weight just as it is written, said near the
+ * name, is hardly there by chance. It may have found no ingredient, or another one that has its own amount and to which
+ * it does not fit. What is found so is never sure.
+ */
+final class SecondLook {
+
+    private static final int NEAR = 30;
+
+    /** Small numbers are everywhere. */
+    private static final RationalNumber TELLING = Rationals.of(20);
+
+    private final Hearing heard;
+    private final Attacher attacher;
+    private final Judge judge;
+
+    SecondLook(Hearing heard, Attacher attacher) {
+        this.heard = heard;
+        this.attacher = attacher;
+        this.judge = new Judge(heard.household);
+    }
+
+    void look() {
+        for (int line = 0; line < heard.lines.size(); line++) {
+            IngredientLine written = heard.lines.get(line);
+            if (written.quantity().isPresent() && isSilent(line)) {
+                elsewhere(line).forEach(this::move);
+                if (isSilent(line)) {
+                    homeless(line).ifPresent(attacher.mentions()::add);
+                }
+            }
+        }
+    }
+
+    private boolean isSilent(int line) {
+        List<Mention> own = attacher.mentions().of(line);
+        return new SlipOfTongue(heard.lines.get(line), heard.household)
+                        .likely(own)
+                        .isEmpty()
+                && own.stream().allMatch(Mention::assumedUnit);
+    }
+
+    private record Move(Mention from, Mention to) {}
+
+    private void move(Move move) {
+        attacher.mentions().move(move.from(), move.to());
+        heard.trail.note(move.from().start(), "taken for what is written of it, as the other has its own amount");
+    }
+
+    /** What was given to a line that agrees without it. */
+    private List<Move> elsewhere(int line) {
+        return IntStream.range(0, heard.lines.size())
+                .filter(other -> other != line)
+                .boxed()
+                .flatMap(other -> attacher.mentions().of(other).stream())
+                .filter(this::isForeign)
+                .flatMap(mention -> moved(mention, line).stream())
+                .toList();
+    }
+
+    private boolean isForeign(Mention mention) {
+        return isTelling(mention.quantity())
+                && verdict(mention.line(), mention.quantity()) == Verdict.DIFFERS
+                && attacher.mentions().of(mention.line()).stream()
+                        .anyMatch(own -> verdict(own.line(), own.quantity()) == Verdict.AGREES);
+    }
+
+    private Optional<Move> moved(Mention mention, int line) {
+        Quantity written = heard.lines.get(line).quantity().orElseThrow();
+        Quantity said =
+                mention.assumedUnit() ? new Quantity(mention.quantity().amount(), written.unit()) : mention.quantity();
+        return verdict(line, said) == Verdict.AGREES && isNear(line, mention.start(), mention.end())
+                ? Optional.of(
+                        new Move(mention, mention(line, mention.start(), mention.end(), said, mention.assumedUnit())))
+                : Optional.empty();
+    }
+
+    private Optional<Mention> homeless(int line) {
+        IngredientLine written = heard.lines.get(line);
+        return attacher.homeless().stream()
+                .filter(said -> isNear(line, said.start(), said.end()))
+                .flatMap(said -> Fit.inUnits(said, written, Optional.empty()).stream()
+                        .filter(SecondLook::isTelling)
+                        .filter(quantity -> verdict(line, quantity) != Verdict.DIFFERS)
+                        .map(quantity -> mention(
+                                line,
+                                said.start(),
+                                said.end(),
+                                quantity,
+                                said.unit().isEmpty())))
+                .findFirst();
+    }
+
+    private static Mention mention(int line, int start, int end, Quantity quantity, boolean assumed) {
+        return new Mention(start, end, line, quantity, assumed, Role.STATES, Scoring.ENOUGH, false);
+    }
+
+    private static boolean isTelling(Quantity said) {
+        return (said.dimension() == Dimension.MASS || said.dimension() == Dimension.VOLUME)
+                && said.amount()
+                        .least()
+                        .filter(number -> number.compareTo(TELLING) >= 0)
+                        .isPresent();
+    }
+
+    private Verdict verdict(int line, Quantity said) {
+        IngredientLine written = heard.lines.get(line);
+        return Stream.concat(written.quantity().stream(), written.alternative().stream())
+                .map(figure -> judge.of(figure, said, heard.ingredientOfLine.get(line)))
+                .min(Comparator.naturalOrder())
+                .orElse(Verdict.DIFFERS);
+    }
+
+    private boolean isNear(int line, int start, int end) {
+        return heard.namesIn(start - NEAR - 5, end + NEAR + 1).stream()
+                .anyMatch(name -> name.lines().contains(line)
+                        && heard.sameSource(start, name.start())
+                        && start - name.end() <= NEAR);
+    }
+}
