@@ -149,6 +149,9 @@ final class Attacher {
                 .toList();
         List<Place> all = new ArrayList<>();
         for (NameHit name : names) {
+            if (isDone(name, said, adjacent)) {
+                continue;
+            }
             double position = shared.contains(name) ? Scoring.SURE + 1 : Scoring.position(said, name, heard);
             if (position == Double.NEGATIVE_INFINITY) {
                 continue;
@@ -220,6 +223,14 @@ final class Attacher {
             NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
             return new Place(said, name, line, Scoring.ENOUGH);
         });
+    }
+
+    /** "a hundred butter, a hundred sugar": where the number comes first, the name before has had its own. */
+    private boolean isDone(NameHit name, SpokenQuantity said, List<NameHit> adjacent) {
+        return name.end() == said.start()
+                && scores.isTakenByNumberBefore(name)
+                && adjacent.stream()
+                        .anyMatch(next -> next.start() == said.end() && !next.lines().equals(name.lines()));
     }
 
     private List<Place> places(SpokenQuantity said, NameHit name, double position, List<NameHit> adjacent) {

@@ -51,7 +51,7 @@ final class Bases {
     boolean isTotalAgain(SpokenQuantity said) {
         return said.manner() == Manner.BARE
                 && total.filter(whole -> whole.quantity().amount().equals(said.amount()))
-                        .filter(whole -> whole.lines().size() > 1)
+                        .filter(whole -> whole.lines().size() > 1 && said.start() - whole.end() <= TOTAL_REACH)
                         .isPresent();
     }
 

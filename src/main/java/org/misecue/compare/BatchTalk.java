@@ -21,6 +21,8 @@ final class BatchTalk {
 
     private static final int PASSAGE = 25;
     private static final Set<String> FORWARD = Set.of("you", "you'd", "you'll", "you're", "so");
+    private static final Set<String> EACH = Set.of("each", "apiece");
+    private static final int EACH_REACH = 5;
     private static final int CLAUSE_BEFORE = 7;
     private static final int CLAUSE_AFTER = 8;
 
@@ -116,7 +118,21 @@ final class BatchTalk {
         return outright.stream().anyMatch(other -> Math.abs(other.start() - mention.start()) <= PASSAGE);
     }
 
+    /** "two hundred and forty each", "a teaspoon in each bowl": where several are made, each is one of them. */
+    private boolean isOfEach(Mention mention) {
+        int until = Math.min(mention.end() + EACH_REACH, nextAmount(mention.end()));
+        for (int at = mention.end(); at < until && !heard.words.wall(at); at++) {
+            if (EACH.contains(heard.words.text(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean isForViewers(Mention mention) {
+        if (isOfEach(mention)) {
+            return true;
+        }
         int until = Math.min(mention.end() + CLAUSE_AFTER, nextAmount(mention.end()));
         for (int at = mention.end(); at < until && !heard.words.text(at).equals("so"); at++) {
             if (heard.phrases.endAt(Kind.VIEWER, at).isPresent()) {

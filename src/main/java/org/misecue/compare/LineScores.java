@@ -50,6 +50,12 @@ final class LineScores {
         takenBy.putIfAbsent(name, said);
     }
 
+    /** "a hundred butter". */
+    boolean isTakenByNumberBefore(NameHit name) {
+        SpokenQuantity by = takenBy.get(name);
+        return by != null && by.end() == name.start();
+    }
+
     /** Whether the number can't be one of the line, however near the name is. */
     boolean isOutOfQuestion(SpokenQuantity said, NameHit name, int line) {
         return isPronounOne(said, name, line) || countsPieces(said, name, line);

@@ -61,6 +61,9 @@ final class YieldMatch {
             return Optional.empty();
         }
         boolean own = isNamed(said, Words.content(yield.what()));
+        if (!own && isOneOfTheList(said)) {
+            return Optional.empty();
+        }
         boolean piece = own || (isNamed(said, PIECES) && !isOfCounted(said));
         boolean made = heard.phrases.within(Kind.MAKES, said.start() - MADE_REACH, said.start());
         boolean cut = isCutInto(said.start());
@@ -135,6 +138,14 @@ final class YieldMatch {
                                 .isPresent())
                         .anyMatch(line -> Words.content(line.ingredient()).stream()
                                 .anyMatch(word -> Words.singular(word).equals(noun)));
+    }
+
+    /** "so that's three yolks", where the list counts them. */
+    private boolean isOneOfTheList(SpokenQuantity said) {
+        return heard.namesIn(said.end(), said.end() + 1).stream()
+                .flatMap(name -> name.lines().stream())
+                .flatMap(line -> heard.lines.get(line).quantity().stream())
+                .anyMatch(written -> written.unit() == Unit.EACH);
     }
 
     /** "that'll feed six of you". */

@@ -15,6 +15,9 @@ final class CountedThings implements Asides.AsideRule {
     private static final Set<String> TIME_SPANS =
             Words.set("year years day days week weeks month months second seconds o'clock am pm night nights century "
                     + "morning evening decades");
+    /** "four a day". */
+    private static final Set<String> RATES = Words.set("day week month year night minute");
+
     private static final Set<String> PEOPLE =
             Words.set("people children grandchildren women men folk guests feet mice geese persons");
 
@@ -57,6 +60,7 @@ final class CountedThings implements Asides.AsideRule {
         }
         String next = words.text(said.end());
         if (TIME_SPANS.contains(next)
+                || (next.equals("a") && RATES.contains(words.text(said.end() + 1)))
                 || (next.equals("in")
                         && words.text(said.end() + 1).equals("the")
                         && TIME_SPANS.contains(words.text(said.end() + 2)))) {

@@ -14,6 +14,7 @@ final class Levels implements Asides.AsideRule {
     private static final Set<String> WEATHER_IS = Words.set("was is be been hit");
     private static final Set<String> OUT_THERE = Words.set("outside outdoors yesterday shade sunshine weekend");
     private static final int WEATHER_REACH = 4;
+    private static final int BODY_REACH = 5;
 
     private final WordStream words;
     private final Places<NameHit> names;
@@ -68,6 +69,9 @@ final class Levels implements Asides.AsideRule {
                 .isPresent();
         if (!hot) {
             return false;
+        }
+        if (words.normal(said.start() - BODY_REACH, said.start()).contains("body temperature")) {
+            return true;
         }
         for (int at = said.start() - 7; at < said.end() + 5; at++) {
             if (THERMAL.contains(words.text(at)) && !words.wall(at)) {

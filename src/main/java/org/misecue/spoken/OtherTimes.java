@@ -52,6 +52,9 @@ final class OtherTimes implements Asides.AsideRule {
                 && phrases.endAt(Kind.OTHER_TIME, end + 1).isPresent()) {
             return true;
         }
+        if (words.text(end).equals("yesterday")) {
+            return true;
+        }
         for (int at = end; at < end + TOLD_BEHIND && (at == end || !words.border(at)); at++) {
             boolean joint = Story.isTurn(words.text(at)) || words.text(at).equals("and");
             if (joint && (at > end || SUBJECTS.contains(words.text(at + 1)))) {
