@@ -230,7 +230,8 @@ final class Attacher {
         return name.end() == said.start()
                 && scores.isTakenByNumberBefore(name)
                 && adjacent.stream()
-                        .anyMatch(next -> next.start() == said.end() && !next.lines().equals(name.lines()));
+                        .anyMatch(next ->
+                                next.start() == said.end() && !next.lines().equals(name.lines()));
     }
 
     private List<Place> places(SpokenQuantity said, NameHit name, double position, List<NameHit> adjacent) {

@@ -103,6 +103,7 @@ public final class Comparer {
         }
         if (heard.on(Mechanism.SECOND_LOOK)) {
             new SecondLook(heard, attacher).look();
+            settings.lookAgain(attacher.homeless());
         }
     }
 

@@ -51,6 +51,7 @@ final class Hearing {
     private final byte[] passing;
     private final Places<SpokenQuantity> quantityPlaces;
     private final int[] stepOfWord;
+    private final int firstOfSteps;
     private final List<Set<Integer>> linesOfStep = new ArrayList<>();
 
     Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms, Medium medium) {
@@ -69,6 +70,10 @@ final class Hearing {
         this.quantityPlaces = Places.ofQuantities(quantities);
         this.alignment = Aligner.align(recipe, words, names, List.of());
         this.stepOfWord = stepsOf(alignment, words, medium);
+        this.firstOfSteps = IntStream.range(0, stepOfWord.length)
+                .filter(at -> stepOfWord[at] > 0)
+                .findFirst()
+                .orElse(0);
         this.lines = recipe.lines();
         for (int c = 0; c < recipe.components().size(); c++) {
             for (IngredientLine line : recipe.components().get(c).lines()) {
@@ -147,6 +152,11 @@ final class Hearing {
 
     int stepAt(int index) {
         return stepOfWord[Math.max(0, Math.min(index, words.size() - 1))];
+    }
+
+    /** Whether what is made has not begun yet; false where nobody knows when it does. */
+    boolean isBeforeAllSteps(int index) {
+        return index < firstOfSteps;
     }
 
     boolean stepUses(int step, int line) {

@@ -44,6 +44,14 @@ final class SettingListener {
         return said.getOrDefault(setting, List.of());
     }
 
+    /** @param homeless the amounts that were given to nothing */
+    void lookAgain(List<SpokenQuantity> homeless) {
+        MissedHeat missed = new MissedHeat(ovens, homeless);
+        settings(Kind.OVEN_TEMPERATURE).stream()
+                .filter(setting -> !isSaid(setting))
+                .forEach(setting -> missed.of(setting).ifPresent(heat -> keep(setting, heat)));
+    }
+
     private boolean isSaid(Setting setting) {
         return said.containsKey(setting);
     }

@@ -8,6 +8,7 @@ import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
@@ -26,6 +27,7 @@ final class UnwrittenFinder {
     private static final Set<String> TOOLS =
             Words.set("scoop cutter dish tin sheet tray spoon jar bag cutters scoops mould case cases");
     private static final int NEAR = 4;
+    private static final int POSSIBLE_REACH = 4;
 
     private final Hearing heard;
 
@@ -57,13 +59,27 @@ final class UnwrittenFinder {
         if (TOOLS.contains(heard.words.text(name.end()))) {
             return false;
         }
+        if (!Scoring.saysUnwritten(name, said, heard)
+                && (heard.isBeforeAllSteps(said.start()) || isOnlyPossible(said))) {
+            return false;
+        }
         boolean measured = said.manner() == Manner.MEASURED;
         if (name.start() >= said.end()) {
             boolean of = heard.words.text(said.end()).equals("of");
-            return measured || name.start() == said.end() || (of && said.manner() == Manner.SPOONS);
+            return measured
+                    || name.start() == said.end()
+                    || (of && said.manner() == Manner.SPOONS && Scoring.saysUnwritten(name, said, heard));
         }
         boolean near = said.start() - name.end() <= NEAR;
         return measured && (near || Scoring.pointsBack(said, heard) || Scoring.saysUnwritten(name, said, heard));
+    }
+
+    /** "then puffed rice, you'd want a hundred grams", "you can put a teaspoon of blueberry powder". */
+    private boolean isOnlyPossible(SpokenQuantity said) {
+        return heard.phrases.within(Kind.WOULD, said.start() - POSSIBLE_REACH, said.start())
+                || heard.words
+                        .normal(said.start() - POSSIBLE_REACH, said.start())
+                        .matches(".*\\byou (can|could|may|might)\\b.*");
     }
 
     private void add(List<Unwritten> found, String name, SpokenQuantity said, double score) {
@@ -85,7 +101,7 @@ final class UnwrittenFinder {
 
     /** "a teaspoon of …": the words after "of", if they can name food. */
     private Optional<String> nameAfter(SpokenQuantity said) {
-        boolean measured = said.manner() == Manner.MEASURED || said.manner() == Manner.SPOONS;
+        boolean measured = said.manner() == Manner.MEASURED && !heard.isBeforeAllSteps(said.start());
         if (!measured || !heard.words.text(said.end()).equals("of")) {
             return Optional.empty();
         }
