@@ -53,6 +53,7 @@ final class DurationMatch {
     private final StepWords step;
     private final TimeOrder order;
     private Optional<Last> last = Optional.empty();
+    private Optional<Setting> beforeLast = Optional.empty();
 
     /** The time that found its setting last. */
     private record Last(Setting setting, SpokenQuantity words, Quantity quantity) {}
@@ -78,8 +79,20 @@ final class DurationMatch {
         if (isRepeated(said, quantity) && (guess.any() < FAINT || (isAtOnce(said) && !isWritten(found, quantity)))) {
             found = last.map(Last::setting);
         }
-        found.ifPresent(setting -> last = Optional.of(new Last(setting, said, quantity)));
+        if (isInAll(said)) {
+            boolean ofTwo = !last.map(Last::setting).equals(beforeLast);
+            found = ofTwo && beforeLast.isPresent() ? Optional.empty() : last.map(Last::setting);
+        }
+        found.ifPresent(setting -> {
+            beforeLast = last.map(Last::setting);
+            last = Optional.of(new Last(setting, said, quantity));
+        });
         return found;
+    }
+
+    /** "another five, so twenty five altogether": of one written time, or of two that are written apart. */
+    private boolean isInAll(SpokenQuantity said) {
+        return said.unit().isEmpty() && heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 1);
     }
 
     /** "in for thirty minutes … I've set it, thirty minutes". */

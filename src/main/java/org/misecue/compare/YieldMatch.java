@@ -33,7 +33,8 @@ final class YieldMatch {
     private static final Set<String> PIECES =
             Words.set("bit slice square bun biscuit cookie piece portion people serving loaf roll bar cake tart scone "
                     + "cracker pie teacake finger wedge helping muffin pastry ball folk guest person brownie");
-    private static final Set<String> CUTTING = Set.of("cut", "divide", "divided", "slice", "portion", "split", "shape");
+    private static final Set<String> CUTTING = Words.set(
+            "cut divide divided slice portion split shape cutting dividing slicing portioning splitting shaping");
     private static final Set<String> FEEDING = Set.of("feed", "feeds", "serve", "serves", "do", "does");
     private static final int ASKED_BEFORE = 25;
     private static final int CUT_REACH = 6;

@@ -66,7 +66,14 @@ final class Alternatives implements Asides.AsideRule {
         if (condition.isEmpty() && isAmount(said) && isToldTo(said.start())) {
             condition = lastIf(Math.max(start, said.start() - IF_REACH), said.start());
         }
-        return condition.isPresent() && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start());
+        return condition.isPresent()
+                && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start())
+                && !isOfWhatWentBefore(condition.getAsInt(), said.start());
+    }
+
+    /** "the coarse one, if you can get it, three hundred and fifty grams": nothing else is told under this condition. */
+    private boolean isOfWhatWentBefore(int condition, int start) {
+        return words.normal(condition, start).matches("if you can (get|find)( hold of)? (it|them|one|some)");
     }
 
     /** Ovens and times are told by conditions of their own. */

@@ -72,7 +72,8 @@ final class ArticledQuantities {
 
     /** "another one", "a whole one": one more of what was measured before, or one of it instead. */
     private boolean isOneMore(int start, int at) {
-        boolean more = words.text(start).equals("another") || words.text(at - 1).equals("whole");
+        boolean more = words.text(start).equals("another")
+                || (words.text(at - 1).equals("whole") && !words.text(start).equals("the"));
         return more && words.text(at).equals("one") && !words.text(at + 1).equals("of");
     }
 }

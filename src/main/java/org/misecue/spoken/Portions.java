@@ -54,7 +54,7 @@ final class Portions {
         String next = words.text(at);
         String second = words.text(at + 1);
         return isAtATime(at)
-                || (PER.contains(next) && PIECES.contains(second))
+                || (PER.contains(next) && PIECES.contains(second) && !words.wall(at))
                 || (ON_EACH.contains(next) && second.equals("each"))
                 || isPerPiece(at)
                 || isPerPiece(afterThing(at))

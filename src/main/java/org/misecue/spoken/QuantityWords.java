@@ -19,7 +19,8 @@ public final class QuantityWords {
 
     /** The same for a word that has a size beside it: "you can" is no tin, a bar may be one of chocolate. */
     public static boolean isPacking(WordStream words, int at) {
-        boolean able = words.text(at).equals("can") && SUBJECTS.contains(words.text(at - 1));
+        boolean able = words.text(at).equals("can")
+                && (SUBJECTS.contains(words.text(at - 1)) || SUBJECTS.contains(words.text(at + 1)));
         return (isPacking(words.text(at)) && !able) || SIZED.contains(words.text(at));
     }
 
