@@ -29,8 +29,11 @@ final class DurationMatch {
     /** And this much worse than one that the recipe never asks for: resting, proving and chilling share their words. */
     private static final double ALMOST_AS_WELL = 0.6;
 
-    /** "One minute", "back in a second": nobody misreads a time by more. */
+    /** "One minute", "back in a second": nobody misreads a time by more, parts of it may be as short. */
     private static final double FARTHEST = 4.5;
+
+    /** Of fifty times that were said otherwise than written, none was longer than twice. */
+    private static final double LONGEST = 2.2;
 
     /** And by less where another step is on and its purpose is not named. */
     private static final double FAR = 2.5;
@@ -234,7 +237,7 @@ final class DurationMatch {
     private boolean isPossible(Quantity quantity, Setting setting, SpokenQuantity said) {
         double ratio = base(quantity) / base(setting.quantity());
         boolean named = away(setting, said) == 0 || Purpose.of(setting).named(said, around) >= FAINT;
-        return Math.max(ratio, 1 / ratio) <= (named ? FARTHEST : FAR);
+        return Math.max(ratio, 1 / ratio) <= (named ? FARTHEST : FAR) && ratio <= LONGEST;
     }
 
     /** A weak hint only: a wrong figure must still find its own setting. */

@@ -105,7 +105,9 @@ final class LeftOutUnit {
         boolean ingredient = heard.namesIn(last.end(), said.end() + 3).stream().anyMatch(name -> name.inRecipe());
         boolean more = heard.phrases.within(Kind.MORE_OF_IT, said.start() - 1, said.end() + 1);
         boolean takes = TAKING.contains(heard.words.text(said.start() - 1)) || isForSomething(said);
-        boolean inAll = last.unit().filter(unit -> unit.dimension() == Dimension.DURATION).isPresent()
+        boolean inAll = last.unit()
+                        .filter(unit -> unit.dimension() == Dimension.DURATION)
+                        .isPresent()
                 && heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 1);
         return !ingredient
                 && (more

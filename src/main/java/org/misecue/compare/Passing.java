@@ -42,7 +42,8 @@ final class Passing {
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.border(at + 1) ? "" : heard.words.text(at);
         boolean instead = before.equals("of")
-                && (heard.words.text(at - 1).equals("instead") || heard.words.text(at - 1).equals("place"));
+                && (heard.words.text(at - 1).equals("instead")
+                        || heard.words.text(at - 1).equals("place"));
         return instead
                 || before.equals("no")
                 || before.equals("without")

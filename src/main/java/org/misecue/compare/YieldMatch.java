@@ -37,6 +37,7 @@ final class YieldMatch {
             "cut divide divided slice portion split shape cutting dividing slicing portioning splitting shaping");
     private static final Set<String> FEEDING = Set.of("feed", "feeds", "serve", "serves", "do", "does");
     private static final int ASKED_BEFORE = 25;
+    private static final int INTO_REACH = 10;
     private static final int CUT_REACH = 6;
     private static final int MADE_REACH = 4;
     private static final int TOLD_BEFORE = 5;
@@ -47,7 +48,7 @@ final class YieldMatch {
     /** "sixteen nice big bits". */
     private static final int NOUN_REACH = 3;
 
-    private static final double FAR_OFF = 3;
+    private static final double FAR_OFF = 2;
 
     private final Hearing heard;
     private final Tally tally;
@@ -68,6 +69,9 @@ final class YieldMatch {
         boolean piece = own || (isNamed(said, PIECES) && !isOfCounted(said));
         boolean made = heard.phrases.within(Kind.MAKES, said.start() - MADE_REACH, said.start());
         boolean cut = isCutInto(said.start());
+        if (isOutOfIt(said) && !said.isAside()) {
+            return Optional.of(Plainness.MADE);
+        }
         boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
                 || heard.phrases.within(Kind.IN_ALL, said.end(), said.end() + TOLD_BEHIND);
         boolean ofThem = heard.words.text(said.end()).equals("of")
@@ -166,7 +170,13 @@ final class YieldMatch {
     }
 
     private boolean isCutInto(int start) {
-        return heard.words.saysAny(CUTTING, start - CUT_REACH, start);
+        int reach = heard.words.text(start - 1).equals("into") ? INTO_REACH : CUT_REACH;
+        return heard.words.saysAny(CUTTING, start - reach, start);
+    }
+
+    /** "I've got fourteen out of it". */
+    private boolean isOutOfIt(SpokenQuantity said) {
+        return heard.words.normal(said.end(), said.end() + 3).matches("out of (it|this|that|them)");
     }
 
     /** Counted things are put away before anyone asks whose they were: "last time I only got ten buns". */

@@ -17,7 +17,7 @@ final class Labels implements Asides.AsideRule {
 
     private static final Set<String> NAMED_NUMBERS = Words.set(
             "speed shelf number page setting camera level step day night week bowl episode chapter series channel age "
-                    + "aged part bus route");
+                    + "aged part bus route year grade");
     private static final Set<String> HOLDS = Set.of("holds", "hold", "fits", "measures");
     private static final Set<String> MACHINES =
             Set.of("mixer", "speed", "machine", "dial", "whisk", "processor", "blender");
