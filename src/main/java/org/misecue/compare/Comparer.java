@@ -24,12 +24,14 @@ public final class Comparer {
     private final SettingListener settings;
     private final Attacher attacher;
     private final Pointing pointing;
+    private final Restarts restarts;
 
     private Comparer(Hearing heard) {
         this.heard = heard;
         this.settings = new SettingListener(heard);
         this.attacher = new Attacher(heard);
         this.pointing = new Pointing(heard, attacher);
+        this.restarts = new Restarts(heard);
     }
 
     /** The same for what the films say and show: the worse of the two counts for each written thing. */
@@ -109,6 +111,14 @@ public final class Comparer {
 
     private void take(SpokenQuantity said) {
         heard.trail.met(said);
+        if (restarts.isBegunAnew(said)) {
+            heard.trail.note(said.start(), "begun anew right behind");
+            return;
+        }
+        if (restarts.isReadAgain(said)) {
+            heard.trail.note(said.start(), "the number before, read out again");
+            return;
+        }
         Optional<SpokenQuantity> ofPack = Packs.share(said, heard)
                 .or(() -> Packs.ofSize(said, heard))
                 .or(() -> Packs.counted(said, heard))

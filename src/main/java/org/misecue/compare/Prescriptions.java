@@ -53,6 +53,9 @@ final class Prescriptions {
         if (heard.words.wall(at)) {
             return false;
         }
+        if (heard.words.normal(at, at + 3).matches("is (the|what is) (usual|normal|standard|custom).*")) {
+            return true;
+        }
         boolean others = heard.words.text(at).equals("is")
                 && heard.words.text(at + 1).equals("what")
                 && OTHERS.contains(heard.words.text(at + 2));

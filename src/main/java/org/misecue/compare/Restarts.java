@@ -1,10 +1,14 @@
 package org.misecue.compare;
 
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /** Amounts begun again: by a speaker who had not finished, or by the scales while something is poured. */
@@ -14,10 +18,43 @@ final class Restarts {
     private static final int SCALE_REACH = 24;
     private static final RationalNumber SMALLEST_ON_SCALES = Rationals.of(20);
 
+    private static final Set<String> FIGURES = Words.set("zero oh nought one two three four five six seven eight nine");
+
     private final Hearing heard;
 
     Restarts(Hearing heard) {
         this.heard = heard;
+    }
+
+    /** "it's a quarter, a quarter of a teaspoon": the measure comes with the last of several tries. */
+    boolean isBegunAnew(SpokenQuantity said) {
+        SpokenQuantity next = said;
+        while (next.manner() == Manner.SHARE) {
+            int end = next.end();
+            Optional<SpokenQuantity> behind = heard.quantityFrom(end).filter(other -> other.start() == end);
+            if (behind.isEmpty()) {
+                return false;
+            }
+            next = behind.get();
+        }
+        return heard.on(Mechanism.RESTART) && !next.equals(said) && next.manner() == Manner.MEASURED;
+    }
+
+    /** "a hundred and fifty, five zero": the end of the number, figure by figure, so that nobody mishears it. */
+    boolean isReadAgain(SpokenQuantity said) {
+        boolean figures = said.manner() == Manner.BARE
+                && said.end() - said.start() > 1
+                && IntStream.range(said.start(), said.end()).allMatch(at -> FIGURES.contains(heard.words.text(at)));
+        return heard.on(Mechanism.RESTART)
+                && figures
+                && heard.quantityBefore(said.start())
+                        .filter(before -> said.start() - before.end() <= 1 && before.isAtLeast(Rationals.of(100)))
+                        .filter(before -> text(before).endsWith(text(said)))
+                        .isPresent();
+    }
+
+    private static String text(SpokenQuantity said) {
+        return said.amount().least().map(RationalNumber::toString).orElse("-");
     }
 
     /** "a hundred and, a hundred and fifty grams": begun again, with the unit this time. */

@@ -17,6 +17,9 @@ final class ArticledQuantities {
     /** "a tablespoon and then another, so that's two". */
     private static final Set<String> AFTER_ANOTHER = Set.of("and", "so", "then", "that", "now");
 
+    /** "one after another". */
+    private static final Set<String> IN_TURN = Set.of("after", "one");
+
     private final WordStream words;
     private final BetweenWords between;
     private final UnitTails tails;
@@ -67,6 +70,7 @@ final class ArticledQuantities {
 
     private boolean isAnotherAlone(int start) {
         return words.text(start).equals("another")
+                && !IN_TURN.contains(words.text(start - 1))
                 && (words.wall(start + 1) || AFTER_ANOTHER.contains(words.text(start + 1)));
     }
 

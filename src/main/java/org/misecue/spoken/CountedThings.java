@@ -26,7 +26,7 @@ final class CountedThings implements Asides.AsideRule {
             "this is was has as us yes its it's goes does plus thus always perhaps makes gives looks needs weighs comes "
                     + "cups gets says takes keeps works tastes smells means less unless across grams ounces pounds mils "
                     + "mills teaspoons tablespoons litres degrees ones yours ours hers his theirs halves quarters thirds "
-                    + "pieces slices squares");
+                    + "pieces slices squares numbers");
 
     private static final Set<String> CLOSED = Words.set(
             "of and in into on onto to for is are was so then that this these those them it i we you they he she the a "

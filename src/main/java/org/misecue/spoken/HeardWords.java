@@ -18,6 +18,9 @@ final class HeardWords {
     private static final Set<String> SMALL_PIECES =
             Words.set("a an the of and in is so you we i to no not but or if on at it that this then for with my");
 
+    /** Nor does a word of the recipe begin with these: "go round" is not ground. */
+    private static final Set<String> COMMON_FIRST = Words.set("go goes going come get got put give take");
+
     private static final Set<String> IN_THE_MAKING =
             Words.set("dough batter paste mixture bread cakes board stick berry");
 
@@ -75,6 +78,9 @@ final class HeardWords {
 
     private Optional<Heard> joinedBySound(int start, int pieces) {
         String whole = whole(start, pieces);
+        if (COMMON_FIRST.contains(words.text(start))) {
+            return Optional.empty();
+        }
         boolean small = SMALL_PIECES.contains(words.text(start + pieces - 1));
         Optional<String> own =
                 whole.length() >= SHORTEST_JOINED && !small ? soundAlikes.of(whole) : soundAlikes.nearly(whole);

@@ -18,6 +18,11 @@ public final class NumberGrammar {
     private static final Set<String> BETWEEN = Set.of("to", "or", "till", "until");
     private static final Set<String> SEARCHING = Set.of("um", "uh", "er", "erm", "maybe");
     private static final Set<String> COUNTED_ON = Words.set("time one go egg layer batch bowl tin tray");
+    private static final RationalNumber FIVE = Rationals.of(5);
+    private static final RationalNumber TEN = Rationals.of(10);
+    private static final RationalNumber TWO = Rationals.of(2);
+    private static final RationalNumber THIRTY = Rationals.of(30);
+    private static final RationalNumber HUNDRED = Rationals.of(100);
     private static final RationalNumber CLOSE_BY = Rationals.of(3, 2);
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4}) ?)?([½⅓⅔¼¾⅛⅜⅝⅞])|(\\d{1,3})/(\\d{1,3})");
 
@@ -64,14 +69,20 @@ public final class NumberGrammar {
             next++;
         }
         return range(start, low, next)
-                .filter(range -> range.amount()
-                                .most()
-                                .orElse(Rationals.ZERO)
-                                .compareTo(range.amount()
-                                        .least()
-                                        .orElse(Rationals.ZERO)
-                                        .multiply(CLOSE_BY))
-                        <= 0);
+                .filter(range -> isStep(
+                        range.amount().least().orElse(Rationals.ZERO),
+                        range.amount().most().orElse(Rationals.ZERO)));
+    }
+
+    /** From one number to the next, or from one round number to the next: what the scales run through is no range. */
+    private static boolean isStep(RationalNumber low, RationalNumber high) {
+        RationalNumber step = high.subtract(low);
+        boolean round = Rationals.isWhole(low.divide(FIVE)) && Rationals.isWhole(high.divide(FIVE));
+        return high.compareTo(low.multiply(CLOSE_BY)) <= 0
+                && (step.compareTo(Rationals.ONE) <= 0
+                        || (step.equals(TWO) && low.compareTo(THIRTY) < 0)
+                        || (round && step.compareTo(TEN) <= 0)
+                        || (step.equals(HUNDRED) && Rationals.isWhole(low.divide(HUNDRED))));
     }
 
     private Optional<SpokenNumber> between(int start) {

@@ -13,6 +13,7 @@ final class OtherPeople implements Asides.AsideRule {
                     + "reckons say says said tell wrote cuts gives calls bakes baked eats ate");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
+    private static final Set<String> SHE = Set.of("she", "he");
     private static final int DOES_REACH = 8;
 
     private final WordStream words;
@@ -51,7 +52,8 @@ final class OtherPeople implements Asides.AsideRule {
     /** "Aunt … puts four in", "the neighbour uses two": what one says of oneself has no such ending. */
     private boolean somebodyElseDoes(int from, int to) {
         for (int at = from + 1; at < to; at++) {
-            if (THIRD_PERSON.contains(words.text(at)) && !THINGS.contains(words.text(at - 1))) {
+            boolean does = words.text(at).equals("does") && SHE.contains(words.text(at - 1));
+            if (does || (THIRD_PERSON.contains(words.text(at)) && !THINGS.contains(words.text(at - 1)))) {
                 return true;
             }
         }

@@ -241,8 +241,13 @@ public final class QuantityListener {
         return words.normal(from, end);
     }
 
+    /** "here you call it": what it is called, not how much it is about. */
+    private boolean isNaming(int start) {
+        return words.normal(start - 3, start).matches("(you|we|they|i) call it");
+    }
+
     private SpokenQuantity hedged(SpokenQuantity said) {
-        if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())) {
+        if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start()) && !isNaming(said.start())) {
             return said.with(new Amount.Approximate(said.amount(), hedgeBefore(said.start())));
         }
         OptionalInt shade = words.on(Mechanism.SHADES) ? shades.before(said.start()) : OptionalInt.empty();

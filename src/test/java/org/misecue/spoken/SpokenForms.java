@@ -100,11 +100,17 @@ final class SpokenForms {
                 forms.addAll(List.of(from + " to " + to, from + " or " + to, "between " + from + " and " + to));
             }
         }
-        if (low >= 10 && 2 * high <= 3 * low) {
+        if (low >= 10 && 2 * high <= 3 * low && isStep(low, high)) {
             forms.add(word(low) + " " + word(high));
             forms.add(word(low) + " uh " + word(high));
         }
         return forms;
+    }
+
+    /** "ten twelve", "twenty twenty five", but not "seventy four seventy eight": those the scales run through. */
+    private static boolean isStep(int low, int high) {
+        boolean round = low % 5 == 0 && high % 5 == 0;
+        return high - low == 1 || (high - low == 2 && low < 30) || (round && high - low <= 10);
     }
 
     /** "two to three hundred": both ends share the hundred; one to nine. */
