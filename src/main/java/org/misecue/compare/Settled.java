@@ -68,6 +68,7 @@ final class Settled {
         List<Said> standing = folded(
                 setting,
                 all.stream().filter(said -> said.plainness() == plainest).toList());
+        standing = unless(standing, said -> isRead(said.words()));
         if (!batch.equals(Rationals.ONE)) {
             standing = unless(standing, said -> !roles.isForViewers(said.words()) && anyForViewers(all));
         }
@@ -76,6 +77,12 @@ final class Settled {
                 said -> setting.kind() == Setting.Kind.OVEN_TEMPERATURE
                         && setting.fan().isEmpty()
                         && roles.isForFan(said.words()));
+    }
+
+    /** "it says an hour, it can say what it likes": no more than what is read, where something else is done. */
+    private boolean isRead(SpokenQuantity words) {
+        return heard.on(Mechanism.SHEET_AND_HAND)
+                && heard.words.text(words.start() - 1).equals("says");
     }
 
     private boolean anyForViewers(List<Said> all) {

@@ -178,7 +178,8 @@ public final class QuantityListener {
             return true;
         }
         boolean goesOn = before.equals("and") && next.equals("of") && named(said.end() + 1);
-        if (whose(said.end()) || named(said.end()) || goesOn) {
+        boolean more = next.equals("more") && named(said.end() + 1);
+        if (whose(said.end()) || named(said.end()) || goesOn || more) {
             return false;
         }
         if (before.equals("the")) {
