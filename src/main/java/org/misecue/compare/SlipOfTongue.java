@@ -15,9 +15,10 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class SlipOfTongue {
 
-    private static final RationalNumber LEAST_BARE = Rationals.of(2, 5);
+    private static final RationalNumber LEAST_BARE = Rationals.of(3, 10);
     private static final RationalNumber MOST_BARE = Rationals.of(13, 5);
     private static final RationalNumber LEAST = Rationals.of(1, 5);
+    private static final RationalNumber LARGEST_STEP = Rationals.of(2, 5);
     /** Three teaspoons to the tablespoon. */
     private static final RationalNumber MOST = Rationals.of(16, 5);
 
@@ -51,9 +52,13 @@ final class SlipOfTongue {
         }
         int whole = last;
         return IntStream.range(0, standing.size())
-                .filter(at -> at >= whole || isLikely(standing.get(at)))
+                .filter(at -> at >= whole || !isStep(standing.get(at)))
                 .mapToObj(standing::get)
                 .toList();
+    }
+
+    private boolean isStep(Ledger.Entry entry) {
+        return !isLikely(entry) || (isBare(entry) && isBelow(entry.quantity(), LARGEST_STEP));
     }
 
     boolean isLikely(Ledger.Entry entry) {
@@ -79,9 +84,13 @@ final class SlipOfTongue {
     }
 
     private boolean isTooLittle(Quantity said, boolean bare) {
+        return isBelow(said, bare ? LEAST_BARE : LEAST);
+    }
+
+    private boolean isBelow(Quantity said, RationalNumber share) {
         Quantity figure = Fit.nearestWritten(said, written);
         return figure.dimension() == said.dimension()
-                && least(said).compareTo(least(figure).multiply(bare ? LEAST_BARE : LEAST)) < 0;
+                && least(said).compareTo(least(figure).multiply(share)) < 0;
     }
 
     private RationalNumber least(Quantity quantity) {
