@@ -105,8 +105,18 @@ public final class Comparer {
         }
         if (heard.on(Mechanism.SECOND_LOOK)) {
             new SecondLook(heard, attacher).look();
-            settings.lookAgain(attacher.homeless());
+            settings.lookAgain(heard.quantities.stream().filter(this::isFree).toList());
         }
+    }
+
+    /** Given to no ingredient, or to one that it is much too large a number for. */
+    private boolean isFree(SpokenQuantity said) {
+        return attacher.mentions().byLine().values().stream()
+                .flatMap(List::stream)
+                .filter(mention -> mention.start() == said.start())
+                .allMatch(mention -> new SlipOfTongue(heard.lines.get(mention.line()), heard.household)
+                        .notTooMuch(List.of(mention))
+                        .isEmpty());
     }
 
     private void take(SpokenQuantity said) {

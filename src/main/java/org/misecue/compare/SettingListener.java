@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.compare.Settled.Said;
 import org.misecue.compare.YieldMatch.Plainness;
 import org.misecue.quantity.Dimension;
@@ -44,12 +45,18 @@ final class SettingListener {
         return said.getOrDefault(setting, List.of());
     }
 
-    /** @param homeless the amounts that were given to nothing */
-    void lookAgain(List<SpokenQuantity> homeless) {
-        MissedHeat missed = new MissedHeat(ovens, homeless);
-        settings(Kind.OVEN_TEMPERATURE).stream()
+    /** @param free the amounts that belong to no ingredient */
+    void lookAgain(List<SpokenQuantity> free) {
+        List<SpokenQuantity> left = free.stream()
+                .filter(words -> said.values().stream()
+                        .flatMap(List::stream)
+                        .noneMatch(one -> one.words().start() == words.start()))
+                .toList();
+        MissedSettings missed = new MissedSettings(heard, ovens, left);
+        Stream.of(Kind.OVEN_TEMPERATURE, Kind.PAN, Kind.DURATION)
+                .flatMap(kind -> settings(kind).stream())
                 .filter(setting -> !isSaid(setting))
-                .forEach(setting -> missed.of(setting).ifPresent(heat -> keep(setting, heat)));
+                .forEach(setting -> missed.of(setting).ifPresent(one -> keep(setting, one)));
     }
 
     private boolean isSaid(Setting setting) {

@@ -19,7 +19,7 @@ final class UnwrittenFinder {
     private static final Set<String> NOT_FOOD =
             Words.set("it that this those these them the a your my tea wine coffee time way what which everything mine "
                     + "yours each both all mixture mix batter dough ribbon space room overhang depth cake syrup's "
-                    + "parchment paper foil you us one two");
+                    + "parchment paper foil you us one two filling topping pastry glaze icing frosting crumble");
     private static final Set<String> ENDS_NAME =
             Words.set("in and on into as to goes for with that so because then now is at or but i you it just which if "
                     + "well um too please there here from over when we going went not like right okay of the a");

@@ -139,6 +139,12 @@ public final class NumberGrammar {
         if (words.text(at).equals("baker's") && words.text(at + 1).equals("dozen")) {
             return Optional.of(new SpokenNumber(start, at + 2, Amount.of(13), false));
         }
+        if (words.text(at).equals("and")
+                && words.text(at + 1).equals("a")
+                && words.text(at + 2).equals("half")) {
+            times = times.add(Rationals.of(1, 2)); // "two and a half dozen"
+            at += 3;
+        }
         Integer size = NumberWords.GROUPS.get(words.text(at));
         boolean bare = at == start
                 && !(words.text(at).equals("couple") && words.text(at + 1).equals("of"));

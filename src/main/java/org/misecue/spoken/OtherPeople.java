@@ -13,6 +13,9 @@ final class OtherPeople implements Asides.AsideRule {
                     + "reckons say says said tell wrote cuts gives calls bakes baked eats ate");
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
+    private static final Set<String> ASKS = Set.of("how much", "what is in", "what is that", "how many", "what have");
+    private static final Set<String> YES = Words.set("yes yeah aye yep right lovely");
+    private static final int ASKED_REACH = 14;
     private static final Set<String> SHE = Set.of("she", "he");
     private static final int DOES_REACH = 8;
 
@@ -33,11 +36,23 @@ final class OtherPeople implements Asides.AsideRule {
 
     @Override
     public Optional<Aside> of(SpokenQuantity said) {
+        if (isAnswer(said)) {
+            return Optional.empty();
+        }
         int to = said.start();
         int from = story.clauseStart(to);
         return phrases.within(Kind.ELSEWHERE, from, to) || someoneDoes(from, to) || somebodyElseDoes(from, to)
                 ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
                 : Optional.empty();
+    }
+
+    /** "how much have you given me? Sixty, she says, sixty grams, yes": somebody else who is in the kitchen. */
+    private boolean isAnswer(SpokenQuantity said) {
+        String before = words.normal(said.start() - ASKED_REACH, said.start());
+        boolean asked = ASKS.stream().anyMatch(before::contains) && before.contains(" says");
+        return asked
+                && (words.saysAny(YES, said.start() - 2, said.start())
+                        || words.saysAny(YES, said.end(), said.end() + 2));
     }
 
     /** "my sister … puts three in": a person, and what she does within a few words. */

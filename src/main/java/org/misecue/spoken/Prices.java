@@ -44,6 +44,9 @@ final class Prices implements Asides.AsideRule {
             return true;
         }
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
+        if (next.equals("coin") || next.equals("note")) {
+            return true;
+        }
         return pounds && (isPence(next) || inShop(said.end()) || next.equals("for") || next.equals("each"));
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.spoken.Mechanism;
 
 /**
- * Eighty-two invented episodes, with the truth about each written quantity beside them, written without sight of the program.
+ * Ninety-two invented episodes, with the truth about each written quantity beside them, written without sight of the program.
  * Some of what they taught is in its rules now, so the bounds are the level that must not be lost, and no promise for a speaker
  * whom nobody has heard yet. What is known of that are the first hearings:
  *
@@ -23,9 +23,9 @@ import org.misecue.spoken.Mechanism;
  *       afterwards (almond-filled-speculaas, blackberry-apple-plate-tart, coconut-tutti-frutti-buns,
  *       no-bake-lemon-ginger-cheesecake, sweet-potato-ham-biscuits); the others, at last 0.863 and one of 21, showed one thing
  *       more, a cup and a half of those.
- *   <li>{@code more-speakers}, thirty: 0.822 and 0.861, seven of 124 that differ reported as agreeing, 54 false alarms. All
- *       were looked at, ten after ten: the last ten heard first by what the others had taught came to 0.839 and 0.897, where
- *       they had been 0.821 and 0.862.
+ *   <li>{@code more-speakers}, forty: 0.837 and 0.855, nine of 165 that differ reported as agreeing, 62 false alarms. All were
+ *       looked at, ten after ten. The third and the fourth ten, heard first by what those before had taught, came to 0.839 and
+ *       0.897, and to 0.896 and 0.836; they had been 0.821 and 0.862, and 0.883 and 0.836.
  * </ul>
  */
 class EpisodesTest {
@@ -39,7 +39,7 @@ class EpisodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 32", "new-speakers, 10", "later-speakers, 10", "more-speakers, 30"})
+    @CsvSource({"episodes, 32", "new-speakers, 10", "later-speakers, 10", "more-speakers, 40"})
     void every_episode_is_compared(String speakers, int cases) {
         assertThat(score(speakers).failures()).isEmpty();
         assertThat(score(speakers).cases()).hasSize(cases);
@@ -58,7 +58,7 @@ class EpisodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0", "new-speakers, 0", "later-speakers, 0", "more-speakers, 3"})
+    @CsvSource({"episodes, 0", "new-speakers, 0", "later-speakers, 0", "more-speakers, 5"})
     void hardly_anything_that_differs_is_reported_as_agreeing(String speakers, int most) {
         assertThat(score(speakers).dangerous()).hasSizeLessThanOrEqualTo(most);
     }
