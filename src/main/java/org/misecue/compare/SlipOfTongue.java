@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
@@ -74,13 +75,13 @@ final class SlipOfTongue {
     }
 
     private boolean isTooMuch(Quantity said, boolean bare) {
-        Quantity figure = Fit.nearestWritten(said, written);
-        return figure.dimension() == said.dimension()
-                && least(said)
+        return figure(said)
+                .filter(figure -> least(said)
                                 .compareTo(figure.mostInBase(household)
                                         .orElse(least(figure))
                                         .multiply(bare ? MOST_BARE : MOST))
-                        > 0;
+                        > 0)
+                .isPresent();
     }
 
     private boolean isTooLittle(Quantity said, boolean bare) {
@@ -88,9 +89,16 @@ final class SlipOfTongue {
     }
 
     private boolean isBelow(Quantity said, RationalNumber share) {
-        Quantity figure = Fit.nearestWritten(said, written);
-        return figure.dimension() == said.dimension()
-                && least(said).compareTo(least(figure).multiply(share)) < 0;
+        return figure(said)
+                .filter(figure -> least(said).compareTo(least(figure).multiply(share)) < 0)
+                .isPresent();
+    }
+
+    /** What it is to be held against; nothing where only the pantry could tell, or where no amount is written. */
+    private Optional<Quantity> figure(Quantity said) {
+        return written.quantity()
+                .map(any -> Fit.nearestWritten(said, written))
+                .filter(figure -> figure.dimension() == said.dimension());
     }
 
     private RationalNumber least(Quantity quantity) {
