@@ -75,7 +75,12 @@ final class LineJourney {
     private String effect(Mention mention) {
         int at = index(mention);
         if (at < 0) {
-            return "not counted, because what viewers are told of the written batch is said near by";
+            boolean likely = !new SlipOfTongue(heard.lines.get(line), heard.household)
+                    .likely(List.of(mention))
+                    .isEmpty();
+            return likely
+                    ? "not counted, because what viewers are told of the written batch is said near by"
+                    : "not counted, because it is too far from what is written to be a slip of the tongue";
         }
         Mention own = counted.get(at);
         String batch = own.quantity().equals(mention.quantity())

@@ -38,15 +38,16 @@ final class LineJudge {
                 heard.recipe.components().get(heard.componentOfLine.get(line)).name();
         IngredientLine written = heard.lines.get(line);
         if (mentions.isEmpty()) {
-            return silence(component, line);
+            return silence(component, line, mentions);
         }
-        List<Ledger.Entry> standing = standing(line, mentions);
-        if (standing.isEmpty()) {
-            return silence(component, line);
+        List<Mention> counted = counted(line, mentions);
+        if (counted.isEmpty()) {
+            return silence(component, line, mentions);
         }
+        List<Ledger.Entry> standing = standing(line, counted);
         List<Evidence> evidence = evidence(standing);
-        Grounds grounds = grounds(written, mentions, standing);
-        heard.trail.ruled(line, new Trail.Ruling(mentions, standing, grounds));
+        Grounds grounds = grounds(written, counted, standing);
+        heard.trail.ruled(line, new Trail.Ruling(counted, standing, grounds));
         Confidence sure = Certainty.of(grounds);
         Ledger.Entry entry = standing.get(standing.size() - 1);
         if (standing.size() > 1 && !isLastWord(line, standing)) {
@@ -57,19 +58,26 @@ final class LineJudge {
         return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry) + doubt, evidence);
     }
 
-    /** What stands at the end; nothing where it all is bare numbers of quite another size. */
-    private List<Ledger.Entry> standing(int line, List<Mention> mentions) {
+    /** What may have been said of the line; nothing where it all is bare numbers of quite another size. */
+    private List<Mention> counted(int line, List<Mention> mentions) {
         if (!heard.on(Mechanism.SIZE_OF_SLIPS)) {
-            return folded(line, mentions);
+            return mentions;
         }
         SlipOfTongue slip = new SlipOfTongue(heard.lines.get(line), heard.household);
-        List<Ledger.Entry> standing = folded(line, slip.notTooMuch(mentions));
-        if (standing.stream().noneMatch(slip::isLikely)) {
-            List<Mention> likely = slip.likely(mentions);
-            boolean bare = mentions.stream().allMatch(Mention::assumedUnit);
-            return folded(line, likely.isEmpty() && !bare ? mentions : likely);
+        List<Mention> some = slip.notTooMuch(mentions);
+        if (folded(line, some).stream().anyMatch(slip::isLikely)) {
+            return some;
         }
-        return slip.withoutSteps(standing);
+        List<Mention> likely = slip.likely(mentions);
+        boolean bare = mentions.stream().allMatch(Mention::assumedUnit);
+        return likely.isEmpty() && !bare ? mentions : likely;
+    }
+
+    private List<Ledger.Entry> standing(int line, List<Mention> counted) {
+        List<Ledger.Entry> standing = folded(line, counted);
+        SlipOfTongue slip = new SlipOfTongue(heard.lines.get(line), heard.household);
+        boolean any = heard.on(Mechanism.SIZE_OF_SLIPS) && standing.stream().anyMatch(slip::isLikely);
+        return any ? slip.withoutSteps(standing) : standing;
     }
 
     private List<Ledger.Entry> folded(int line, List<Mention> mentions) {
@@ -114,21 +122,30 @@ final class LineJudge {
         return readOut ? spoons.with(Doubt.ONLY_READ_OUT) : spoons;
     }
 
-    private LineVerdict silence(String component, int line) {
+    /** @param farOff numbers too far from what is written to be meant */
+    private LineVerdict silence(String component, int line, List<Mention> farOff) {
         List<SpokenQuantity> strays = Grounds.strays(line, homeless, heard);
+        String far = farOff.stream()
+                .findFirst()
+                .map(mention -> " At " + clock(mention.start()) + " " + QuantityWriter.text(mention.quantity())
+                        + " may be heard of it, which is so far from what is written that it is taken for something"
+                        + " else: listen.")
+                .orElse("");
         String doubt = strays.stream()
                 .findFirst()
-                .map(stray ->
-                        " At " + Clock.hms(heard.words.moment(stray.start()).at())
-                                + " an amount near its name found no ingredient: listen.")
+                .map(stray -> " At " + clock(stray.start()) + " an amount near its name found no ingredient: listen.")
                 .orElse("");
         return new LineVerdict(
                 component,
                 heard.lines.get(line),
                 Verdict.UNSPOKEN,
-                Certainty.ofSilence(strays.size()),
-                "Nobody says how much: it must be in the description." + doubt,
+                Certainty.ofSilence(strays.size() + farOff.size()),
+                "Nobody says how much: it must be in the description." + far + doubt,
                 List.of());
+    }
+
+    private String clock(int word) {
+        return Clock.hms(heard.words.moment(word).at());
     }
 
     /** "One stick, so that's half a cup": one amount in two measures is judged by the one that is written. */

@@ -58,6 +58,9 @@ final class LineOutcome {
                 .limit(NAMED_AT_MOST)
                 .map(name -> Clock.hms(heard.words.moment(name.start()).at()) + " (“" + name.name() + "”)")
                 .collect(Collectors.joining(", "));
+        if (!fates.of(line).isEmpty()) {
+            return "Nothing that was heard of it is near enough to what is written.";
+        }
         return "It is named at " + times + (hits.size() > NAMED_AT_MOST ? " and later" : "")
                 + ", and no amount was given to it.";
     }
