@@ -66,7 +66,8 @@ final class LineJudge {
         SlipOfTongue slip = new SlipOfTongue(heard.lines.get(line), heard.household);
         List<Mention> some = slip.notTooMuch(mentions);
         if (folded(line, some).stream().anyMatch(slip::isLikely)) {
-            return some;
+            List<Mention> weighed = some.stream().filter(slip::isNoPinchTried).toList();
+            return weighed.isEmpty() ? some : weighed;
         }
         List<Mention> likely = slip.likely(mentions);
         boolean bare = mentions.stream().allMatch(Mention::assumedUnit);

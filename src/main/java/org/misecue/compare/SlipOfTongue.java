@@ -3,9 +3,11 @@ package org.misecue.compare;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
 import org.misecue.recipe.IngredientLine;
 import tech.units.indriya.function.RationalNumber;
 
@@ -82,6 +84,14 @@ final class SlipOfTongue {
                                         .multiply(bare ? MOST_BARE : MOST))
                         > 0)
                 .isPresent();
+    }
+
+    /** A pinch is tried, or taken out again, of what is weighed. */
+    boolean isNoPinchTried(Mention mention) {
+        return mention.quantity().unit() != Unit.PINCH
+                || written.quantity()
+                        .filter(figure -> figure.dimension() == Dimension.MASS)
+                        .isEmpty();
     }
 
     private boolean isTooLittle(Quantity said, boolean bare) {
