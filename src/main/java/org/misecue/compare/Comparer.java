@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.misecue.narration.Narration;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Household;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.recipe.Recipe;
 import org.misecue.spoken.Mechanism;
@@ -34,10 +35,15 @@ public final class Comparer {
         this.restarts = new Restarts(heard);
     }
 
-    /** The same for what the films say and show: the worse of the two counts for each written thing. */
-    public static Comparison compare(Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry) {
-        Comparer ear =
-                new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH));
+    /**
+     * The same for what the films say and show: the worse of the two counts for each written thing.
+     *
+     * @param spoons whose cups and spoons are meant; where that is empty, what the recipe and the speaker tell decides
+     */
+    public static Comparison compare(
+            Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry, Optional<Household> spoons) {
+        Comparer ear = new Comparer(
+                new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH, spoons));
         ear.listen();
         Comparison said = ear.verdicts();
         if (picture.cards().isEmpty()) {
@@ -45,7 +51,7 @@ public final class Comparer {
         }
         Lettering lettering = new Lettering(picture, ear.heard.alignment);
         Comparer eye = new Comparer(
-                new Hearing(recipe, lettering.narrations(), pantry, EnumSet.allOf(Mechanism.class), lettering));
+                new Hearing(recipe, lettering.narrations(), pantry, EnumSet.allOf(Mechanism.class), lettering, spoons));
         eye.listen();
         Comparison seen = eye.verdicts();
         List<Evidence> unplaced = Unplaced.of(eye.unplaced(), lettering, seen);
@@ -53,14 +59,21 @@ public final class Comparer {
     }
 
     /** The narrations in the order in which they were filmed. */
+    public static Comparison compare(
+            Recipe recipe, List<Narration> narrations, Pantry pantry, Optional<Household> spoons) {
+        return compare(recipe, narrations, Picture.NONE, pantry, spoons);
+    }
+
+    /** The same in a kitchen of which nothing is known. */
     public static Comparison compare(Recipe recipe, List<Narration> narrations, Pantry pantry) {
-        return compare(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class));
+        return compare(recipe, narrations, pantry, Optional.empty());
     }
 
     /** The same with only some of its mechanisms: for measuring, not for use. */
     public static Comparison compare(
             Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms) {
-        Comparer comparer = new Comparer(new Hearing(recipe, narrations, pantry, mechanisms, Medium.SPEECH));
+        Comparer comparer =
+                new Comparer(new Hearing(recipe, narrations, pantry, mechanisms, Medium.SPEECH, Optional.empty()));
         comparer.listen();
         return comparer.verdicts();
     }
@@ -72,16 +85,22 @@ public final class Comparer {
      * @throws org.misecue.notice.BadInput if they mean none; it names the nearest ingredients
      */
     public static List<Journey> explain(
-            Recipe recipe, List<Narration> narrations, Picture picture, Pantry pantry, String words) {
-        List<Journey> said = explain(recipe, narrations, pantry, words);
+            Recipe recipe,
+            List<Narration> narrations,
+            Picture picture,
+            Pantry pantry,
+            Optional<Household> spoons,
+            String words) {
+        List<Journey> said = explain(recipe, narrations, pantry, spoons, words);
         return picture.cards().isEmpty()
                 ? said
-                : new ShownStops(compare(recipe, narrations, picture, pantry)).behind(said);
+                : new ShownStops(compare(recipe, narrations, picture, pantry, spoons)).behind(said);
     }
 
-    static List<Journey> explain(Recipe recipe, List<Narration> narrations, Pantry pantry, String words) {
-        Comparer comparer =
-                new Comparer(new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH));
+    static List<Journey> explain(
+            Recipe recipe, List<Narration> narrations, Pantry pantry, Optional<Household> spoons, String words) {
+        Comparer comparer = new Comparer(
+                new Hearing(recipe, narrations, pantry, EnumSet.allOf(Mechanism.class), Medium.SPEECH, spoons));
         comparer.listen();
         Comparison comparison = comparer.verdicts();
         Fates fates = new Fates(comparer.heard, comparer.attacher, comparer.settings);

@@ -54,7 +54,14 @@ final class Hearing {
     private final int firstOfSteps;
     private final List<Set<Integer>> linesOfStep = new ArrayList<>();
 
-    Hearing(Recipe recipe, List<Narration> narrations, Pantry pantry, Set<Mechanism> mechanisms, Medium medium) {
+    /** @param spoons whose cups and spoons are meant; where that is empty, what the recipe and the speaker tell decides */
+    Hearing(
+            Recipe recipe,
+            List<Narration> narrations,
+            Pantry pantry,
+            Set<Mechanism> mechanisms,
+            Medium medium,
+            Optional<Household> spoons) {
         this.medium = medium;
         this.recipe = recipe;
         this.words = WordStream.of(narrations, mechanisms);
@@ -81,7 +88,7 @@ final class Hearing {
                 ingredientOfLine.add(pantry.find(line.ingredient()));
             }
         }
-        this.household = new WhoseSpoons(recipe, words, phrases).household();
+        this.household = spoons.orElseGet(() -> new WhoseSpoons(recipe, words, phrases).household());
         recipe.steps()
                 .forEach(step -> linesOfStep.add(
                         new HashSet<>(step.uses().stream().map(recipe::indexOf).toList())));

@@ -5,7 +5,8 @@
  * about. A wrong quantity must never be reported as agreeing.
  *
  * <p>Where an amount goes is weighed by {@code LineScores}; what it does to those before it is told by the rules that
- * {@code Roles} lists, in the order in which they are asked; {@code Ledger} folds them.
+ * {@code Roles} lists, in the order in which they are asked; {@code Ledger} folds them. {@code SlipOfTongue} knows how far
+ * people misspeak; when all is heard, {@code SecondLook} and {@code MissedSettings} look once more for what got nothing.
  */
 @NullMarked
 package org.misecue.compare;

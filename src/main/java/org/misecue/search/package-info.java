@@ -6,7 +6,7 @@
  *
  * <p>The journey of a query: {@code Ask} and {@code Narrowing} read it, {@code Plan} adds other names and spellings ({@code Wanted}), {@code
  * Beginnings} has what an unfinished word may become, {@code Queries} asks Lucene for passages, {@code Scope} puts the
- * answers in order, {@code Nearby} finds what is said in several passages, {@code Spotter} finds the words in each and so the
+ * answers in order and {@code ByKind} keeps the kinds apart, {@code Nearby} finds what is said in several passages, {@code Spotter} finds the words in each and so the
  * moment, {@code Folding} makes one of near repeats.
  * {@code Vocabulary} tells which words of the index are forms of a word, or sound like it: only plain words are indexed.
  * The journey of a passage: {@code Window} makes one of those that follow closely and looks over the cue's border, {@code

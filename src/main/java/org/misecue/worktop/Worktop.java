@@ -175,7 +175,13 @@ public final class Worktop {
      */
     public List<Journey> journeys(String words) {
         comparison(); // tells what is missing
-        return Comparer.explain(recipe(), narrations(), picture(), pantry(), words);
+        return Comparer.explain(
+                recipe(),
+                narrations(),
+                picture(),
+                pantry(),
+                settings().kitchen().spoons(),
+                words);
     }
 
     /** What is claimed of the dish. */
@@ -198,7 +204,8 @@ public final class Worktop {
     Comparison heard() {
         return narrations().isEmpty()
                 ? Comparison.silent(recipe().title())
-                : Comparer.compare(recipe(), narrations(), pantry());
+                : Comparer.compare(
+                        recipe(), narrations(), pantry(), settings().kitchen().spoons());
     }
 
     /** The comparison, or one that finds nothing where there is no film yet. */
@@ -328,7 +335,12 @@ public final class Worktop {
                                     .map(note -> " (" + note + ")")
                                     .collect(Collectors.joining()));
         }
-        return Comparer.compare(recipe(), narrations(), picture(), pantry());
+        return Comparer.compare(
+                recipe(),
+                narrations(),
+                picture(),
+                pantry(),
+                settings().kitchen().spoons());
     }
 
     /** What this kitchen weighs and measures with. */

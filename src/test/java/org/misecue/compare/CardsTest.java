@@ -75,8 +75,8 @@ class CardsTest {
         Recipe recipe = RecipeReader.read(file, "recipe.md", Pantry.standard());
         List<Narration> narrations = row.said() == null ? List.of() : List.of(Speech.narration(row.said()));
 
-        Comparison found =
-                Comparer.compare(recipe, narrations, new Picture(cards(row.shown()), Map.of()), Pantry.standard());
+        Comparison found = Comparer.compare(
+                recipe, narrations, new Picture(cards(row.shown()), Map.of()), Pantry.standard(), Optional.empty());
 
         SoftAssertions all = new SoftAssertions();
         Optional.ofNullable(row.verdicts()).ifPresent(wanted -> all.assertThat(found.written().stream()

@@ -51,7 +51,8 @@ class JourneyTest {
     }
 
     private List<Journey> explain(String markdown, String said, String words) throws IOException {
-        return Comparer.explain(read(markdown), List.of(Speech.narration(said)), Pantry.standard(), words);
+        return Comparer.explain(
+                read(markdown), List.of(Speech.narration(said)), Pantry.standard(), Optional.empty(), words);
     }
 
     @Test
@@ -153,6 +154,7 @@ class JourneyTest {
                     recipe,
                     List.of(narration),
                     Pantry.standard(),
+                    Optional.empty(),
                     verdict.line().ingredient());
             softly.assertThat(journeys)
                     .filteredOn(journey -> journey.what().equals(verdict.line().text()))

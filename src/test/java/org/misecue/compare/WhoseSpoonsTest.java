@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.misecue.pantry.Pantry;
+import org.misecue.quantity.Household;
 import org.misecue.recipe.RecipeReader;
 import org.misecue.spoken.Speech;
 
@@ -18,10 +20,17 @@ class WhoseSpoonsTest {
     Path folder;
 
     private LineVerdict water(String written, String said) throws IOException {
+        return water(written, said, Optional.empty());
+    }
+
+    private LineVerdict water(String written, String said, Optional<Household> spoons) throws IOException {
         String recipe = "# Jelly\n\n## Ingredients\n\n- " + written + " hot water\n\n## Method\n\n1. Mix.\n";
         Path file = Files.writeString(folder.resolve("recipe.md"), recipe);
         return Comparer.compare(
-                        RecipeReader.read(file, "recipe.md"), List.of(Speech.narration(said)), Pantry.standard())
+                        RecipeReader.read(file, "recipe.md"),
+                        List.of(Speech.narration(said)),
+                        Pantry.standard(),
+                        spoons)
                 .written()
                 .get(0);
     }
@@ -32,6 +41,12 @@ class WhoseSpoonsTest {
         assertThat(found.verdict()).isEqualTo(Verdict.DIFFERS);
         assertThat(found.confidence().isLow()).isTrue();
         assertThat(found.reason()).contains("tablespoon of another country");
+    }
+
+    @Test
+    void the_episode_s_own_spoons_are_meant_where_it_names_them() throws IOException {
+        LineVerdict found = water("60 ml", "three tablespoons of hot water", Optional.of(Household.AUSTRALIAN));
+        assertThat(found.verdict()).isEqualTo(Verdict.AGREES);
     }
 
     @Test
