@@ -122,9 +122,9 @@ public final class NumberGrammar {
                 .map(read -> mixed(start, read)));
     }
 
-    /** "a couple", "a dozen", "half a dozen", "two dozen", "a baker's dozen". */
+    /** "a couple", "a dozen", "half a dozen", "a half dozen", "two dozen", "two and a half dozen", "a baker's dozen". */
     private Optional<SpokenNumber> group(int start) {
-        int at = start;
+        int at = words.normal(start, start + 2).equals("a half") ? start + 1 : start;
         RationalNumber times = Rationals.ONE;
         if (words.text(at).equals("half")) {
             times = Rationals.of(1, 2);
@@ -139,7 +139,8 @@ public final class NumberGrammar {
         if (words.text(at).equals("baker's") && words.text(at + 1).equals("dozen")) {
             return Optional.of(new SpokenNumber(start, at + 2, Amount.of(13), false));
         }
-        if (words.text(at).equals("and")
+        if (at > start
+                && words.text(at).equals("and")
                 && words.text(at + 1).equals("a")
                 && words.text(at + 2).equals("half")) {
             times = times.add(Rationals.of(1, 2)); // "two and a half dozen"
