@@ -1,8 +1,10 @@
 package org.misecue.compare;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.misecue.pantry.Ingredient;
 import org.misecue.pantry.Weighing;
 import org.misecue.quantity.Dimension;
@@ -10,6 +12,7 @@ import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
+import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
@@ -32,6 +35,23 @@ final class Judge {
 
     Judge(Household household) {
         this.household = household;
+    }
+
+    /** The best of what it comes to against each figure of the line. */
+    Verdict of(IngredientLine written, Quantity said, Optional<Ingredient> ingredient) {
+        return figures(written, said).stream()
+                .map(figure -> of(figure, said, ingredient))
+                .min(Comparator.naturalOrder())
+                .orElse(Verdict.DIFFERS);
+    }
+
+    /** What the amount is held against: the figures in its own unit where there is one, else all. */
+    static List<Quantity> figures(IngredientLine written, Quantity said) {
+        List<Quantity> all = Stream.concat(written.quantity().stream(), written.alternative().stream())
+                .toList();
+        List<Quantity> same =
+                all.stream().filter(figure -> figure.unit() == said.unit()).toList();
+        return same.isEmpty() ? all : same;
     }
 
     Verdict of(Quantity written, Quantity said, Optional<Ingredient> ingredient) {

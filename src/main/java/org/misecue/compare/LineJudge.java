@@ -108,7 +108,7 @@ final class LineJudge {
                 && !last.isProvisional()
                 && from >= until
                 && from - until <= ONE_BREATH
-                && verdict(line, heard.lines.get(line), last) == Verdict.AGREES;
+                && judge.of(heard.lines.get(line), last.quantity(), heard.ingredientOfLine.get(line)) == Verdict.AGREES;
     }
 
     private Grounds grounds(IngredientLine written, List<Mention> mentions, List<Ledger.Entry> standing) {
@@ -164,11 +164,7 @@ final class LineJudge {
     }
 
     private Verdict verdict(int line, IngredientLine written, Quantity said) {
-        List<Quantity> figures = new ArrayList<>(written.quantity().stream().toList());
-        written.alternative().ifPresent(figures::add);
-        boolean sameMeasure = figures.stream().anyMatch(figure -> figure.unit() == said.unit());
-        return figures.stream()
-                .filter(figure -> !sameMeasure || figure.unit() == said.unit())
+        return Judge.figures(written, said).stream()
                 .map(figure -> {
                     Verdict verdict = judge.of(figure, said, heard.ingredientOfLine.get(line));
                     heard.trail.held(line, new Trail.Held(figure, said, verdict));

@@ -1,10 +1,8 @@
 package org.misecue.compare;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
@@ -61,22 +59,24 @@ final class SecondLook {
         heard.trail.note(move.from().start(), "taken for what is written of it, as the other has its own amount");
     }
 
-    /** What was given to a line that agrees without it. */
+    /** What was given to other lines that agree without it. */
     private List<Move> elsewhere(int line) {
         return IntStream.range(0, heard.lines.size())
                 .filter(other -> other != line)
                 .boxed()
-                .flatMap(other -> attacher.mentions().of(other).stream())
-                .filter(this::isForeign)
+                .flatMap(other -> foreign(other).stream())
                 .flatMap(mention -> moved(mention, line).stream())
                 .toList();
     }
 
-    private boolean isForeign(Mention mention) {
-        return isTelling(mention.quantity())
-                && verdict(mention.line(), mention.quantity()) == Verdict.DIFFERS
-                && attacher.mentions().of(mention.line()).stream()
-                        .anyMatch(own -> verdict(own.line(), own.quantity()) == Verdict.AGREES);
+    private List<Mention> foreign(int line) {
+        List<Mention> own = attacher.mentions().of(line);
+        return own.stream().anyMatch(mention -> verdict(line, mention.quantity()) == Verdict.AGREES)
+                ? own.stream()
+                        .filter(mention ->
+                                isTelling(mention.quantity()) && verdict(line, mention.quantity()) == Verdict.DIFFERS)
+                        .toList()
+                : List.of();
     }
 
     private Optional<Move> moved(Mention mention, int line) {
@@ -118,11 +118,7 @@ final class SecondLook {
     }
 
     private Verdict verdict(int line, Quantity said) {
-        IngredientLine written = heard.lines.get(line);
-        return Stream.concat(written.quantity().stream(), written.alternative().stream())
-                .map(figure -> judge.of(figure, said, heard.ingredientOfLine.get(line)))
-                .min(Comparator.naturalOrder())
-                .orElse(Verdict.DIFFERS);
+        return judge.of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
     }
 
     private boolean isNear(int line, int start, int end) {
