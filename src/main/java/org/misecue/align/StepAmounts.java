@@ -5,12 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.recipe.Recipe;
-import org.misecue.recipe.Setting;
 import org.misecue.recipe.Step;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -72,18 +70,13 @@ final class StepAmounts {
                 .toList();
         for (Step step : recipe.steps()) {
             step.settings().stream()
-                    .flatMap(StepAmounts::figures)
+                    .flatMap(setting -> setting.figures().stream())
                     .flatMap(figure -> Written.of(figure).stream())
                     .forEach(written -> settings.add(new OfStep(step.number(), written)));
             stepLines.of(step.number()).stream()
                     .flatMap(line -> ofLine.get(line).stream())
                     .forEach(written -> amounts.add(new OfStep(step.number(), written)));
         }
-    }
-
-    private static Stream<Quantity> figures(Setting setting) {
-        return Stream.of(Stream.of(setting.quantity()), setting.fan().stream(), setting.also().stream())
-                .flatMap(each -> each);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.misecue.compare;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,28 +125,24 @@ public final class Comparer {
         }
         if (heard.on(Mechanism.SECOND_LOOK)) {
             new SecondLook(heard, attacher).look();
-            settings.lookAgain(heard.quantities.stream().filter(this::isFree).toList());
+            settings.lookAgain(given());
         }
     }
 
-    /** Given to no ingredient, or to one that it is much too large a number for. */
-    private boolean isFree(SpokenQuantity said) {
-        return attacher.mentions().byLine().values().stream()
-                .flatMap(List::stream)
-                .filter(mention -> mention.start() == said.start())
-                .allMatch(mention -> new SlipOfTongue(heard.lines.get(mention.line()), heard.household)
-                        .notTooMuch(List.of(mention))
-                        .isEmpty());
+    /** Where the amounts begin that were given to an ingredient and are not much too large for it. */
+    private Set<Integer> given() {
+        Set<Integer> given = new HashSet<>();
+        attacher.mentions().byLine().forEach((line, own) -> new SlipOfTongue(heard.lines.get(line), heard.household)
+                .notTooMuch(own)
+                .forEach(mention -> given.add(mention.start())));
+        return given;
     }
 
     private void take(SpokenQuantity said) {
         heard.trail.met(said);
-        if (restarts.isBegunAnew(said)) {
-            heard.trail.note(said.start(), "begun anew right behind");
-            return;
-        }
-        if (restarts.isReadAgain(said)) {
-            heard.trail.note(said.start(), "the number before, read out again");
+        Optional<String> repeats = restarts.repeats(said);
+        if (repeats.isPresent()) {
+            heard.trail.note(said.start(), repeats.get());
             return;
         }
         Optional<SpokenQuantity> ofPack = Packs.share(said, heard)

@@ -2,7 +2,6 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.misecue.compare.Settled.Said;
 import org.misecue.compare.YieldMatch.Plainness;
 import org.misecue.quantity.Dimension;
@@ -47,7 +46,7 @@ final class MissedSettings {
     private Optional<Said> first(Setting setting, Fitting fitting) {
         return free.stream()
                 .filter(fitting::fits)
-                .flatMap(said -> figures(setting)
+                .flatMap(said -> setting.figures().stream()
                         .filter(figure -> isAsWritten(said, figure))
                         .map(figure -> new Said(said, quantity(said, figure), Plainness.MADE)))
                 .findFirst();
@@ -70,10 +69,5 @@ final class MissedSettings {
 
     private static Quantity quantity(SpokenQuantity said, Quantity figure) {
         return said.quantity().orElseGet(() -> new Quantity(said.amount(), figure.unit()));
-    }
-
-    private static Stream<Quantity> figures(Setting setting) {
-        return Stream.of(Stream.of(setting.quantity()), setting.fan().stream(), setting.also().stream())
-                .flatMap(figures -> figures);
     }
 }

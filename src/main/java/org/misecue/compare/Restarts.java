@@ -26,8 +26,18 @@ final class Restarts {
         this.heard = heard;
     }
 
+    /** How the amount is only another one over again, if it is. */
+    Optional<String> repeats(SpokenQuantity said) {
+        if (!heard.on(Mechanism.RESTART)) {
+            return Optional.empty();
+        }
+        return isBegunAnew(said)
+                ? Optional.of("begun anew right behind")
+                : isReadAgain(said) ? Optional.of("the number before, read out again") : Optional.empty();
+    }
+
     /** "it's a quarter, a quarter of a teaspoon": the measure comes with the last of several tries. */
-    boolean isBegunAnew(SpokenQuantity said) {
+    private boolean isBegunAnew(SpokenQuantity said) {
         SpokenQuantity next = said;
         while (next.manner() == Manner.SHARE) {
             int end = next.end();
@@ -37,16 +47,15 @@ final class Restarts {
             }
             next = behind.get();
         }
-        return heard.on(Mechanism.RESTART) && !next.equals(said) && next.manner() == Manner.MEASURED;
+        return !next.equals(said) && next.manner() == Manner.MEASURED;
     }
 
     /** "a hundred and fifty, five zero": the end of the number, figure by figure, so that nobody mishears it. */
-    boolean isReadAgain(SpokenQuantity said) {
+    private boolean isReadAgain(SpokenQuantity said) {
         boolean figures = said.manner() == Manner.BARE
                 && said.end() - said.start() > 1
                 && IntStream.range(said.start(), said.end()).allMatch(at -> FIGURES.contains(heard.words.text(at)));
-        return heard.on(Mechanism.RESTART)
-                && figures
+        return figures
                 && heard.quantityBefore(said.start())
                         .filter(before -> said.start() - before.end() <= 1 && before.isAtLeast(Rationals.of(100)))
                         .filter(before -> text(before).endsWith(text(said)))

@@ -2,9 +2,11 @@ package org.misecue.compare;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.compare.Settled.Said;
 import org.misecue.compare.YieldMatch.Plainness;
@@ -45,12 +47,12 @@ final class SettingListener {
         return said.getOrDefault(setting, List.of());
     }
 
-    /** @param free the amounts that belong to no ingredient */
-    void lookAgain(List<SpokenQuantity> free) {
-        List<SpokenQuantity> left = free.stream()
-                .filter(words -> said.values().stream()
-                        .flatMap(List::stream)
-                        .noneMatch(one -> one.words().start() == words.start()))
+    /** @param given where the amounts begin that belong to an ingredient */
+    void lookAgain(Set<Integer> given) {
+        Set<Integer> taken = new HashSet<>(given);
+        said.values().forEach(all -> all.forEach(one -> taken.add(one.words().start())));
+        List<SpokenQuantity> left = heard.quantities.stream()
+                .filter(words -> !taken.contains(words.start()))
                 .toList();
         MissedSettings missed = new MissedSettings(heard, ovens, left);
         Stream.of(Kind.OVEN_TEMPERATURE, Kind.PAN, Kind.DURATION)

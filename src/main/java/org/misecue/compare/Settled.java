@@ -132,9 +132,7 @@ final class Settled {
         Stream<Quantity> told = setting.kind() == Setting.Kind.YIELD && !batch.equals(Rationals.ONE)
                 ? Stream.of(said, said.times(batch.reciprocal()))
                 : Stream.of(said);
-        List<Quantity> figures = new ArrayList<>(List.of(setting.quantity()));
-        setting.fan().ifPresent(figures::add);
-        figures.addAll(setting.also());
+        List<Quantity> figures = setting.figures();
         // 375 °F is held against the 350 °F that is written, not against the 175 °C beside it.
         boolean sameScale = figures.stream().anyMatch(figure -> figure.unit() == said.unit());
         return told.flatMap(one -> figures.stream()

@@ -104,13 +104,12 @@ final class TinMatch {
     }
 
     private static boolean figures(Setting tin, Dimension dimension) {
-        return Stream.concat(Stream.of(tin.quantity()), tin.also().stream())
-                .anyMatch(figure -> figure.dimension() == dimension);
+        return tin.figures().stream().anyMatch(figure -> figure.dimension() == dimension);
     }
 
     private boolean isWithin(Setting tin, Quantity size, double farthest) {
         double said = base(size);
-        return Stream.concat(Stream.of(tin.quantity()), tin.also().stream())
+        return tin.figures().stream()
                 .filter(figure -> figure.dimension() == size.dimension())
                 .map(this::base)
                 .anyMatch(written -> Math.max(said / written, written / said) <= farthest);

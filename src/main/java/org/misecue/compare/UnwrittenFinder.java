@@ -59,19 +59,17 @@ final class UnwrittenFinder {
         if (TOOLS.contains(heard.words.text(name.end()))) {
             return false;
         }
-        if (!Scoring.saysUnwritten(name, said, heard)
-                && (heard.isBeforeAllSteps(said.start()) || isOnlyPossible(said))) {
+        boolean unwritten = Scoring.saysUnwritten(name, said, heard);
+        if (!unwritten && (heard.isBeforeAllSteps(said.start()) || isOnlyPossible(said))) {
             return false;
         }
         boolean measured = said.manner() == Manner.MEASURED;
         if (name.start() >= said.end()) {
             boolean of = heard.words.text(said.end()).equals("of");
-            return measured
-                    || name.start() == said.end()
-                    || (of && said.manner() == Manner.SPOONS && Scoring.saysUnwritten(name, said, heard));
+            return measured || name.start() == said.end() || (of && said.manner() == Manner.SPOONS && unwritten);
         }
         boolean near = said.start() - name.end() <= NEAR;
-        return measured && (near || Scoring.pointsBack(said, heard) || Scoring.saysUnwritten(name, said, heard));
+        return measured && (near || Scoring.pointsBack(said, heard) || unwritten);
     }
 
     /** "then puffed rice, you'd want a hundred grams", "you can put a teaspoon of blueberry powder". */

@@ -2,6 +2,7 @@ package org.misecue.recipe;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.quantity.Quantity;
 
 /**
@@ -39,6 +40,13 @@ public record Setting(
             int step,
             int line) {
         this(kind, quantity, fan, also, what, count, step, line, Optional.empty());
+    }
+
+    /** All that is written for it: the figure itself, the fan oven's, those in other units. */
+    public List<Quantity> figures() {
+        return Stream.of(Stream.of(quantity), fan.stream(), also.stream())
+                .flatMap(each -> each)
+                .toList();
     }
 
     /** The kinds, with their names in the JSON documents. */

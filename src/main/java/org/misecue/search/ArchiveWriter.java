@@ -164,12 +164,13 @@ public final class ArchiveWriter implements AutoCloseable {
     @Override
     public void close() {
         write(() -> {
-            if (changed >= MANY) {
-                merging.setMaxMergedSegmentMB(LARGEST_MERGED_FOR_MANY_MB);
-                writer.maybeMerge();
+            try (directory;
+                    writer) {
+                if (changed >= MANY) {
+                    merging.setMaxMergedSegmentMB(LARGEST_MERGED_FOR_MANY_MB);
+                    writer.maybeMerge();
+                }
             }
-            writer.close();
-            directory.close();
         });
     }
 

@@ -162,29 +162,32 @@ final class MomentSearch {
 
     /** By sound only where nothing is written so: who writes spells better than who listens. */
     private List<Step> steps(List<Wanted> plan, Ask ask, int most) throws IOException {
-        List<Step> steps = steps(plan, BySound.NONE, ask, most);
-        return steps.isEmpty() ? steps(plan, BySound.ALL, ask, most) : steps;
-    }
-
-    private List<Step> steps(List<Wanted> plan, BySound bySound, Ask ask, int most) throws IOException {
+        List<Scope.Found> all = plan.isEmpty() ? listed(ask, most) : written(plan, ask, most);
         List<Step> steps = new ArrayList<>();
-        for (Scope.Found found : written(plan, bySound, ask, most)) {
+        for (Scope.Found found : all) {
             steps.add(new Step(found, window(found)));
         }
         return steps;
     }
 
-    /** Kind after kind; what is asked for without a word has nothing better and worse. */
-    private List<Scope.Found> written(List<Wanted> plan, BySound bySound, Ask ask, int most) throws IOException {
-        Queries written = new Queries(words, Terms.WRITTEN, bySound);
-        if (!plan.isEmpty()) {
-            return ByKind.best(written.of(plan, within(ask)), written(ask), most, scope, searcher);
+    private List<Scope.Found> written(List<Wanted> plan, Ask ask, int most) throws IOException {
+        Query plain = new Queries(words, Terms.WRITTEN, BySound.NONE).of(plan, within(ask));
+        List<Scope.Found> found = ByKind.best(plain, written(ask), most, scope, searcher);
+        if (!found.isEmpty()) {
+            return found;
         }
+        Query sounding = new Queries(words, Terms.WRITTEN, BySound.ALL).of(plan, within(ask));
+        return sounding.equals(plain) ? found : ByKind.best(sounding, written(ask), most, scope, searcher);
+    }
+
+    /** Asked for without a word: none is better than another. */
+    private List<Scope.Found> listed(Ask ask, int most) throws IOException {
         List<Scope.Found> all = new ArrayList<>();
         for (Passage.Kind kind : written(ask)) {
             List<Query> within = within(ask);
             within.add(new TermQuery(WindowDocument.term(kind)));
-            all.addAll(scope.some(searcher, written.of(plan, within), most));
+            Query any = new Queries(words, Terms.WRITTEN, BySound.NONE).of(List.of(), within);
+            all.addAll(scope.some(searcher, any, most));
         }
         return all;
     }

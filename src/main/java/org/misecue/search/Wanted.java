@@ -60,11 +60,13 @@ record Wanted(List<Wording> wordings, Optional<String> amount, boolean doing) {
     }
 
     private static boolean isIn(Wording longer, Wording shorter) {
-        List<String> words = longer.tokens().stream().map(Token::stem).toList();
-        List<String> part = shorter.tokens().stream().map(Token::stem).toList();
-        return part.size() < words.size()
+        return shorter.tokens().size() < longer.tokens().size()
                 && shorter.worth() >= longer.worth()
-                && Collections.indexOfSubList(words, part) >= 0;
+                && Collections.indexOfSubList(stems(longer), stems(shorter)) >= 0;
+    }
+
+    private static List<String> stems(Wording wording) {
+        return wording.tokens().stream().map(Token::stem).toList();
     }
 
     /** All places in a window where it is said: an amount by its value, and otherwise the best of the wordings. */

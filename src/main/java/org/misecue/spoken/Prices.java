@@ -12,6 +12,9 @@ final class Prices implements Asides.AsideRule {
             "quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner naira shillings francs");
 
     private static final Set<String> PER = Set.of("for", "the", "per");
+    /** "as thick as a pound coin". */
+    private static final Set<String> COINS = Set.of("coin", "note");
+
     private static final Set<String> SHOPS = Words.set("shop shops market supermarket store sale village bakery");
 
     private final WordStream words;
@@ -36,7 +39,7 @@ final class Prices implements Asides.AsideRule {
             return true;
         }
         String next = words.text(said.end());
-        if (MONEY.contains(next)) {
+        if (MONEY.contains(next) || COINS.contains(next)) {
             return true;
         }
         boolean bare = said.unit().isEmpty();
@@ -44,9 +47,6 @@ final class Prices implements Asides.AsideRule {
             return true;
         }
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
-        if (next.equals("coin") || next.equals("note")) {
-            return true;
-        }
         return pounds && (isPence(next) || inShop(said.end()) || next.equals("for") || next.equals("each"));
     }
 
