@@ -8,25 +8,18 @@ import org.misecue.quantity.Blanks;
 /** Small facts of English about the nouns of a kitchen. */
 final class Nouns {
 
-    private static final Map<String, String> ODD = Map.of(
-            "leaves",
-            "leaf",
-            "halves",
-            "half",
-            "loaves",
-            "loaf",
-            "knives",
-            "knife",
-            "berries",
-            "berry",
-            "cookies",
-            "cookie",
-            "brownies",
-            "brownie",
-            "pies",
-            "pie",
-            "radishes",
-            "radish");
+    private static final Map<String, String> ODD = Map.ofEntries(
+            Map.entry("leaves", "leaf"),
+            Map.entry("halves", "half"),
+            Map.entry("loaves", "loaf"),
+            Map.entry("knives", "knife"),
+            Map.entry("berries", "berry"),
+            Map.entry("cookies", "cookie"),
+            Map.entry("brownies", "brownie"),
+            Map.entry("blondies", "blondie"),
+            Map.entry("naartjies", "naartjie"),
+            Map.entry("pies", "pie"),
+            Map.entry("radishes", "radish"));
     private static final Set<String> NO_PLURAL =
             Set.of("hummus", "couscous", "molasses", "asparagus", "citrus", "swiss", "cress");
 

@@ -26,12 +26,19 @@ final class PreparationWords {
     private static final Pattern PARTICIPLE = Pattern.compile("(?:\\p{L}+-)?\\p{L}{3,}ed");
     private static final Pattern ADVERB = Pattern.compile("\\p{L}{4,}ly");
     private static final Map<String, Sort> TABLE = new HashMap<>();
+    /** The participles of the table by their letters without doubles, which is what people most often mistype. */
+    private static final Map<String, Sort> WITHOUT_DOUBLES = new HashMap<>();
+
     private static final Map<String, Set<String>> SOLD_AS = new HashMap<>();
 
     static {
         for (String line : TableFile.rows("preparation-words.csv")) {
             String[] row = line.split("\\|", -1);
-            TABLE.put(row[0], Sort.valueOf(row[1].toUpperCase(Locale.ROOT)));
+            Sort sort = Sort.valueOf(row[1].toUpperCase(Locale.ROOT));
+            TABLE.put(row[0], sort);
+            if (row[0].endsWith("ed")) {
+                WITHOUT_DOUBLES.putIfAbsent(withoutDoubles(row[0]), sort);
+            }
             if (row.length > 2) {
                 SOLD_AS.put(row[0], Set.of(row[2].split(" ", -1)));
             }
@@ -56,11 +63,22 @@ final class PreparationWords {
                 && PARTICIPLE.matcher(word).matches()
                 && !word.endsWith("seed")
                 && !word.endsWith("weed")) {
-            return last == Sort.SOLD ? Sort.SOLD : Sort.DONE;
+            return last == Sort.SOLD ? Sort.SOLD : WITHOUT_DOUBLES.getOrDefault(withoutDoubles(word), Sort.DONE);
         }
         return word.endsWith("ly") && ADVERB.matcher(word).matches() && !word.equals("jelly")
                 ? Sort.MANNER
                 : Sort.OTHER;
+    }
+
+    /** "Desiccated" and "dessicated" alike: "desicated". */
+    private static String withoutDoubles(String word) {
+        StringBuilder letters = new StringBuilder(word.substring(0, 1));
+        for (int at = 1; at < word.length(); at++) {
+            if (word.charAt(at) != word.charAt(at - 1)) {
+                letters.append(word.charAt(at));
+            }
+        }
+        return letters.toString();
     }
 
     /** The word without what stands around it. */
