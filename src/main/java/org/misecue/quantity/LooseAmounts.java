@@ -90,7 +90,7 @@ final class LooseAmounts {
     private static Shape loose(String sizes) {
         return Shape.inAnyCase("(?!" + THING
                 + "e?s\\b)(?:(?:an?|the|\\d{1,2}|one|two|three|four|(?:an?\\h+)?couple\\h+of|half\\h+an?)\\h+)?"
-                + "(?:(?:good|generous|large|small|big|tiny|little|heaped" + sizes + ")\\h+)*" + THING
+                + "(?:(?:good|generous|large|small|big|tiny|little|heaped" + sizes + ")\\h+){0,5}" + THING
                 + "(?:e?s)?\\b"
                 + "|(?:an?|the)\\h+(?:\\p{L}+\\h+){1,2}" + THING + "(?=\\h+of\\b)"
                 + "|an?\\h+(?:few|little|bit)\\b(?!\\h+(?:over|under|more|less)\\b)|some\\b(?!\\h+\\d)|few\\b(?=\\h+"

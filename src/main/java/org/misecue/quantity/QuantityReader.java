@@ -35,14 +35,14 @@ public final class QuantityReader {
             "(?:\\h*(?:[/,;|=]|\\bor\\h+(?=[\\d½¼¾⅓⅔⅛]))\\h*[^()]*)?\\h*(each|apiece|total|in total|in all|packed|sifted|drained)?\\h*\\)");
     private static final Shape BESIDE = Shape.of("\\h*[/|]\\h*");
     private static final Shape GAS = Shape.inAnyCase("gas(?:\\h+mark)?\\h*(?=[\\d½¼])");
-    private static final Shape A_PINCH = Shape.inAnyCase("(?:(?:large|small|big|tiny|good|generous)\\h+)*pinch");
+    private static final Shape A_PINCH = Shape.inAnyCase("(?:(?:large|small|big|tiny|good|generous)\\h+){0,5}pinch");
     /** The "a" of "½ a lemon". */
     private static final Shape A_WHOLE = Shape.inAnyCase("\\h+(?:of\\h+)?an?(?=\\h)");
 
     private static final Shape WORD_END = Shape.of("(?![\\p{L}])");
     private static final Shape NOT_BUTTER =
             Shape.inAnyCase("\\h*(?:of\\h+)?(?:cinnamon|celery|rhubarb|lemongrass|liquorice|rock|vanilla|cassia)");
-    private static final Shape FIGURE = Shape.of("\\h*[-–−+]?\\h*[\\d½¼¾⅐-⅞.⁄]");
+    private static final Shape FIGURE = Shape.of("\\h*+[-–−+]?\\h*+[\\d½¼¾⅐-⅞.⁄]");
 
     private static final Set<String> BEGINNINGS = Stream.concat(
                     Stream.of(LooseAmounts.UNSIZED, Hedges.ARTICLE, Hedges.HEDGE, GAS, A_PINCH, BETWEEN)

@@ -156,6 +156,9 @@ record IngredientNames(Set<String> strong, Set<String> weak) {
     static IngredientNames of(String ingredient, Larder larder) {
         Set<String> strong = new LinkedHashSet<>();
         Set<String> weak = new LinkedHashSet<>();
+        if (ingredient.length() > IngredientLineParser.LONGEST) {
+            return new IngredientNames(strong, weak); // a line that was not read names nothing
+        }
         for (String each : sides(BEHIND.replaceFirst(Wording.of(ingredient), ""))) {
             add(each, strong, weak);
         }

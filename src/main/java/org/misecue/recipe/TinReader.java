@@ -18,7 +18,9 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class TinReader {
 
-    private static final String NUMBER = "(?:\\d+(?:[.,]\\d+)?\\h?[½¼¾]?|[½¼¾])";
+    /** No longer than a tin has digits: a run of thousands would be tried from each of them on. */
+    private static final String NUMBER = "(?:(?<!\\d)\\d{1,9}+(?:[.,]\\d{1,9}+)?\\h?[½¼¾]?|[½¼¾])";
+
     private static final String UNIT =
             "(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″|g|kg|lb|ml|litre|-?hole|-?cup|-?hole)";
     private static final String SIZE =

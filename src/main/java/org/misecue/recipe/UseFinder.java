@@ -25,6 +25,9 @@ final class UseFinder {
     /** "The remaining cream and strawberries" are the rest of both. */
     private static final Pattern AND = Pattern.compile("\\h*(?:,|,?\\h+and)\\h+");
 
+    /** No part and its whole stand farther apart, in signs. */
+    private static final int PART_REACH = 100;
+
     private static final double STAY = 0.3;
     private static final double SOME_LEFT = 0.5;
 
@@ -117,6 +120,7 @@ final class UseFinder {
     private static boolean isPartOf(Taken part, Taken whole, String text) {
         return part.ref.equals(whole.ref)
                 && part.start < whole.start
+                && whole.start - part.start <= PART_REACH
                 && part.share.isAll()
                 && PART_OF.matcher(text.substring(part.start, whole.start)).matches();
     }
