@@ -16,7 +16,8 @@ final class Additions {
 
     private static final int KEPT_REACH = 9;
     private static final int COUNT_REACH = 30;
-    private static final int TOTAL_REACH = 4;
+    /** "all in all that is", "of water in the end" have five words. */
+    private static final int TOTAL_REACH = 5;
 
     /** "more than", "more for", "more or less" add nothing. */
     private static final Set<String> NO_ADDITION = Set.of("for", "than", "or");
@@ -102,8 +103,14 @@ final class Additions {
     /** Whether what is said in {@code [start, end)} is told to be all. */
     boolean isTotal(int start, int end) {
         return heard.on(Mechanism.TOTALS)
-                && (heard.phrases.within(Kind.TOTAL_AFTER, end, end + TOTAL_REACH)
+                && (heard.phrases.within(Kind.TOTAL_AFTER, end, untilNext(end))
                         || heard.phrases.within(Kind.TOTAL_BEFORE, start - TOTAL_REACH, start));
+    }
+
+    /** Before another amount, which would be the total. */
+    private int untilNext(int end) {
+        int next = heard.quantityFrom(end).map(SpokenQuantity::start).orElse(end + TOTAL_REACH);
+        return Math.min(end + TOTAL_REACH, next);
     }
 
     /** "one tablespoon, stir, and two, still too stiff, so three tablespoons": each counts those before it. */

@@ -28,6 +28,7 @@ final class BatchTalk {
 
     private final Hearing heard;
     private final RationalNumber factor;
+    private final RationalNumber factorOfSettings;
     private final Set<Integer> writtenSize = new HashSet<>();
 
     /**
@@ -36,7 +37,9 @@ final class BatchTalk {
     BatchTalk(Hearing heard, Map<Integer, List<Mention>> mentions) {
         this.heard = heard;
         RationalNumber announced = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
-        this.factor = isBorneOut(announced, mentions) ? announced : Rationals.ONE;
+        Borne borne = borne(announced, mentions);
+        this.factor = borne.out() ? announced : Rationals.ONE;
+        this.factorOfSettings = borne.against() ? Rationals.ONE : announced;
         if (!factor.equals(Rationals.ONE)) {
             exceptions();
         }
@@ -47,28 +50,50 @@ final class BatchTalk {
         return factor;
     }
 
-    /** An announcement is believed only if the amounts are mostly of that size: it may have been about another day. */
-    private boolean isBorneOut(RationalNumber announced, Map<Integer, List<Mention>> mentions) {
-        if (announced.equals(Rationals.ONE)) {
-            return false;
+    /**
+     * Whether an announcement is borne out: it may have been about another day.
+     *
+     * @param scaled lines of which the announced amount is said
+     * @param onlyAsWritten lines of which only the written one is
+     */
+    private record Borne(int scaled, int onlyAsWritten) {
+
+        boolean out() {
+            return scaled > 0 && !against();
         }
+
+        boolean against() {
+            return scaled < onlyAsWritten;
+        }
+    }
+
+    private Borne borne(RationalNumber announced, Map<Integer, List<Mention>> mentions) {
         int scaled = 0;
-        int asWritten = 0;
-        Judge judge = new Judge(heard.household);
-        for (List<Mention> own : mentions.values()) {
-            for (Mention mention : own) {
-                Optional<Quantity> written = heard.lines.get(mention.line()).quantity();
-                if (written.isPresent()) {
-                    scaled += isClose(judge, written.get().times(announced), mention.quantity()) ? 1 : 0;
-                    asWritten += isClose(judge, written.get(), mention.quantity()) ? 1 : 0;
-                }
-            }
+        int onlyAsWritten = 0;
+        for (Map.Entry<Integer, List<Mention>> line : mentions.entrySet()) {
+            Optional<Quantity> written = heard.lines.get(line.getKey()).quantity();
+            boolean isScaled = written.filter(one -> isSaid(one.times(announced), line.getValue()))
+                    .isPresent();
+            boolean isAsWritten =
+                    written.filter(one -> isSaid(one, line.getValue())).isPresent();
+            scaled += isScaled ? 1 : 0;
+            onlyAsWritten += isAsWritten && !isScaled ? 1 : 0;
         }
-        return scaled * 3 >= asWritten && scaled > 0;
+        return new Borne(scaled, onlyAsWritten);
+    }
+
+    private boolean isSaid(Quantity written, List<Mention> mentions) {
+        Judge judge = new Judge(heard.household);
+        return mentions.stream().anyMatch(mention -> isClose(judge, written, mention.quantity()));
     }
 
     private static boolean isClose(Judge judge, Quantity written, Quantity said) {
         return judge.of(written, said, Optional.empty()) != Verdict.DIFFERS;
+    }
+
+    /** The same for yields and times: an announcement counts there until the amounts speak against it. */
+    RationalNumber factorOfSettings() {
+        return factorOfSettings;
     }
 
     /** "The one thing I haven't doubled": the component that is on is made in the written size. */

@@ -15,6 +15,7 @@ import org.misecue.recipe.Recipe;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * Holds everything said against everything written, in the steps of a producer: hear the amounts, put asides away, give
@@ -148,7 +149,8 @@ public final class Comparer {
         Optional<SpokenQuantity> ofPack = Packs.share(said, heard)
                 .or(() -> Packs.ofSize(said, heard))
                 .or(() -> Packs.counted(said, heard))
-                .or(() -> Packs.each(said, heard));
+                .or(() -> Packs.each(said, heard))
+                .or(() -> Packs.told(said, heard));
         if (ofPack.isPresent()) {
             heard.trail.note(said.start(), "counted in packs whose size was said");
             if (Packs.isOnlyBought(said, heard)) {
@@ -194,7 +196,8 @@ public final class Comparer {
             }
         }
         List<Unwritten> unwritten = new UnwrittenFinder(heard).find(attacher.foreign(), attacher.homeless());
-        return new Comparison(heard.recipe.title(), batch.factor(), written, settingVerdicts(), unwritten);
+        return new Comparison(
+                heard.recipe.title(), batch.factor(), written, settingVerdicts(batch.factorOfSettings()), unwritten);
     }
 
     /** Amounts in units for which nothing was found. */
@@ -205,8 +208,8 @@ public final class Comparer {
                 .toList();
     }
 
-    private List<SettingVerdict> settingVerdicts() {
-        Settled settled = new Settled(heard);
+    private List<SettingVerdict> settingVerdicts(RationalNumber batch) {
+        Settled settled = new Settled(heard, batch);
         return heard.recipe.allSettings().stream()
                 .map(setting -> settled.of(setting, settings.saidOf(setting)))
                 .toList();

@@ -86,6 +86,9 @@ final class DurationMatch {
             boolean ofTwo = !last.map(Last::setting).equals(beforeLast);
             found = ofTwo && beforeLast.isPresent() ? Optional.empty() : last.map(Last::setting);
         }
+        if (found.isEmpty() && isMoreOfLast(said, quantity)) {
+            found = last.map(Last::setting);
+        }
         found.ifPresent(setting -> {
             beforeLast = last.map(Last::setting);
             last = Optional.of(new Last(setting, said, quantity));
@@ -96,6 +99,16 @@ final class DurationMatch {
     /** "another five, so twenty five altogether": of one written time, or of two that are written apart. */
     private boolean isInAll(SpokenQuantity said) {
         return said.unit().isEmpty() && heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 1);
+    }
+
+    /** "fifteen minutes first … and then another three", which is too short for any written time. */
+    private boolean isMoreOfLast(SpokenQuantity said, Quantity quantity) {
+        return order.isMore(said)
+                && last.filter(one -> heard.stepAt(said.start())
+                                        == heard.stepAt(one.words().start())
+                                && base(quantity) < base(one.quantity())
+                                && base(one.quantity()) < base(one.setting().quantity()))
+                        .isPresent();
     }
 
     /** "in for thirty minutes … I've set it, thirty minutes". */

@@ -21,6 +21,7 @@ final class Locators {
     private static final int REACH_BACK = 30;
     private static final int REACH_ON = 5;
     private static final int DONE_REACH = 6;
+    private static final int LIKENED_REACH = 8;
     private static final Set<String> PLACED = Words.set("it that they is are in into the my our your");
 
     /** Stands for no part: the one that was spoken of is done with. */
@@ -56,6 +57,7 @@ final class Locators {
                     && component != null
                     && !inName[at]
                     && isLed(at)
+                    && !isLikened(at)
                     && !LATER.contains(heard.words.text(at + 1))) {
                 componentAt.put(at, isDone(at) ? OVER : component);
             }
@@ -69,6 +71,17 @@ final class Locators {
             before--;
         }
         return heard.words.text(before).equals("already") && before < at - 1;
+    }
+
+    /** "the same as I put in the pudding": of another part no more is told than an amount. */
+    private boolean isLikened(int at) {
+        for (int same = at - 1; same >= at - LIKENED_REACH; same--) {
+            if (heard.words.text(same).equals("same")
+                    && heard.words.text(same + 1).equals("as")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isLed(int at) {

@@ -64,7 +64,8 @@ final class MissedSettings {
         Quantity quantity = quantity(said, figure);
         return quantity.dimension() == figure.dimension()
                 && judge.of(figure, quantity, Optional.empty()) != Verdict.DIFFERS
-                && (said.unit().isPresent() || quantity.amount().equals(figure.amount()));
+                && (said.unit().isPresent()
+                        || quantity.amount().least().equals(figure.amount().least()));
     }
 
     private static Quantity quantity(SpokenQuantity said, Quantity figure) {

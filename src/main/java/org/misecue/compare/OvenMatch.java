@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
+import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
@@ -28,6 +30,8 @@ final class OvenMatch {
 
     private static final RationalNumber HOTTEST_C = Rationals.of(270);
     private static final RationalNumber HOTTEST_F = Rationals.of(520);
+    private static final double FARTHEST = 1.6;
+
     private static final double TELLING = 0.2;
     private static final double BESIDE_TIME = 0.7;
     private static final int TURNED_REACH = 12;
@@ -48,7 +52,34 @@ final class OvenMatch {
     /** A bare number that an oven could have, with the oven spoken of and no ingredient that it could be an amount of. */
     boolean isBareHeat(SpokenQuantity said) {
         boolean ingredient = isOfIngredient(said) && !HeatAndTime.isHeatBesideTime(said, heard);
-        return couldBe(said) && ofOven(said) >= TELLING && ofOven(said) > ofOther(said) && !ingredient;
+        return couldBe(said)
+                && isLikely(said)
+                && ofOven(said) >= TELLING
+                && ofOven(said) > ofOther(said)
+                && !ingredient;
+    }
+
+    /**
+     * Of twelve oven temperatures that were said otherwise than written none was more than an eighth off; a bare number is
+     * one until it is far more.
+     */
+    private boolean isLikely(SpokenQuantity said) {
+        double value = value(said.amount());
+        return ovens.stream()
+                .flatMap(setting -> setting.figures().stream())
+                .flatMapToDouble(OvenMatch::inBothScales)
+                .anyMatch(written -> value <= FARTHEST * written && written <= FARTHEST * value);
+    }
+
+    private static DoubleStream inBothScales(Quantity figure) {
+        double written = value(figure.amount());
+        return figure.unit() == Unit.FAHRENHEIT
+                ? DoubleStream.of(written, (written - 32) / 1.8)
+                : DoubleStream.of(written, written * 1.8 + 32);
+    }
+
+    private static double value(Amount amount) {
+        return amount.least().map(RationalNumber::doubleValue).orElse(0.0);
     }
 
     boolean couldBe(SpokenQuantity said) {

@@ -13,6 +13,7 @@ import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.QuantityWords;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -25,6 +26,7 @@ final class Packs {
     private static final int WHOLE_REACH = 14;
     private static final int SHARE_REACH = 30;
     private static final int COUNT_REACH = 14;
+    private static final int NAMED_REACH = 6;
 
     private Packs() {}
 
@@ -71,6 +73,42 @@ final class Packs {
                 .flatMap(size -> times(said, said.end(), size, Manner.MEASURED));
     }
 
+    /** "two punnets, and there's a hundred and fifty grams in each punnet": what was counted first is told in weight. */
+    static Optional<SpokenQuantity> told(SpokenQuantity said, Hearing heard) {
+        if (!heard.on(Mechanism.COUNTED_PACKS)
+                || !said.isAside(Aside.Kind.PACK_SIZE)
+                || said.unit().isEmpty()
+                || QuantityWords.isPacking(heard.words, said.end())
+                || (amount(said, heard).isPresent() && !isSeveral(said, heard))
+                || heard.phrases.within(Kind.NOT_ALL, said.end(), said.end() + WHOLE_REACH)) {
+            return Optional.empty();
+        }
+        return heard.quantityBefore(said.start())
+                .filter(count -> said.start() - count.end() <= COUNT_REACH && countsPacks(count, heard))
+                .filter(count -> !isSource(count, heard) && isNamedAgain(count, said, heard))
+                .flatMap(count -> times(count, said.end(), said, Manner.MEASURED));
+    }
+
+    private static boolean isSeveral(SpokenQuantity said, Hearing heard) {
+        return heard.quantityBefore(said.start())
+                .filter(count -> said.start() - count.end() <= COUNT_REACH
+                        && countsPacks(count, heard)
+                        && count.isAtLeast(Rationals.of(2)))
+                .isPresent();
+    }
+
+    private static boolean countsPacks(SpokenQuantity count, Hearing heard) {
+        return count.manner() == Manner.PACKED
+                || (count.manner() == Manner.BARE && QuantityWords.isPacking(heard.words, count.end()));
+    }
+
+    private static boolean isNamedAgain(SpokenQuantity count, SpokenQuantity said, Hearing heard) {
+        int word = count.manner() == Manner.PACKED ? count.end() - 1 : count.end();
+        String pack = Words.singular(heard.words.text(word));
+        return IntStream.range(word + 1, said.end() + NAMED_REACH)
+                .anyMatch(at -> Words.singular(heard.words.text(at)).equals(pack));
+    }
+
     /** "these two bars, they're a hundred grams each and both of them go in". */
     static Optional<SpokenQuantity> each(SpokenQuantity said, Hearing heard) {
         int each = said.end();
@@ -95,8 +133,7 @@ final class Packs {
     private static Optional<RationalNumber> count(SpokenQuantity said, int whole, Hearing heard) {
         Optional<RationalNumber> before = heard.quantityBefore(said.start())
                 .filter(count -> said.start() - count.end() <= COUNT_REACH)
-                .filter(count -> count.manner() == Manner.PACKED
-                        || (count.manner() == Manner.BARE && QuantityWords.isPacking(heard.words, count.end())))
+                .filter(count -> countsPacks(count, heard))
                 .flatMap(count -> count.amount().least());
         boolean packs = IntStream.range(said.end(), whole).anyMatch(at -> QuantityWords.isPacking(heard.words, at));
         return before.isPresent() || !packs

@@ -15,6 +15,7 @@ final class PassingTime {
     private static final int ERRAND_BEHIND = 5;
     private static final Set<String> TURNS = Set.of("so", "right", "okay", "then", "now", "anyway", "but");
     private static final Set<String> SPEAKER = Set.of("i", "i've", "we", "we've", "me", "us");
+    private static final Set<String> OWN = Set.of("i've", "we've");
     private static final Set<String> HAVING = Set.of("got", "have", "only", "had");
     private static final Set<String> ON_THESE = Set.of("on these", "on those", "on them", "on it", "on this");
     private static final Set<Kind> AT_WORK = EnumSet.range(Kind.FOR_BAKING, Kind.FOR_WORKING);
@@ -43,8 +44,9 @@ final class PassingTime {
     private static boolean isErrand(SpokenQuantity said, Hearing heard) {
         for (int at = said.start() - 1; at > said.start() - ERRAND_REACH && !heard.words.border(at + 1); at--) {
             boolean me = SPEAKER.contains(heard.words.text(at)) && HAVING.contains(heard.words.text(at + 1));
+            boolean mine = at == said.start() - 1 && OWN.contains(heard.words.text(at));
             boolean given = heard.words.text(at).equals("gives") && SPEAKER.contains(heard.words.text(at + 1));
-            if (me || given) {
+            if (me || mine || given) {
                 int from = at;
                 return !heard.phrases.within(Kind.FOR_BAKING, from - ERRAND_REACH, from)
                         && !ON_THESE.contains(heard.words.normal(said.end(), said.end() + 2))

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.misecue.compare.Bases.Base;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
@@ -84,7 +85,7 @@ final class Pointing {
         }
         List<NameHit> named = heard.namesIn(said.start() - 4, said.end() + 4);
         Optional<NameHit> ofSeveral =
-                named.stream().filter(name -> name.lines().size() > 1).findFirst();
+                named.stream().filter(name -> isOfSeveral(name, said)).findFirst();
         said.quantity()
                 .ifPresent(quantity -> bases.total(new Base(
                         said.end(), quantity, ofSeveral.map(NameHit::lines).orElse(Set.of()))));
@@ -94,6 +95,21 @@ final class Pointing {
             heard.trail.note(said.start(), "the total of several things");
         }
         return isNothingElse;
+    }
+
+    /** "the flours", and not less than one of them: "three tablespoons of water in the end" is not all water of two parts. */
+    private boolean isOfSeveral(NameHit name, SpokenQuantity said) {
+        return name.lines().size() > 1
+                && name.lines().stream()
+                        .flatMap(line -> heard.lines.get(line).quantity().stream())
+                        .noneMatch(written -> said.quantity()
+                                .filter(total -> total.dimension() == written.dimension()
+                                        && base(total).compareTo(base(written)) < 0)
+                                .isPresent());
+    }
+
+    private RationalNumber base(Quantity quantity) {
+        return quantity.leastInBase(heard.household).orElse(Rationals.ZERO);
     }
 
     /** A percentage that names no base is one only where something was shared out before: else it is the chocolate's. */

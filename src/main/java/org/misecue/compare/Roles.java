@@ -19,6 +19,7 @@ final class Roles {
         Products products = new Products(heard);
         this.rules = List.of(
                 new Rule(Role.CORRECTS, amount -> products.isOne(amount.said(), amount.last())),
+                new Rule(Role.RESTATES, new ShareOut(heard)::isPart),
                 new Rule(Role.CORRECTS, additions::totals),
                 new Rule(
                         Role.CORRECTS,

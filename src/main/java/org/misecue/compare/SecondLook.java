@@ -2,12 +2,14 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.IngredientLine;
+import org.misecue.spoken.NameHit;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -18,6 +20,9 @@ import tech.units.indriya.function.RationalNumber;
 final class SecondLook {
 
     private static final int NEAR = 30;
+    /** "Its" sounds like "it is". */
+    private static final Set<String> OWNED =
+            Set.of("had its", "has its", "had it is", "has it is", "got it is", "had their");
 
     /** Small numbers are everywhere. */
     private static final RationalNumber TELLING = Rationals.of(20);
@@ -83,7 +88,10 @@ final class SecondLook {
         Quantity written = heard.lines.get(line).quantity().orElseThrow();
         Quantity said =
                 mention.assumedUnit() ? new Quantity(mention.quantity().amount(), written.unit()) : mention.quantity();
-        return verdict(line, said) == Verdict.AGREES && isNear(line, mention.start(), mention.end())
+        return verdict(line, said) == Verdict.AGREES
+                        && isNear(line, mention.start(), mention.end())
+                        && !isOfAnother(line, mention.end())
+                        && !isOwned(mention.start())
                 ? Optional.of(
                         new Move(mention, mention(line, mention.start(), mention.end(), said, mention.assumedUnit())))
                 : Optional.empty();
@@ -92,7 +100,9 @@ final class SecondLook {
     private Optional<Mention> homeless(int line) {
         IngredientLine written = heard.lines.get(line);
         return attacher.homeless().stream()
-                .filter(said -> isNear(line, said.start(), said.end()))
+                .filter(said -> isNear(line, said.start(), said.end())
+                        && !isOfAnother(line, said.end())
+                        && !isOwned(said.start()))
                 .flatMap(said -> Fit.inUnits(said, written, Optional.empty()).stream()
                         .filter(SecondLook::isTelling)
                         .filter(quantity -> verdict(line, quantity) != Verdict.DIFFERS)
@@ -119,6 +129,17 @@ final class SecondLook {
 
     private Verdict verdict(int line, Quantity said) {
         return judge.of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
+    }
+
+    /** "sixty grams of yolk" is not of the butter that was spoken of before. */
+    private boolean isOfAnother(int line, int end) {
+        List<NameHit> behind = heard.words.text(end).equals("of") ? heard.namesIn(end + 1, end + 3) : List.of();
+        return behind.stream().anyMatch(name -> name.inRecipe() && !name.lines().contains(line));
+    }
+
+    /** "that one's had its twenty" is time. */
+    private boolean isOwned(int start) {
+        return OWNED.stream().anyMatch(heard.words.normal(start - 3, start)::endsWith);
     }
 
     private boolean isNear(int line, int start, int end) {

@@ -23,6 +23,8 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** Sorts what was said of the oven, of times, tins and yield to the written settings, before ingredients get the rest. */
 final class SettingListener {
 
+    private static final int PUT_RIGHT_REACH = 10;
+
     private final Hearing heard;
     private final OvenMatch ovens;
     private final DurationMatch durations;
@@ -31,6 +33,8 @@ final class SettingListener {
     private final LeftOutUnit leftOut;
     private final HereAndNow now;
     private final Map<Setting, List<Said>> said = new HashMap<>();
+    /** Where the heat ended that was taken last. */
+    private int lastHeat = -PUT_RIGHT_REACH;
 
     SettingListener(Hearing heard) {
         this.heard = heard;
@@ -77,7 +81,10 @@ final class SettingListener {
         if (words.isAside() && !mayStillSet(words)) {
             return false;
         }
-        if (words.manner() == Manner.HEAT || ovens.isBareHeat(words) || isGoingOn(words, Dimension.TEMPERATURE)) {
+        if (words.manner() == Manner.HEAT
+                || ovens.isBareHeat(words)
+                || isGoingOn(words, Dimension.TEMPERATURE)
+                || isHeatPutRight(words)) {
             return takeHeat(words);
         }
         Optional<Dimension> dimension = words.unit().map(Unit::dimension);
@@ -104,6 +111,13 @@ final class SettingListener {
                 || words.isAside(Aside.Kind.COUNT)
                 || aSide
                 || now.isAfterAll(words);
+    }
+
+    /** "three fifty – no, it's not, it's three seventy five". */
+    private boolean isHeatPutRight(SpokenQuantity words) {
+        return ovens.couldBe(words)
+                && words.start() - lastHeat <= PUT_RIGHT_REACH
+                && new Repairs(heard).isRepaired(lastHeat, words.start());
     }
 
     private boolean isGoingOn(SpokenQuantity words, Dimension dimension) {
@@ -138,6 +152,7 @@ final class SettingListener {
             Quantity heat = ovens.quantity(words, oven);
             keep(oven, new Said(words, heat, Plainness.MADE));
             leftOut.heard(words, heat.unit());
+            lastHeat = words.end();
         });
         return true;
     }

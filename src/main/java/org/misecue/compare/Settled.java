@@ -26,11 +26,12 @@ final class Settled {
     private final SettingRoles roles;
     private final RationalNumber batch;
 
-    Settled(Hearing heard) {
+    /** @param batch how many written batches are made */
+    Settled(Hearing heard, RationalNumber batch) {
         this.heard = heard;
         this.judge = new Judge(heard.household);
         this.roles = new SettingRoles(heard);
-        this.batch = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
+        this.batch = batch;
     }
 
     SettingVerdict of(Setting setting, List<Said> all) {

@@ -113,8 +113,16 @@ final class WhoseSpoons {
         return words.text(at).startsWith("tablespoon") || words.text(at).startsWith("spoon");
     }
 
+    /** "the twenty mil ones, not your fifteen mil ones": behind the "not" others are spoken of. */
+    private int untilNot(int at) {
+        return IntStream.range(at, at + STRANGER_REACH)
+                .filter(not -> words.text(not).equals("not"))
+                .findFirst()
+                .orElse(at + STRANGER_REACH);
+    }
+
     private boolean isOfStrangers(int at) {
         return phrases.within(Kind.OTHERS_MEASURE, at - STRANGER_REACH, at)
-                || phrases.within(Kind.OTHERS_MEASURE, at, at + STRANGER_REACH);
+                || phrases.within(Kind.OTHERS_MEASURE, at, untilNot(at));
     }
 }

@@ -40,6 +40,7 @@ final class YieldMatch {
     private static final int INTO_REACH = 10;
     private static final int CUT_REACH = 6;
     private static final int MADE_REACH = 4;
+    private static final int CUT_UP_REACH = 28;
     private static final int TOLD_BEFORE = 5;
     private static final int TOLD_BEHIND = 7;
     private static final int STORY_REACH = 6;
@@ -59,7 +60,7 @@ final class YieldMatch {
     }
 
     Optional<Plainness> plainness(SpokenQuantity said, Setting yield) {
-        if (!isPlausible(said.amount(), yield) || isStory(said)) {
+        if (!isPlausible(said.amount(), yield) || isStory(said) || isOr(said)) {
             return Optional.empty();
         }
         boolean own = isNamed(said, Words.content(yield.what()));
@@ -70,6 +71,9 @@ final class YieldMatch {
         boolean made = heard.phrases.within(Kind.MAKES, said.start() - MADE_REACH, said.start());
         boolean cut = isCutInto(said.start());
         if (isOutOfIt(said) && !said.isAside()) {
+            return Optional.of(Plainness.MADE);
+        }
+        if (isWhatIsMade(said) || isCutUp(said) || isAllOfThem(said)) {
             return Optional.of(Plainness.MADE);
         }
         boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
@@ -90,6 +94,29 @@ final class YieldMatch {
             return counted && !(isOfOther(said) && !piece) ? Optional.of(Plainness.COUNTED) : Optional.empty();
         }
         return Optional.empty();
+    }
+
+    /** "twelve, so that's how many we're making". */
+    private boolean isWhatIsMade(SpokenQuantity said) {
+        return !said.isAside() && heard.phrases.within(Kind.AS_MANY_AS_MADE, said.end(), said.end() + TOLD_BEHIND);
+    }
+
+    /** "eighteen from this also, so thirty six in all". */
+    private boolean isAllOfThem(SpokenQuantity said) {
+        return !said.isAside()
+                && heard.words.text(said.start() - 1).equals("so")
+                && heard.phrases.endAt(Kind.TOTAL_AFTER, said.end()).isPresent()
+                && heard.namesIn(said.start() - NAMED_REACH, said.end() + 2).stream()
+                        .noneMatch(NameHit::inRecipe);
+    }
+
+    /** "cut it in half and in half again and every one of those in three, so that's twelve". */
+    private boolean isCutUp(SpokenQuantity said) {
+        return !said.isAside()
+                && heard.words.normal(said.start() - 3, said.start()).matches("so that (?:is|makes)")
+                && heard.words.saysAny(CUTTING, said.start() - CUT_UP_REACH, said.start())
+                && heard.namesIn(said.start() - CUT_UP_REACH, said.end() + 2).stream()
+                        .noneMatch(NameHit::inRecipe);
     }
 
     /** "six each in two tins" is twelve. */
@@ -119,6 +146,11 @@ final class YieldMatch {
     private boolean isGot(SpokenQuantity said) {
         return heard.phrases.within(Kind.IN_ALL, said.end(), said.end() + TOLD_BEHIND)
                 && heard.namesIn(said.end(), said.end() + 2).stream().noneMatch(name -> name.inRecipe());
+    }
+
+    /** "that does eight people, or it does four of my brothers". */
+    private boolean isOr(SpokenQuantity said) {
+        return heard.words.normal(said.start() - 3, said.start()).matches("or (?:it|that) (?:does|feeds|serves|makes)");
     }
 
     private boolean isSum(SpokenQuantity said) {

@@ -58,11 +58,16 @@ final class TinReader {
     }
 
     private static List<Setting> named(Wording text, int step, int line) {
-        List<Setting> tins = new ArrayList<>();
         if (!TIN.mayStandIn(text) || !SIZED.standsIn(text)) {
-            return tins;
+            return new ArrayList<>();
         }
-        TIN.each(withoutDepths(text), tin -> {
+        List<Setting> tins = named(withoutDepths(text), text, step, line);
+        return tins.isEmpty() ? named(text, text, step, line) : tins; // "a 20 cm deep round tin" is 20 cm wide
+    }
+
+    private static List<Setting> named(Wording flat, Wording text, int step, int line) {
+        List<Setting> tins = new ArrayList<>();
+        TIN.each(flat, tin -> {
             String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
             boolean rectangle =
                     tin.group("times") != null && Nouns.singular(what).equals(what);

@@ -12,6 +12,7 @@ final class Alternatives implements Asides.AsideRule {
 
     private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop");
     private static final Set<String> OBJECTS = Set.of("it", "them", "in", "for", "to");
+    private static final Set<String> NEEDING = Words.set("need want you'd you'll that's it's is");
     private static final int IF_REACH = 12;
     private static final int WOULD_REACH = 5;
 
@@ -43,13 +44,15 @@ final class Alternatives implements Asides.AsideRule {
         OptionalInt offer = phrases.lastWithin(Kind.ALTERNATIVE, from, start);
         return offer.isPresent()
                 && !isInsteadOf(offer.getAsInt())
+                && !isOfWhere(offer.getAsInt(), start)
                 && !phrases.within(Kind.VIEWER, from, start)
                 && !phrases.within(Kind.MINE, from, start);
     }
 
-    /** "oil goes in instead of butter" is done, not offered. */
+    /** "oil goes in instead of butter" is done, and "write instead" is no offer either. */
     private boolean isInsteadOf(int at) {
-        return words.text(at).equals("instead") && words.text(at + 1).equals("of");
+        return words.text(at).equals("instead")
+                && (words.text(at + 1).equals("of") || words.text(at - 1).equals("write"));
     }
 
     /** "Could you use yoghurt? You could. I'd do three quarters of a cup": told of what was asked before. */
@@ -68,12 +71,21 @@ final class Alternatives implements Asides.AsideRule {
         }
         return condition.isPresent()
                 && !phrases.within(Kind.VIEWER, condition.getAsInt(), said.start())
-                && !isOfWhatWentBefore(condition.getAsInt(), said.start());
+                && !isOfWhatWentBefore(condition.getAsInt(), said.start())
+                && !isOfWhere(condition.getAsInt(), said.start());
     }
 
     /** "the coarse one, if you can get it, three hundred and fifty grams": nothing else is told under this condition. */
     private boolean isOfWhatWentBefore(int condition, int start) {
         return words.normal(condition, start).matches("if you can (get|find)( hold of)? (it|them|one|some)");
+    }
+
+    /** "bicarb, if you're across the water, one teaspoon": where it is called so. */
+    private boolean isOfWhere(int condition, int start) {
+        return words.normal(condition, start)
+                        .matches("if you(?:'re| are) (?:in|from|across|over|watching|outside)\\b.*")
+                && !words.saysAny(TELLING, condition, start)
+                && !words.saysAny(NEEDING, condition, start);
     }
 
     /** Ovens and times are told by conditions of their own. */

@@ -20,11 +20,13 @@ final class Bygones implements Asides.AsideRule {
     private static final Set<String> LOOSE = Set.of("to", "over", "about", "nearly", "like");
     private static final Set<String> SPEAKER = Set.of("i", "we");
     private static final Set<String> THESE = Words.set("this that it these those them one two for");
+    private static final Set<String> DOING = Set.of("do", "make", "bake");
     private static final Set<String> BAKED = Set.of("made", "baked", "cooked");
     private static final Set<String> OCCASIONS = Words.set(
-            "fair fete wedding party school church bazaar christening funeral picnic sale reunion birthday club");
+            "fair fete wedding party school church market cafe café shop restaurant bazaar christening funeral picnic sale reunion birthday club");
     private static final Set<String> BACK =
             Words.set("today today's here now me mine ours us this right okay anyway tonight");
+    private static final Set<String> BACK_HERE = Words.set("today today's here now tonight");
     private static final Set<String> PARTS = Set.of("this", "that", "each", "one");
 
     private final WordStream words;
@@ -45,7 +47,7 @@ final class Bygones implements Asides.AsideRule {
         if (isWasted(said)) {
             return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "wasted, not used"));
         }
-        if (isOccasionGoingOn(said.start())) {
+        if (isOccasionGoingOn(said.start()) || isOfOccasions(said.start())) {
             return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "another time"));
         }
         return isSplitOfOthers(said)
@@ -76,6 +78,32 @@ final class Bygones implements Asides.AsideRule {
         int from = pastFrom(start);
         OptionalInt opened = from < start ? opened(from) : OptionalInt.empty();
         return opened.isPresent() && !words.saysAny(BACK, opened.getAsInt() + OPENER, start);
+    }
+
+    /** "when I do this for church I make three pans of it and that's six sticks". */
+    private boolean isOfOccasions(int start) {
+        if (!words.text(start - 1).equals("is") || !POINTERS.contains(words.text(start - 2))) {
+            return false;
+        }
+        for (int at = start - STORY_REACH; at < start; at++) {
+            boolean doing = words.text(at).equals("when")
+                    && SPEAKER.contains(words.text(at + 1))
+                    && DOING.contains(words.text(at + 2));
+            if (doing && isForOccasion(at + 3, at + 3 + SECOND_REACH)) {
+                return !words.saysAny(BACK_HERE, at + OPENER, start);
+            }
+        }
+        return false;
+    }
+
+    private boolean isForOccasion(int from, int to) {
+        for (int at = from; at < to; at++) {
+            if (words.text(at).equals("for")
+                    && (OCCASIONS.contains(words.text(at + 1)) || OCCASIONS.contains(words.text(at + 2)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where "that was", "it came to", "I needed" begins right before the index; the index where it doesn't. */

@@ -59,6 +59,9 @@ final class CountedThings implements Asides.AsideRule {
             return Optional.empty();
         }
         String next = words.text(said.end());
+        if (next.equals("left") && said.amount().most().orElse(Rationals.ZERO).compareTo(FEW) <= 0) {
+            return Optional.of(Aside.of(Aside.Kind.COUNT, "what is left"));
+        }
         if (TIME_SPANS.contains(next)
                 || (next.equals("a") && RATES.contains(words.text(said.end() + 1)))
                 || (next.equals("in")

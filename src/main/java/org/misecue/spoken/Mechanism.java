@@ -123,6 +123,8 @@ public enum Mechanism {
     UNIT_TAILS,
     /** "cup and a half of raisins", "and tablespoon of honey". */
     ARTICLE_LEFT_OUT,
+    /** "two eggs, one for you and one for me": parts of what was just said are no more of it. */
+    SHARED_OUT,
     /** What is too far from the written amount for a slip of the tongue was said of something else. */
     SIZE_OF_SLIPS,
     /** Who ends on the written amount, and soon, has come to it. */

@@ -198,7 +198,7 @@ public final class NumberGrammar {
      */
     private Optional<SpokenNumber> fraction(int start) {
         String word = words.text(start);
-        if (word.equals("half") || (word.equals("quarter") && startsPart(start + 1))) {
+        if (word.equals("half") || (word.equals("quarter") && startsPart(start + 1)) || isThirdOfUnit(start)) {
             return Optional.of(part(start, start + 1, 1, NumberWords.part(word)));
         }
         boolean article = word.equals("a") || word.equals("an") || word.equals("one");
@@ -208,6 +208,12 @@ public final class NumberGrammar {
         boolean ofUnit = UnitWords.at(words, start + 2).isPresent();
         boolean fits = count > 0 && divisor > 0 && (count == 1 ? !plural && !countsOn(start) : plural || ofUnit);
         return fits ? Optional.of(part(start, start + 2, count, divisor)) : Optional.empty();
+    }
+
+    /** "third of a cup", read off a card without its article. */
+    private boolean isThirdOfUnit(int start) {
+        return words.normal(start, start + 3).equals("third of a")
+                && UnitWords.at(words, start + 3).isPresent();
     }
 
     /** "a third egg" is one more, not a part of one. */

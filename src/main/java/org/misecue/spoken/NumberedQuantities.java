@@ -1,5 +1,6 @@
 package org.misecue.spoken;
 
+import java.util.Map;
 import java.util.Optional;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Rationals;
@@ -12,6 +13,9 @@ final class NumberedQuantities {
 
     /** No oven is set lower. Common practice, no source. */
     private static final RationalNumber COOLEST_OVEN = Rationals.of(90);
+
+    private static final Map<String, Unit> SCALES =
+            Map.of("celsius", Unit.CELSIUS, "centigrade", Unit.CELSIUS, "fahrenheit", Unit.FAHRENHEIT);
 
     private final WordStream words;
     private final NumberGrammar numbers;
@@ -82,9 +86,13 @@ final class NumberedQuantities {
                 : Optional.empty();
     }
 
-    /** "180 c", "350 f": a letter is a scale only after a number that an oven could have. */
+    /** "180 c", "350 f", "175 in celsius": a letter is a scale only after a number that an oven could have. */
     private Optional<SpokenQuantity> lettered(SpokenNumber number) {
         String next = words.text(number.end());
+        if (next.equals("in") && SCALES.containsKey(words.text(number.end() + 1)) && isOvenLike(number)) {
+            Unit told = SCALES.getOrDefault(words.text(number.end() + 1), Unit.CELSIUS);
+            return Optional.of(SpokenQuantity.measured(number.start(), number.end() + 2, number.amount(), told));
+        }
         boolean letter = next.equals("c") || next.equals("f");
         Unit scale = next.equals("c") ? Unit.CELSIUS : Unit.FAHRENHEIT;
         return letter && isOvenLike(number)

@@ -7,7 +7,7 @@ final class OtherForms {
 
     private static final Set<String> FORMS =
             Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
-                    + "marmalade curd spread");
+                    + "marmalade curd spread icing custard frosting buttercream filling");
 
     /** Forms of one flavouring that stand in for each other. */
     private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");

@@ -41,7 +41,10 @@ final class OtherPeople implements Asides.AsideRule {
         }
         int to = said.start();
         int from = story.clauseStart(to);
-        return phrases.within(Kind.ELSEWHERE, from, to) || someoneDoes(from, to) || somebodyElseDoes(from, to)
+        return phrases.within(Kind.ELSEWHERE, from, to)
+                        || isSomebodys(said.end())
+                        || someoneDoes(from, to)
+                        || somebodyElseDoes(from, to)
                 ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
                 : Optional.empty();
     }
@@ -53,6 +56,13 @@ final class OtherPeople implements Asides.AsideRule {
         return asked
                 && (words.saysAny(YES, said.start() - 2, said.start())
                         || words.saysAny(YES, said.end(), said.end() + 2));
+    }
+
+    /** "six ounces was my mother's figure". */
+    private boolean isSomebodys(int end) {
+        boolean was = words.text(end).equals("was") || words.text(end).equals("is");
+        OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, end + 1, end + 4);
+        return was && person.isPresent();
     }
 
     /** "my sister … puts three in": a person, and what she does within a few words. */

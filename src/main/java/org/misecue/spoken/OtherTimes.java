@@ -11,6 +11,9 @@ final class OtherTimes implements Asides.AsideRule {
     private static final Set<String> SUBJECTS =
             Set.of("i", "we", "you", "he", "she", "they", "it", "my", "the", "there");
     private static final Set<String> COPULAS = Set.of("is", "was");
+    private static final Set<String> SPEAKER = Set.of("i", "i've", "we", "we've");
+    private static final Set<String> THINGS = Set.of("this", "it", "these");
+    private static final Set<String> TELLS = Set.of("be", "say", "put", "use", "do", "take", "add");
     private static final Set<String> READING = Set.of("reading", "read");
     private static final int TOLD_BEHIND = 7;
 
@@ -39,7 +42,7 @@ final class OtherTimes implements Asides.AsideRule {
     /** A phrase right behind another amount tells of that one: "two fifty's the old way". */
     private boolean isToldBefore(int from, int to) {
         OptionalInt told = phrases.lastWithin(Kind.OTHER_TIME, from, to);
-        if (told.isEmpty() || isExcuse(told.getAsInt())) {
+        if (told.isEmpty() || isExcuse(told.getAsInt()) || isSince(told.getAsInt())) {
             return false;
         }
         boolean copula = COPULAS.contains(words.text(told.getAsInt() - 1));
@@ -65,9 +68,14 @@ final class OtherTimes implements Asides.AsideRule {
                     && new NumberGrammar(words).at(at).isPresent()) {
                 return false;
             }
+            if (phrases.endAt(Kind.OTHER_PEOPLE, at).isPresent()) {
+                return false; // "two spoons. My mother used to add more": somebody else begins
+            }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);
             if (told.isPresent()) {
                 return !isExcuse(at)
+                        && !isWhatItIs(at)
+                        && !SPEAKER.contains(words.text(at))
                         && !SUBJECTS.contains(words.text(told.getAsInt()))
                         && !isToldOfNext(told.getAsInt());
             }
@@ -75,10 +83,20 @@ final class OtherTimes implements Asides.AsideRule {
         return false;
     }
 
-    /** "three tablespoons. It used to be two". */
+    /** "three tablespoons. It used to be two", "forty grams. Gran used to say one heaped spoon". */
     private boolean isToldOfNext(int end) {
-        return words.text(end).equals("be")
+        return TELLS.contains(words.text(end))
                 && new NumberGrammar(words).at(end + 1).isPresent();
+    }
+
+    /** "two tablespoons of jam, this is last summer's": the jam is, the amount is not. */
+    private boolean isWhatItIs(int at) {
+        return words.text(at - 1).equals("is") && THINGS.contains(words.text(at - 2));
+    }
+
+    /** "since last winter I take" is told of now. */
+    private boolean isSince(int at) {
+        return words.text(at - 1).equals("since");
     }
 
     /** "I'm reading last week's sheet" tells why the number before was wrong. */

@@ -85,6 +85,7 @@ public final class Phrases {
         NEGATES,
         OF_ANOTHER_SIDE,
         IN_ALL,
+        AS_MANY_AS_MADE,
         PRESCRIBED,
         CITES,
         STOCK,

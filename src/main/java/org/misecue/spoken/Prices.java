@@ -9,7 +9,8 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 final class Prices implements Asides.AsideRule {
 
     private static final Set<String> MONEY = Words.set(
-            "quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner naira shillings francs");
+            "quid pence p dollars dollar euros euro bucks buck cents rupees rupee rand pesos kroner naira shillings francs "
+                    + "ringgit sen yen yuan baht lira dirham dirhams centavos kobo zloty kronor");
 
     private static final Set<String> PER = Set.of("for", "the", "per");
     /** "as thick as a pound coin". */
@@ -47,7 +48,12 @@ final class Prices implements Asides.AsideRule {
             return true;
         }
         boolean pounds = said.unit().filter(unit -> unit == Unit.POUND).isPresent();
-        return pounds && (isPence(next) || inShop(said.end()) || next.equals("for") || next.equals("each"));
+        return pounds
+                && (isPence(next)
+                        || isPenceEach(said.end())
+                        || inShop(said.end())
+                        || next.equals("for")
+                        || next.equals("each"));
     }
 
     /** "twelve euro for a gram", "fifty rupees the kilo": what the money buys. */
@@ -72,6 +78,15 @@ final class Prices implements Asides.AsideRule {
         return false;
     }
 
+    /** "two pound ten a tub". */
+    private boolean isPenceEach(int at) {
+        return new NumberGrammar(words)
+                .at(at)
+                .filter(pence ->
+                        words.text(pence.end()).equals("a") && QuantityWords.isPacking(words.text(pence.end() + 1)))
+                .isPresent();
+    }
+
     private static boolean isPence(String word) {
         return NumberWords.TENS.containsKey(word) || word.matches("\\d\\d");
     }
@@ -81,6 +96,9 @@ final class Prices implements Asides.AsideRule {
             return said.end();
         }
         int end = isPence(words.text(said.end())) ? said.end() + 1 : said.end();
+        if (isPenceEach(end)) {
+            end = new NumberGrammar(words).at(end).map(SpokenNumber::end).orElse(end);
+        }
         if (words.text(end).equals("for")) {
             // "two pound fifty for four": how many one gets is part of the price.
             return new NumberGrammar(words).at(end + 1).map(SpokenNumber::end).orElse(end);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
+import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 import org.misecue.spoken.SpokenQuantity.Manner;
 import tech.units.indriya.function.RationalNumber;
@@ -19,6 +20,15 @@ final class QuantityGrammar {
     /** Before a cup or spoon that is a thing: "the cup", "a measuring cup". */
     private static final Set<String> NO_ONE_MEANT =
             Words.set("the this that your my our each per same every measuring coffee tea paper sippy which what");
+
+    /** Words before a spoon that has its number, or that is a thing, before them. */
+    private static final Set<String> DESCRIBES = Words.set(
+            "a an one another other heaped heaping level rounded scant generous good big small large little flat full "
+                    + "extra last first second third final half quarter of with single whole wooden old proper "
+                    + "measuring more few couple metric australian american english british regular standard");
+
+    /** A gas oven has ten marks. Common practice, no source. */
+    private static final RationalNumber HIGHEST_MARK = Rationals.of(10);
 
     private final WordStream words;
     private final NumberGrammar numbers;
@@ -59,8 +69,23 @@ final class QuantityGrammar {
         int at = words.text(gas).equals("mark") ? gas + 1 : gas;
         return at == start
                 ? Optional.empty()
-                : numbers.at(at)
-                        .map(number -> SpokenQuantity.measured(start, number.end(), number.amount(), Unit.GAS_MARK));
+                : mark(at).map(number -> SpokenQuantity.measured(start, number.end(), number.amount(), Unit.GAS_MARK));
+    }
+
+    /** "gas mark two, or a hundred and fifty" is no range: what comes second is another scale. */
+    private Optional<SpokenNumber> mark(int at) {
+        Optional<SpokenNumber> number = numbers.at(at);
+        boolean tooHot = number.flatMap(found -> found.amount().most())
+                .filter(most -> most.compareTo(HIGHEST_MARK) > 0)
+                .isPresent();
+        if (!tooHot) {
+            return number;
+        }
+        int or = at;
+        while (or < number.get().end() && !words.text(or).equals("or")) {
+            or++;
+        }
+        return new NumberGrammar(words.until(or)).at(at);
     }
 
     /** "minus eighteen degrees": a freezer's, and no oven's. */
@@ -92,9 +117,19 @@ final class QuantityGrammar {
     private Optional<SpokenQuantity> oneOf(int start, UnitWords.Heard unit) {
         SpokenQuantity one = tails.with(start, Amount.of(1), unit);
         boolean alone = words.wall(start) && words.wall(unit.end());
-        boolean begins = words.wall(start) || OPENERS.contains(words.text(start - 1));
+        boolean begins = words.wall(start)
+                || OPENERS.contains(words.text(start - 1))
+                || (isSpoon(start) && !DESCRIBES.contains(words.text(start - 1)) && !isNumber(start - 1));
         boolean goesOn = (begins && words.text(unit.end()).equals("of")) || one.end() > unit.end();
         return Optional.of(one).filter(found -> alone || (goesOn && words.on(Mechanism.ARTICLE_LEFT_OUT)));
+    }
+
+    private boolean isSpoon(int at) {
+        return words.text(at).equals("teaspoon") || words.text(at).equals("tablespoon");
+    }
+
+    private boolean isNumber(int at) {
+        return NumberWords.isOne(words.text(at)) || NumberWords.part(words.text(at)) > 0;
     }
 
     private String singular(int at) {

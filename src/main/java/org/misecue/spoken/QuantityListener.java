@@ -14,6 +14,10 @@ import tech.units.indriya.function.RationalNumber;
 /** Finds every quantity in the stream, hedged as the speaker hedges it, asides marked with their reason. */
 public final class QuantityListener {
 
+    /** "a vanilla cream" is no vanilla pod. */
+    private static final Set<String> MADE_OF_IT =
+            Words.set("cream cake sponge glaze syrup tart pie loaf bun biscuit crumble");
+
     private static final RationalNumber MOST_COUNTED = Rationals.of(10);
     private static final int LONGEST_HEDGE = 4;
     private static final Set<String> POINTING = Set.of("them", "that", "those", "it", "these");
@@ -99,9 +103,21 @@ public final class QuantityListener {
                 .filter(name -> words.text(at).equals("a") || words.text(at).equals("an"))
                 .filter(name -> !LIKENING.contains(words.text(at - 1))
                         && !words.text(at - 2).equals("size"))
-                .filter(name -> name.inRecipe() && counted.containsAll(name.lines()))
+                .filter(name -> name.inRecipe()
+                        && counted.containsAll(name.lines())
+                        && !MADE_OF_IT.contains(words.text(name.end())))
                 .filter(name -> words.text(name.end() - 1).equals(Words.singular(words.text(name.end() - 1))))
                 .map(name -> SpokenQuantity.of(at, at + 1, Amount.of(1), SpokenQuantity.Manner.BARE));
+    }
+
+    /** "one, two, three. Three bananas": what was counted. */
+    private boolean isCountedOut(SpokenQuantity said, List<SpokenQuantity> before) {
+        return !before.isEmpty()
+                && said.amount()
+                        .most()
+                        .equals(before.get(before.size() - 1).amount().most())
+                && words.wall(said.start())
+                && names.at(said.end()).filter(NameHit::inRecipe).isPresent();
     }
 
     /** "one, two, three": each number one more than the one right before it. */
@@ -143,7 +159,7 @@ public final class QuantityListener {
 
     /** "six and nine": the second age of a list is one too. */
     private Optional<Aside> asideOf(SpokenQuantity said, List<SpokenQuantity> before) {
-        if (words.on(Mechanism.COUNTING_ALOUD) && isCounting(said, before)) {
+        if (words.on(Mechanism.COUNTING_ALOUD) && isCounting(said, before) && !isCountedOut(said, before)) {
             return Optional.of(Aside.of(Aside.Kind.COUNT, "counting aloud"));
         }
         if (!before.isEmpty()) {

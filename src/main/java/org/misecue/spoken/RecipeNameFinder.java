@@ -9,6 +9,9 @@ import org.misecue.pantry.Pantry;
 final class RecipeNameFinder {
 
     private static final int LONGEST_NAME = 5;
+    /** What no longer name goes on with. */
+    private static final Set<String> PLACES =
+            Words.set("here there over and in into on for with so now that go goes together");
 
     private final WordStream words;
     private final RecipeNames recipe;
@@ -58,8 +61,13 @@ final class RecipeNameFinder {
     /** "six whites", "a dozen pods": in the plural the last word stands for what is counted. */
     private Set<Integer> counted(int at, Set<Integer> lines) {
         String thing = Words.singular(words.text(at));
-        boolean one = words.text(at).equals(thing) && !words.text(at - 1).equals("one");
+        boolean one = words.text(at).equals(thing) && !words.text(at - 1).equals("one") && !isCountedOff(at);
         return one || !words.on(Mechanism.HEAD_NOUNS) ? Set.of() : recipe.counting(thing, lines);
+    }
+
+    /** "six yolk here and six white over there": many speakers leave the plural out. */
+    private boolean isCountedOff(int at) {
+        return NumberWords.isOne(words.text(at - 1)) && (words.wall(at + 1) || PLACES.contains(words.text(at + 1)));
     }
 
     private NameHit name(int start, int end, Set<Integer> lines) {

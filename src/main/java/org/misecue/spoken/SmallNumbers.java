@@ -41,16 +41,25 @@ final class SmallNumbers {
         if (ten == null) {
             return Optional.empty();
         }
-        Integer after = isReadOut(at + 1) ? null : NumberWords.UNITS.get(words.text(at + 1));
+        Integer after = isReadOut(at + 1, ten) ? null : NumberWords.UNITS.get(words.text(at + 1));
         return Optional.of(
                 after == null
                         ? new Small(ten, at + 1, Size.ROUND_TEN)
                         : new Small(ten + after, at + 2, Size.TEN_AND_UNIT));
     }
 
-    /** "sixty, six zero": the number again, figure by figure. */
-    private boolean isReadOut(int at) {
-        return words.on(Mechanism.HUNDREDS_LEFT_OUT) && ZEROES.contains(words.text(at + 1));
+    /** "sixty, six zero", "sixty, six oh": the number again, figure by figure. */
+    private boolean isReadOut(int at, int ten) {
+        boolean again = Integer.valueOf(ten / 10).equals(NumberWords.UNITS.get(words.text(at)));
+        Set<String> zeroes = again ? NumberWords.OHS : ZEROES;
+        return words.on(Mechanism.HUNDREDS_LEFT_OUT) && zeroes.contains(words.text(at + 1));
+    }
+
+    /** Whether the digit at the index and the "oh" behind it tell the ten before them again. */
+    boolean readsOutTen(int at) {
+        Integer digit = NumberWords.UNITS.get(words.text(at));
+        Integer ten = NumberWords.TENS.get(words.text(at - 1));
+        return digit != null && ten != null && ten == 10 * digit && NumberWords.OHS.contains(words.text(at + 1));
     }
 
     /** "tree hundred": a digit may be misheard. */

@@ -102,6 +102,9 @@ final class SpokenHundreds {
 
     /** "one seven five", "eight zero": read out digit by digit; "one two three" is counting. */
     private Optional<Cardinals.Read> digitByDigit(Small first) {
+        if (small.readsOutTen(first.end() - 1) && words.on(Mechanism.HUNDREDS_LEFT_OUT)) {
+            return Optional.of(new Cardinals.Read(Rationals.of(first.value() * 10), first.end() + 1));
+        }
         Integer second = small.digit(first.end());
         Integer third = small.digit(first.end() + 1);
         if (first.size() != Size.UNIT || second == null || !words.on(Mechanism.HUNDREDS_LEFT_OUT)) {

@@ -34,7 +34,8 @@ public final class Words {
         if (word.length() > 4 && word.endsWith("ies")) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        if (word.length() > 4 && (word.endsWith("oes") || word.endsWith("ches") || word.endsWith("shes"))) {
+        if (word.length() > 4
+                && (word.endsWith("oes") || word.endsWith("xes") || word.endsWith("ches") || word.endsWith("shes"))) {
             return word.substring(0, word.length() - 2);
         }
         if (word.endsWith("halves") || word.endsWith("leaves") || word.endsWith("loaves")) {
