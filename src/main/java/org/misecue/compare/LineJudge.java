@@ -24,6 +24,7 @@ final class LineJudge {
     private final List<SpokenQuantity> homeless;
     private final Judge judge;
     private final SheetAndHand sheet;
+    private final StrayNumbers strays;
 
     /** @param homeless the amounts that were given to nothing */
     LineJudge(Hearing heard, List<SpokenQuantity> homeless) {
@@ -31,6 +32,7 @@ final class LineJudge {
         this.homeless = homeless;
         this.judge = new Judge(heard.household);
         this.sheet = new SheetAndHand(heard);
+        this.strays = new StrayNumbers(heard);
     }
 
     LineVerdict of(int line, List<Mention> mentions) {
@@ -40,7 +42,7 @@ final class LineJudge {
         if (mentions.isEmpty()) {
             return silence(component, line, mentions);
         }
-        List<Mention> counted = counted(line, mentions);
+        List<Mention> counted = counted(line, strays.without(mentions));
         if (counted.isEmpty()) {
             return silence(component, line, mentions);
         }

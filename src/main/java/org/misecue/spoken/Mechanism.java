@@ -125,6 +125,8 @@ public enum Mechanism {
     ARTICLE_LEFT_OUT,
     /** "two eggs, one for you and one for me": parts of what was just said are no more of it. */
     SHARED_OUT,
+    /** A bare number far from the name contradicts no amount that was measured and named. */
+    STRAY_NUMBERS,
     /** What is too far from the written amount for a slip of the tongue was said of something else. */
     SIZE_OF_SLIPS,
     /** Who ends on the written amount, and soon, has come to it. */

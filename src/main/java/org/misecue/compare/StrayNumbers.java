@@ -1,0 +1,70 @@
+package org.misecue.compare;
+
+import java.util.List;
+import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Rationals;
+import org.misecue.spoken.Mechanism;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * "Two hundred and forty grams of egg white … two hundred and one … two thirty three": beside an amount that was measured
+ * and named, a bare number far from the name is what the scales show, an age, a page; it contradicts nothing.
+ */
+final class StrayNumbers {
+
+    private static final int FIRM_BEFORE = 6;
+    private static final int FIRM_BEHIND = 5;
+    private static final int STRAY_BEFORE = 7;
+    private static final int STRAY_BEHIND = 5;
+    private static final int TOPIC_REACH = 9;
+    private static final RationalNumber SMALLEST = Rationals.of(20);
+
+    private final Hearing heard;
+
+    StrayNumbers(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /** The mentions without the strays; all of them where none is measured and named. */
+    List<Mention> without(List<Mention> mentions) {
+        List<Mention> firm = mentions.stream().filter(this::isFirm).toList();
+        return !firm.isEmpty() && heard.on(Mechanism.STRAY_NUMBERS)
+                ? mentions.stream()
+                        .filter(mention -> !isStray(mention) || goesOn(mention, firm))
+                        .toList()
+                : mentions;
+    }
+
+    private boolean isFirm(Mention mention) {
+        return !mention.assumedUnit()
+                && !mention.provisional()
+                && isNamed(mention, mention.start() - FIRM_BEFORE, mention.end() + FIRM_BEHIND);
+    }
+
+    /** "two hundred grams of sugar, she says; I'd cut that back to one fifty". */
+    private static boolean goesOn(Mention mention, List<Mention> firm) {
+        return firm.stream()
+                .anyMatch(one -> mention.start() >= one.end() && mention.start() - one.end() <= TOPIC_REACH);
+    }
+
+    private boolean isStray(Mention mention) {
+        return mention.assumedUnit()
+                && isWeight(mention)
+                && mention.role() == Role.STATES
+                && !isNamed(mention, mention.start() - STRAY_BEFORE, mention.end() + STRAY_BEHIND);
+    }
+
+    /** Spoons and eggs are counted up, and said without their name more often. */
+    private static boolean isWeight(Mention mention) {
+        return mention.quantity()
+                .amount()
+                .least()
+                .filter(number -> number.compareTo(SMALLEST) >= 0)
+                .isPresent();
+    }
+
+    private boolean isNamed(Mention mention, int from, int to) {
+        return heard.namesIn(from, to).stream()
+                .anyMatch(name -> name.lines().contains(mention.line()));
+    }
+}
