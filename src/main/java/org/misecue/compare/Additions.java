@@ -24,6 +24,7 @@ final class Additions {
 
     private static final Set<String> LITTLE = Set.of("bit", "little", "touch", "drop", "tad", "smidge");
     private static final int ALOUD_REACH = 20;
+    private static final int ORDINAL_REACH = 45;
     private static final Set<String> POINTERS = Set.of("that", "there", "makes", "now");
 
     private final Hearing heard;
@@ -134,14 +135,18 @@ final class Additions {
     /** "that's one cup, and that's two cups", "one cup, two cups", "there's your second cup". */
     private boolean isCountedAloud(Further amount) {
         boolean next = isOneMore(amount.quantity(), amount.last().quantity())
-                && amount.start() - amount.last().end() <= ALOUD_REACH
+                && amount.start() - amount.last().end() <= (isOrdinal(amount) ? ORDINAL_REACH : ALOUD_REACH)
                 && amount.quantity().dimension() == Dimension.VOLUME
                 && heard.namesIn(amount.last().end(), amount.start()).isEmpty();
         boolean pointed = heard.words.text(amount.start() - 1).equals("is")
                 && POINTERS.contains(heard.words.text(amount.start() - 2));
-        boolean ordinal = SpokenOrdinals.isOne(heard.words.text(amount.start() + 1))
+        return next && (pointed || isOrdinal(amount) || amount.start() == amount.last().end());
+    }
+
+    /** "a second teaspoon". */
+    private boolean isOrdinal(Further amount) {
+        return SpokenOrdinals.isOne(heard.words.text(amount.start() + 1))
                 || SpokenOrdinals.isOne(heard.words.text(amount.start()));
-        return next && (pointed || ordinal || amount.start() == amount.last().end());
     }
 
     private static boolean isOneMore(Quantity more, Quantity one) {

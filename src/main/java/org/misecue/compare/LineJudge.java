@@ -73,7 +73,7 @@ final class LineJudge {
         }
         List<Mention> likely = slip.likely(mentions);
         boolean bare = mentions.stream().allMatch(Mention::assumedUnit);
-        return likely.isEmpty() && !bare ? mentions : likely;
+        return likely.isEmpty() && !bare && strays.anyFirm(mentions) ? mentions : likely;
     }
 
     private List<Ledger.Entry> standing(int line, List<Mention> counted) {

@@ -51,7 +51,9 @@ final class OvenMatch {
 
     /** A bare number that an oven could have, with the oven spoken of and no ingredient that it could be an amount of. */
     boolean isBareHeat(SpokenQuantity said) {
-        boolean ingredient = isOfIngredient(said) && !HeatAndTime.isHeatBesideTime(said, heard);
+        boolean ingredient = isOfIngredient(said)
+                && !HeatAndTime.isHeatBesideTime(said, heard)
+                && !(isWritten(said) && heard.phrases.within(Kind.OF_THE_OVEN, said.start() - NAMED_REACH, said.start()));
         return couldBe(said)
                 && isLikely(said)
                 && ofOven(said) >= TELLING
@@ -69,6 +71,12 @@ final class OvenMatch {
                 .flatMap(setting -> setting.figures().stream())
                 .flatMapToDouble(OvenMatch::inBothScales)
                 .anyMatch(written -> value <= FARTHEST * written && written <= FARTHEST * value);
+    }
+
+    private boolean isWritten(SpokenQuantity said) {
+        return ovens.stream()
+                .flatMap(setting -> setting.figures().stream())
+                .anyMatch(figure -> figure.amount().least().equals(said.amount().least()));
     }
 
     private static DoubleStream inBothScales(Quantity figure) {

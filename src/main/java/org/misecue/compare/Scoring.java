@@ -53,6 +53,11 @@ final class Scoring {
             Words.set("and then so now in into goes with for but because which if to till until on or while right okay "
                     + "from before after than not instead");
 
+    /** "two hundred and fifty grams. The butter must be cold": it is hardly ever "grams the butter". */
+    private static final Set<String> DETERMINERS = Set.of("the", "my", "your", "our", "these", "some");
+
+    private static final double BEGINS_ANEW = 2;
+
     private static final Set<String> COPULA = Words.set("is are was want need take use have got");
     private static final Set<String> OPENS = Words.set("now then next right okay and the your some so with for my our");
     private static final Set<String> FOLLOWS_TOPIC =
@@ -92,6 +97,7 @@ final class Scoring {
         }
         score -= borderCost(name.start(), heard);
         score -= heard.namesIn(said.end(), name.start()).isEmpty() ? 0 : NAME_BETWEEN;
+        score -= DETERMINERS.contains(heard.words.text(said.end())) ? BEGINS_ANEW : 0;
         boolean of = heard.words.text(said.end()).equals("of");
         boolean pointing = of
                 && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))

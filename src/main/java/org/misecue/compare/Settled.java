@@ -83,7 +83,8 @@ final class Settled {
     /** "it says an hour, it can say what it likes": no more than what is read, where something else is done. */
     private boolean isRead(SpokenQuantity words) {
         return heard.on(Mechanism.SHEET_AND_HAND)
-                && heard.words.text(words.start() - 1).equals("says");
+                && (heard.words.text(words.start() - 1).equals("says")
+                        || heard.words.normal(words.end(), words.end() + 2).equals("it says"));
     }
 
     private boolean anyForViewers(List<Said> all) {

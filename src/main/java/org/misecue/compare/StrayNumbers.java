@@ -35,6 +35,11 @@ final class StrayNumbers {
                 : mentions;
     }
 
+    /** Whether one of them was measured and named in one breath. */
+    boolean anyFirm(List<Mention> mentions) {
+        return mentions.stream().anyMatch(this::isFirm);
+    }
+
     private boolean isFirm(Mention mention) {
         return !mention.assumedUnit()
                 && !mention.provisional()

@@ -33,7 +33,7 @@ final class Cardinals {
     Optional<Read> at(int start) {
         Optional<Read> whole = wholeAt(start).filter(read -> !Ordinals.goesOn(words, read.end()));
         int point = whole.map(Read::end).orElse(start);
-        if (words.text(point).equals("point")) {
+        if (words.text(point).equals("point") || isComma(point)) {
             Optional<Read> tail = decimals.at(point + 1);
             if (tail.isPresent()) {
                 RationalNumber base = whole.map(Read::value).orElse(Rationals.ZERO);
@@ -42,6 +42,14 @@ final class Cardinals {
             }
         }
         return whole;
+    }
+
+    /** "one comma five kilo", as much of Europe has it: only with a measure behind the digits. */
+    private boolean isComma(int at) {
+        return words.text(at).equals("comma")
+                && decimals.at(at + 1)
+                        .filter(tail -> UnitWords.at(words, tail.end()).isPresent())
+                        .isPresent();
     }
 
     private Optional<Read> wholeAt(int start) {

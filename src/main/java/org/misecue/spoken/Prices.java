@@ -88,7 +88,7 @@ final class Prices implements Asides.AsideRule {
     }
 
     private static boolean isPence(String word) {
-        return NumberWords.TENS.containsKey(word) || word.matches("\\d\\d");
+        return NumberWords.TENS.containsKey(word) || NumberWords.TEENS.containsKey(word) || word.matches("\\d\\d");
     }
 
     int end(SpokenQuantity said) {
