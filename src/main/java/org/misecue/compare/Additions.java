@@ -27,6 +27,9 @@ final class Additions {
     private static final int ORDINAL_REACH = 45;
     private static final Set<String> POINTERS = Set.of("that", "there", "makes", "now");
 
+    private static final Set<String> STORES = Set.of("freezer", "fridge", "tomorrow", "later", "saved");
+    private static final int STORE_REACH = 9;
+
     private final Hearing heard;
     private final Remainders remainders;
 
@@ -41,6 +44,9 @@ final class Additions {
             return false;
         }
         int end = amount.end();
+        if (isStored(amount)) {
+            return false;
+        }
         OptionalInt before = heard.phrases.lastWithin(Kind.ADDS, amount.start() - 3, end);
         if (isUpTo(amount)) {
             return false;
@@ -52,6 +58,13 @@ final class Additions {
                 || isMoreBehind(end)
                 || remainders.isOne(amount)
                 || isFraction(amount.said(), amount.last());
+    }
+
+    /** "and the other three go in the freezer". */
+    private boolean isStored(Further amount) {
+        boolean other = heard.words.text(amount.start() - 1).equals("other")
+                || heard.words.text(amount.start()).equals("other");
+        return other && heard.words.saysAny(STORES, amount.end(), amount.end() + STORE_REACH);
     }
 
     /** "two cups, and a quarter cup": a fraction right behind whole ones. */
@@ -137,10 +150,15 @@ final class Additions {
         boolean next = isOneMore(amount.quantity(), amount.last().quantity())
                 && amount.start() - amount.last().end() <= (isOrdinal(amount) ? ORDINAL_REACH : ALOUD_REACH)
                 && amount.quantity().dimension() == Dimension.VOLUME
-                && heard.namesIn(amount.last().end(), amount.start()).isEmpty();
+                && heard.namesIn(amount.last().end(), amount.start()).stream()
+                        .allMatch(name -> isOrdinal(amount)
+                                && name.lines().contains(amount.last().line()));
         boolean pointed = heard.words.text(amount.start() - 1).equals("is")
                 && POINTERS.contains(heard.words.text(amount.start() - 2));
-        return next && (pointed || isOrdinal(amount) || amount.start() == amount.last().end());
+        return next
+                && (pointed
+                        || isOrdinal(amount)
+                        || amount.start() == amount.last().end());
     }
 
     /** "a second teaspoon". */

@@ -82,6 +82,9 @@ final class DurationMatch {
         if (isRepeated(said, quantity) && (guess.any() < FAINT || (isAtOnce(said) && !isWritten(found, quantity)))) {
             found = last.map(Last::setting);
         }
+        if (isPutRight(said)) {
+            found = last.map(Last::setting);
+        }
         if (isInAll(said)) {
             boolean ofTwo = !last.map(Last::setting).equals(beforeLast);
             found = ofTwo && beforeLast.isPresent() ? Optional.empty() : last.map(Last::setting);
@@ -99,6 +102,13 @@ final class DurationMatch {
     /** "another five, so twenty five altogether": of one written time, or of two that are written apart. */
     private boolean isInAll(SpokenQuantity said) {
         return said.unit().isEmpty() && heard.phrases.within(Kind.TOTAL_AFTER, said.end(), said.end() + 1);
+    }
+
+    /** "half an hour – no, it's thirty five minutes". */
+    private boolean isPutRight(SpokenQuantity said) {
+        return last.filter(one -> said.start() - one.words().end() <= AT_ONCE
+                        && new Repairs(heard).isRepaired(one.words().end(), said.start()))
+                .isPresent();
     }
 
     /** "fifteen minutes first … and then another three", which is too short for any written time. */

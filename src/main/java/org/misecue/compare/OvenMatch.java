@@ -53,7 +53,8 @@ final class OvenMatch {
     boolean isBareHeat(SpokenQuantity said) {
         boolean ingredient = isOfIngredient(said)
                 && !HeatAndTime.isHeatBesideTime(said, heard)
-                && !(isWritten(said) && heard.phrases.within(Kind.OF_THE_OVEN, said.start() - NAMED_REACH, said.start()));
+                && !(isWritten(said)
+                        && heard.phrases.within(Kind.OF_THE_OVEN, said.start() - NAMED_REACH, said.start()));
         return couldBe(said)
                 && isLikely(said)
                 && ofOven(said) >= TELLING

@@ -69,7 +69,6 @@ final class StrayNumbers {
     }
 
     private boolean isNamed(Mention mention, int from, int to) {
-        return heard.namesIn(from, to).stream()
-                .anyMatch(name -> name.lines().contains(mention.line()));
+        return heard.namesIn(from, to).stream().anyMatch(name -> name.lines().contains(mention.line()));
     }
 }

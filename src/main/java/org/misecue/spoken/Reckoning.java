@@ -8,6 +8,7 @@ final class Reckoning {
     private static final int PERCENT_REACH = 15;
     private static final Set<String> ONE = Set.of("one", "1");
     private static final Set<String> PERCENT = Set.of("percent", "%");
+    private static final Set<String> CHANGES = Set.of("more", "less", "higher", "lower", "hotter", "cooler", "extra");
     private static final Set<String> TAKING = Set.of("drop", "take", "knock", "cut", "leave", "come", "about");
 
     private final WordStream words;
@@ -45,8 +46,9 @@ final class Reckoning {
         return false;
     }
 
-    /** "take ten off". */
+    /** "take ten off", "twenty degrees more". */
     boolean isTakenOff(SpokenQuantity said) {
-        return words.text(said.end()).equals("off") && TAKING.contains(words.text(said.start() - 1));
+        boolean changed = said.manner() == SpokenQuantity.Manner.HEAT && CHANGES.contains(words.text(said.end()));
+        return changed || (words.text(said.end()).equals("off") && TAKING.contains(words.text(said.start() - 1)));
     }
 }
