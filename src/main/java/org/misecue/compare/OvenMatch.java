@@ -30,7 +30,7 @@ final class OvenMatch {
 
     private static final RationalNumber HOTTEST_C = Rationals.of(270);
     private static final RationalNumber HOTTEST_F = Rationals.of(520);
-    private static final double FARTHEST = 1.6;
+    private static final double FARTHEST = 1.5;
 
     private static final double TELLING = 0.2;
     private static final double BESIDE_TIME = 0.7;
@@ -93,6 +93,7 @@ final class OvenMatch {
 
     boolean couldBe(SpokenQuantity said) {
         return said.manner() == Manner.BARE
+                && !heard.words.text(said.end()).equals("times")
                 && said.amount()
                         .least()
                         .filter(value -> value.compareTo(COOLEST) >= 0

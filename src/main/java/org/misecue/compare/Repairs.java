@@ -22,7 +22,7 @@ final class Repairs {
     /** What may follow a "no" that takes something back; before anything else it is a plain word. */
     private static final Set<String> AFTER_NO = Words.set(
             "it that i wait sorry not no hang hold tell don't you make scratch what is let so actually there we well um "
-                    + "uh er erm oh a an that's the they it's but");
+                    + "uh er erm oh a an that's the they it's but ma'am sir love darling honey dear mate pet");
 
     private final Hearing heard;
 

@@ -113,17 +113,25 @@ final class SettingListener {
                 || now.isAfterAll(words);
     }
 
-    /** "three fifty – no, it's not, it's three seventy five". */
+    /** "three fifty – no, it's not, it's three seventy five", "gas mark two or a hundred and fifty". */
     private boolean isHeatPutRight(SpokenQuantity words) {
+        boolean or = words.start() == lastHeat + 1 && heard.words.text(lastHeat).equals("or");
         return ovens.couldBe(words)
                 && words.start() - lastHeat <= PUT_RIGHT_REACH
-                && new Repairs(heard).isRepaired(lastHeat, words.start());
+                && (or || new Repairs(heard).isRepaired(lastHeat, words.start()));
+    }
+
+    /** "forty five of the starch", "forty five on my scale". */
+    private boolean isWeighed(SpokenQuantity words) {
+        return heard.words.text(words.end()).equals("of")
+                || heard.words.normal(words.end(), words.end() + 3).matches("on (?:my|the|your) scales?");
     }
 
     private boolean isGoingOn(SpokenQuantity words, Dimension dimension) {
         return leftOut.unit(words)
                 .filter(unit -> unit.dimension() == dimension)
                 .filter(unit -> dimension != Dimension.TEMPERATURE || ovens.couldBe(words))
+                .filter(unit -> !isWeighed(words))
                 .isPresent();
     }
 

@@ -63,13 +63,13 @@ final class Settled {
     }
 
     /** What counts in the end: figures put better elsewhere, taken back, or not told for the written batch are gone. */
-    private List<Said> standing(Setting setting, List<Said> all) {
+    private List<Said> standing(Setting setting, List<Said> told) {
+        List<Said> all = unless(told, said -> isRead(said.words()));
         Plainness plainest =
                 all.stream().map(Said::plainness).max(Comparator.naturalOrder()).orElse(Plainness.COUNTED);
         List<Said> standing = folded(
                 setting,
                 all.stream().filter(said -> said.plainness() == plainest).toList());
-        standing = unless(standing, said -> isRead(said.words()));
         if (!batch.equals(Rationals.ONE)) {
             standing = unless(standing, said -> !roles.isForViewers(said.words()) && anyForViewers(all));
         }
