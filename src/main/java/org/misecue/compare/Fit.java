@@ -42,7 +42,10 @@ final class Fit {
         if (quantity.isEmpty() || bareWeight || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
             return IMPOSSIBLE;
         }
-        double manner = carried.isPresent() && written.unit() != Unit.GRAM && written.unit() != Unit.MILLILITRE
+        double manner = carried.isPresent()
+                        && written.unit() != Unit.GRAM
+                        && written.unit() != Unit.MILLILITRE
+                        && !isOnly(said, heard)
                 ? 0
                 : byManner(said, written);
         Quantity nearest = nearestWritten(quantity.get(), line);
@@ -51,6 +54,13 @@ final class Fit {
             return manner + (crossing == 0 ? magnitude(quantity.get(), nearest, heard) : crossing);
         }
         return manner + 1.5 + magnitude(quantity.get(), nearest, heard);
+    }
+
+    /** "I've got a whole one here", "it's only one": of the things, not of the measure before. */
+    private static boolean isOnly(SpokenQuantity said, Hearing heard) {
+        return heard.words.text(said.end() - 1).equals("one")
+                && (heard.words.normal(said.start() - 1, said.end()).startsWith("got a whole")
+                        || heard.words.text(said.start() - 1).equals("only"));
     }
 
     /** "about six of them" counts pieces, whatever they weigh; "a hundred and fifty of them" are grams. */

@@ -1,10 +1,11 @@
 package org.misecue.compare;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.misecue.compare.Mention.Role;
-import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
 import org.misecue.spoken.Mechanism;
-import tech.units.indriya.function.RationalNumber;
 
 /**
  * "Two hundred and forty grams of egg white … two hundred and one … two thirty three": beside an amount that was measured
@@ -17,7 +18,8 @@ final class StrayNumbers {
     private static final int STRAY_BEFORE = 7;
     private static final int STRAY_BEHIND = 5;
     private static final int TOPIC_REACH = 9;
-    private static final RationalNumber SMALLEST = Rationals.of(20);
+    private static final Set<Unit> WEIGHED =
+            EnumSet.of(Unit.GRAM, Unit.KILOGRAM, Unit.MILLILITRE, Unit.LITRE, Unit.OUNCE, Unit.POUND);
 
     private final Hearing heard;
 
@@ -61,11 +63,7 @@ final class StrayNumbers {
 
     /** Spoons and eggs are counted up, and said without their name more often. */
     private static boolean isWeight(Mention mention) {
-        return mention.quantity()
-                .amount()
-                .least()
-                .filter(number -> number.compareTo(SMALLEST) >= 0)
-                .isPresent();
+        return WEIGHED.contains(mention.quantity().unit());
     }
 
     private boolean isNamed(Mention mention, int from, int to) {

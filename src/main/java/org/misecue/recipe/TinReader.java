@@ -25,12 +25,15 @@ final class TinReader {
             "(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″|g|kg|lb|ml|litre|-?hole|-?cup|-?hole)";
     private static final String SIZE =
             NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT + ")?){0,2}";
+    /** A word, with few hyphens: what may belong to the word or part it is tried both ways. */
+    private static final String WORD = "\\p{L}++(?:-\\p{L}++){0,3}";
+
     private static final Cued TIN = Cued.inAnyCase(
             "(?:(?<count>\\d{1,2}|an?|one|two|three|four|five|six)(?:\\h+(?:deep\\h+|shallow\\h+)?|\\h*(?<times>[x×])\\h*))?"
                     + "(?<size>" + NUMBER + "(?:\\h*-?" + UNIT + ")?(?:\\h*[x×]\\h*" + NUMBER + "(?:\\h*-?" + UNIT
                     + ")?){0,2})(?<=[\\p{L}\"”″.])"
                     + "(?:\\h*(?:[/(]|or)\\h*(?<other>" + SIZE + ")\\h*\\)?)?"
-                    + "[\\h,-]+(?<what>(?:[\\p{L}-]+[\\h,-]+){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)");
+                    + "[\\h,-]+(?<what>(?:" + WORD + "[\\h,-]++){0,4}?(?:tins?|pans?|trays?|dish(?:es)?|moulds?|molds?|rings?|ramekins?|sheets?|skillets?|cases?|basins?|bundts?|springforms?(?!\\h+(?:cake|baking|tin|pan)))\\b)");
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Cued DEEP = Cued.inAnyCase(

@@ -59,7 +59,8 @@ final class CountedThings implements Asides.AsideRule {
             return Optional.empty();
         }
         String next = words.text(said.end());
-        boolean left = next.equals("left") || words.normal(said.end(), said.end() + 3).equals("on the side");
+        boolean left =
+                next.equals("left") || words.normal(said.end(), said.end() + 3).equals("on the side");
         if (left && said.amount().most().orElse(Rationals.ZERO).compareTo(FEW) <= 0) {
             return Optional.of(Aside.of(Aside.Kind.COUNT, "what is left"));
         }

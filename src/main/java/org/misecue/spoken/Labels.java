@@ -32,11 +32,13 @@ final class Labels implements Asides.AsideRule {
 
     private final WordStream words;
     private final Phrases phrases;
+    private final Places<NameHit> names;
     private final List<Label> labels;
 
     Labels(WordStream words, Phrases phrases, Places<NameHit> names) {
         this.words = words;
         this.phrases = phrases;
+        this.names = names;
         PackSizes packs = new PackSizes(words, phrases);
         Reckoning reckoning = new Reckoning(words);
         Portions portions = new Portions(words, phrases, names);
@@ -150,7 +152,9 @@ final class Labels implements Asides.AsideRule {
 
     /** "speed four", in one sentence. */
     private boolean isNumberOfThing(SpokenQuantity said) {
-        return NAMED_NUMBERS.contains(words.text(said.start() - 1)) && !words.wall(said.start());
+        return NAMED_NUMBERS.contains(words.text(said.start() - 1))
+                && !words.wall(said.start())
+                && names.in(said.end(), said.end() + 1).isEmpty(); // "in this bowl two eggs"
     }
 
     private boolean isHeld(SpokenQuantity said) {

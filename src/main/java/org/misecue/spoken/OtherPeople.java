@@ -14,6 +14,9 @@ final class OtherPeople implements Asides.AsideRule {
     private static final Set<String> THIRD_PERSON = Set.of("puts", "uses", "adds", "swears", "reckons");
     private static final Set<String> THINGS = Words.set("it that this which recipe cake one sheet mix batter what and");
     private static final Set<String> ASKS = Set.of("how much", "what is in", "what is that", "how many", "what have");
+    private static final Set<String> COPULAS = Set.of("was", "is");
+    private static final Set<String> ELDERS =
+            Words.set("mother mum mam mom nan nana gran grandma granny gramma auntie dad");
     private static final Set<String> YES = Words.set("yes yeah aye yep right lovely");
     private static final int ASKED_REACH = 14;
     private static final Set<String> SHE = Set.of("she", "he");
@@ -42,7 +45,7 @@ final class OtherPeople implements Asides.AsideRule {
         int to = said.start();
         int from = story.clauseStart(to);
         return phrases.within(Kind.ELSEWHERE, from, to)
-                        || isSomebodys(said.end())
+                        || isSomebodys(said)
                         || someoneDoes(from, to)
                         || somebodyElseDoes(from, to)
                 ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
@@ -58,11 +61,14 @@ final class OtherPeople implements Asides.AsideRule {
                         || words.saysAny(YES, said.end(), said.end() + 2));
     }
 
-    /** "six ounces was my mother's figure". */
-    private boolean isSomebodys(int end) {
-        boolean was = words.text(end).equals("was") || words.text(end).equals("is");
-        OptionalInt person = phrases.lastWithin(Kind.OTHER_PEOPLE, end + 1, end + 4);
-        return was && person.isPresent();
+    /** "six ounces was my mother's figure", "mother's was two hundred". */
+    private boolean isSomebodys(SpokenQuantity said) {
+        boolean behind = COPULAS.contains(words.text(said.end()))
+                && phrases.within(Kind.OTHER_PEOPLE, said.end() + 1, said.end() + 4);
+        boolean before = words.text(said.start() - 1).equals("was")
+                && words.text(said.start() - 2).equals("is")
+                && ELDERS.contains(words.text(said.start() - 3));
+        return behind || before;
     }
 
     /** "my sister … puts three in": a person, and what she does within a few words. */

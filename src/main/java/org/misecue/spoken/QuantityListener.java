@@ -233,7 +233,12 @@ public final class QuantityListener {
             return at + 1;
         }
         int thing = DETERMINERS.contains(words.text(at)) ? at + 1 : at;
-        return names.at(thing).map(NameHit::end).orElse(end);
+        return names.at(thing).map(NameHit::end).map(this::afterHere).orElse(end);
+    }
+
+    /** "a cup of sour cream here, give or take". */
+    private int afterHere(int end) {
+        return words.text(end).equals("here") || words.text(end).equals("there") ? end + 1 : end;
     }
 
     /** "thirty odd grams", "a heaped teaspoon": a word inside the amount that makes it a loose one. */
@@ -263,8 +268,17 @@ public final class QuantityListener {
         return words.normal(start - 3, start).matches("(you|we|they|i) call it");
     }
 
+    /** "I turn it around, a hundred and twenty five". */
+    private boolean isTurnedAround(int start) {
+        return words.text(start - 1).equals("around")
+                && (words.text(start - 2).startsWith("turn")
+                        || words.text(start - 3).startsWith("turn"));
+    }
+
     private SpokenQuantity hedged(SpokenQuantity said) {
-        if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start()) && !isNaming(said.start())) {
+        if (phrases.endsBefore(Kind.HEDGE_BEFORE, said.start())
+                && !isNaming(said.start())
+                && !isTurnedAround(said.start())) {
             return said.with(new Amount.Approximate(said.amount(), hedgeBefore(said.start())));
         }
         OptionalInt shade = words.on(Mechanism.SHADES) ? shades.before(said.start()) : OptionalInt.empty();

@@ -24,6 +24,7 @@ final class Story {
     private static final Set<String> FIRST_PERSON = Set.of("i", "i'm", "i've", "we", "we're", "we've");
     private static final Set<String> SPEAKER = Set.of("i", "i'm", "i've", "i'll");
     private static final Set<String> HERE = Set.of("it", "that", "there");
+    private static final Set<String> THEIR_DOING = Set.of("does", "did", "puts", "likes", "wants", "always", "says");
     private static final Set<String> SUBORDINATE =
             Set.of("if", "that", "what", "when", "as", "like", "because", "which");
 
@@ -62,7 +63,7 @@ final class Story {
                 && index - at < CLAUSE
                 && !words.border(at)
                 && !newTopics.contains(at)
-                && !isTurn(words.text(at))
+                && (!isTurn(words.text(at)) || isPersonHere(at))
                 && !isBackHere(at)
                 && !isNowMine(at)
                 && !isDismissed(at)) {
@@ -86,6 +87,11 @@ final class Story {
     /** "… it used to be, now I put three". */
     private boolean isNowMine(int at) {
         return words.text(at).equals("now") && SPEAKER.contains(words.text(at + 1));
+    }
+
+    /** "my producer here does put more": no turn of the talk. */
+    private boolean isPersonHere(int at) {
+        return words.text(at).equals("here") && THEIR_DOING.contains(words.text(at + 1));
     }
 
     /** "don't mind her": what she does is over. */
