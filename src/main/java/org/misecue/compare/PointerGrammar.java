@@ -37,6 +37,7 @@ final class PointerGrammar {
             Map.entry("an equal amount", Rationals.ONE),
             Map.entry("equal amount", Rationals.ONE),
             Map.entry("an equal weight", Rationals.ONE),
+            Map.entry("equal weight", Rationals.ONE),
             Map.entry("equal quantity", Rationals.ONE),
             Map.entry("equal measure", Rationals.ONE),
             Map.entry("the same measure", Rationals.ONE),

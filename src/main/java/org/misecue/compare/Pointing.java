@@ -25,6 +25,7 @@ final class Pointing {
     private static final int TARGET_REACH = 30;
     private static final int SHARE_TARGET_REACH = 18;
     private static final int SAID_OUTRIGHT = 9;
+    private static final int THOUGHT_REACH = 7;
 
     /** "five hundred grams of flour in this bread all told". */
     private static final int TOLD_BEHIND = 8;
@@ -50,10 +51,17 @@ final class Pointing {
         if (!heard.on(Mechanism.BACK_REFERENCES)) {
             return Optional.empty();
         }
-        return grammar.at(at).map(pointer -> {
+        return grammar.at(at).filter(pointer -> !isOnlyThought(pointer.start())).map(pointer -> {
             resolve(pointer);
             return pointer.end();
         });
+    }
+
+    /** "you'd think it'd be the same again": it is not. */
+    private boolean isOnlyThought(int start) {
+        return heard.words
+                .normal(start - THOUGHT_REACH, start)
+                .matches(".*you(?:'d| would| might) (?:think|expect)\\b.*");
     }
 
     /** "sixty percent of that's plain flour", "a third of that amount of cream"; portions are left alone. */

@@ -121,9 +121,10 @@ final class SettingListener {
                 && (or || new Repairs(heard).isRepaired(lastHeat, words.start()));
     }
 
-    /** "forty five of the starch", "forty five on my scale". */
+    /** "forty five of the starch", "forty five on my scale", "I've cut it in ten". */
     private boolean isWeighed(SpokenQuantity words) {
         return heard.words.text(words.end()).equals("of")
+                || heard.words.normal(words.start() - 3, words.start()).matches("cut (?:it|them|this|that) (?:in|into)")
                 || heard.words.normal(words.end(), words.end() + 3).matches("on (?:my|the|your) scales?");
     }
 

@@ -68,10 +68,23 @@ public final class NumberGrammar {
         while (SEARCHING.contains(words.text(next)) && next - low.end() < 2) {
             next++;
         }
+        int from = next;
         return range(start, low, next)
+                .filter(range -> from == low.end() || !isSaidAgain(from, range.end()))
                 .filter(range -> isStep(
                         range.amount().least().orElse(Rationals.ZERO),
                         range.amount().most().orElse(Rationals.ZERO)));
+    }
+
+    /** "fifty uh sixty grams, sixty": who says the second again has found it. */
+    private boolean isSaidAgain(int from, int end) {
+        String found = words.normal(from, end);
+        for (int at = end; at <= end + 2; at++) {
+            if (words.normal(at, at + end - from).equals(found)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** From one number to the next, or from one round number to the next: what the scales run through is no range. */

@@ -7,7 +7,7 @@ final class OtherForms {
 
     private static final Set<String> FORMS =
             Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
-                    + "marmalade curd spread icing custard frosting buttercream filling");
+                    + "marmalade curd spread icing custard frosting buttercream filling wine beer ale biscuit biscuits");
 
     /** Forms of one flavouring that stand in for each other. */
     private static final Set<String> FLAVOURINGS = Set.of("essence", "extract", "paste", "bean", "pod");

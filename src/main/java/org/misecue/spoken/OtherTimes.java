@@ -55,6 +55,9 @@ final class OtherTimes implements Asides.AsideRule {
                 && phrases.endAt(Kind.OTHER_TIME, end + 1).isPresent()) {
             return true;
         }
+        if (words.normal(end, end + 2).equals("is when")) {
+            return true; // "a cup is when I do the big tray"
+        }
         if (words.text(end).equals("yesterday")) {
             return true;
         }

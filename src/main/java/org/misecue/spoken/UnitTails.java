@@ -55,6 +55,7 @@ final class UnitTails {
     private boolean sharesOut(SpokenNumber more) {
         int at = more.end();
         return words.text(at).equals("a")
+                || words.text(at).equals("that") // "two hundred mils, and half that of milk"
                 || (words.text(at).equals("of") && POINTERS.contains(words.text(at + 1)) && !isOfTheSame(more));
     }
 
