@@ -5,8 +5,8 @@ import java.util.Set;
 /** Words behind an ingredient that make it another one: "coconut essence", "milk powder", "lemon cordial". */
 final class OtherForms {
 
-    private static final Set<String> FORMS =
-            Words.set("essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
+    private static final Set<String> FORMS = Words.set(
+            "essence extract powder syrup flour milk oil liqueur cordial jam sauce vinegar brandy essence "
                     + "marmalade curd spread icing custard frosting buttercream filling wine beer ale biscuit biscuits");
 
     /** Forms of one flavouring that stand in for each other. */

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.misecue.spoken.Mechanism;
 
 /**
- * Ninety-two invented episodes, with the truth about each written quantity beside them, written without sight of the program.
+ * A hundred and forty-two invented episodes, with the truth about each written quantity beside them, written without sight of the program.
  * Some of what they taught is in its rules now, so the bounds are the level that must not be lost, and no promise for a speaker
  * whom nobody has heard yet. What is known of that are the first hearings:
  *
@@ -26,6 +26,10 @@ import org.misecue.spoken.Mechanism;
  *   <li>{@code more-speakers}, forty: 0.837 and 0.855, nine of 165 that differ reported as agreeing, 62 false alarms. All were
  *       looked at, ten after ten. The third and the fourth ten, heard first by what those before had taught, came to 0.839 and
  *       0.897, and to 0.896 and 0.836; they had been 0.821 and 0.862, and 0.883 and 0.836.
+ *   <li>{@code fresh-speakers}, fifty: 0.841 and 0.884, six of 206 that differ reported as agreeing, 71 false alarms. How hard
+ *       a speaker is decides: the ten whose writers were told to keep puzzles out, heard first by what thirty had taught, came
+ *       to 0.960 and 0.983 with one false alarm; the ten written in the hand of the benchmark, by the same, to 0.779 and 0.918
+ *       with eighteen. All were looked at afterwards.
  * </ul>
  */
 class EpisodesTest {
@@ -39,7 +43,7 @@ class EpisodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 32", "new-speakers, 10", "later-speakers, 10", "more-speakers, 40"})
+    @CsvSource({"episodes, 32", "new-speakers, 10", "later-speakers, 10", "more-speakers, 40", "fresh-speakers, 50"})
     void every_episode_is_compared(String speakers, int cases) {
         assertThat(score(speakers).failures()).isEmpty();
         assertThat(score(speakers).cases()).hasSize(cases);
@@ -50,7 +54,8 @@ class EpisodesTest {
         "episodes, 0.91, 0.92",
         "new-speakers, 0.94, 0.98",
         "later-speakers, 0.92, 0.95",
-        "more-speakers, 0.89, 0.92"
+        "more-speakers, 0.89, 0.92",
+        "fresh-speakers, 0.91, 0.95"
     })
     void written_quantities_get_their_verdict_as_often_as_before(String speakers, double written, double settings) {
         assertThat(Score.accuracy(score(speakers).written())).isGreaterThanOrEqualTo(written);
@@ -58,13 +63,19 @@ class EpisodesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0", "new-speakers, 0", "later-speakers, 0", "more-speakers, 5"})
+    @CsvSource({"episodes, 0", "new-speakers, 0", "later-speakers, 0", "more-speakers, 5", "fresh-speakers, 0"})
     void hardly_anything_that_differs_is_reported_as_agreeing(String speakers, int most) {
         assertThat(score(speakers).dangerous()).hasSizeLessThanOrEqualTo(most);
     }
 
     @ParameterizedTest
-    @CsvSource({"episodes, 0.93", "new-speakers, 0.94", "later-speakers, 0.95", "more-speakers, 0.93"})
+    @CsvSource({
+        "episodes, 0.93",
+        "new-speakers, 0.94",
+        "later-speakers, 0.95",
+        "more-speakers, 0.93",
+        "fresh-speakers, 0.94"
+    })
     void the_moments_shown_are_mostly_the_deciding_ones(String speakers, double least) {
         assertThat(score(speakers).evidence()).isGreaterThanOrEqualTo(least);
     }
