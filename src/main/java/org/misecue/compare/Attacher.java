@@ -15,6 +15,11 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** Gives each amount to the ingredient line that it was most likely said for, in time order. */
 final class Attacher {
 
+    /** An amount that was spoken of again, and where that ended. */
+    private record Cited(int line, int end) {}
+
+    private static final int CITED_REACH = 16;
+
     private static final int POINTING_REACH = 40;
     private static final int SHARE_REACH = 10;
 
@@ -37,6 +42,7 @@ final class Attacher {
     private final StillTheTopic topic;
     private final List<Place> foreign = new ArrayList<>();
     private final List<SpokenQuantity> homeless = new ArrayList<>();
+    private Optional<Cited> cited = Optional.empty();
 
     Attacher(Hearing heard) {
         this.heard = heard;
@@ -72,8 +78,23 @@ final class Attacher {
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
-            keep(place.get(), provisional);
+            keep(ofCited(place.get()), provisional);
         }
+    }
+
+    /** "I said a teaspoon of cayenne … it's half a teaspoon": of the part of the dish for which it was said. */
+    private Place ofCited(Place place) {
+        return cited.filter(one -> place.said().start() - one.end() <= CITED_REACH)
+                .filter(one -> place.name().lines().contains(one.line()))
+                .map(one -> new Place(place.said(), place.name(), one.line(), place.score()))
+                .orElse(place);
+    }
+
+    /** The line of the name for which the amount was said before. */
+    private Optional<Integer> citedLine(Place place) {
+        return place.name().lines().stream()
+                .filter(line -> late.isCitation(place.said(), mentions.of(line)))
+                .findFirst();
     }
 
     /** Gives a reckoned amount to a name that is meant, to any of its lines but those, until one is said outright. */
@@ -121,7 +142,9 @@ final class Attacher {
             heard.trail.note(said.start(), "what the " + heard.lineName(place.line()) + " weighed, which are counted");
             return;
         }
-        if (late.isCitation(said, mentions.of(place.line()))) {
+        Optional<Integer> before = citedLine(place);
+        if (before.isPresent()) {
+            cited = Optional.of(new Cited(before.get(), said.end()));
             heard.trail.note(said.start(), "what was said before, spoken of again");
             return;
         }
