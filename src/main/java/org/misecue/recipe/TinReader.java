@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.misecue.quantity.Household;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityReader;
 import org.misecue.quantity.Rationals;
@@ -47,6 +48,9 @@ final class TinReader {
     /** How many signs may stand between a tin and its depth: ", and ". */
     private static final int NEAR = 6;
 
+    /** In centimetres. No tin is so deep, hardly one so narrow. Common practice, no source. */
+    private static final RationalNumber DEEPEST = Rationals.of(12);
+
     private static final QuantityReader QUANTITIES = new QuantityReader();
 
     private TinReader() {}
@@ -65,14 +69,30 @@ final class TinReader {
         if (!TIN.mayStandIn(text) || !SIZED.standsIn(text)) {
             return new ArrayList<>();
         }
-        List<Setting> tins = named(withoutDepths(text), text, step, line);
-        return tins.isEmpty() ? named(text, text, step, line) : tins; // "a 20 cm deep round tin" is 20 cm wide
+        Wording flat = withoutDepths(text);
+        List<Setting> tins = named(flat, text, step, line);
+        return tins.isEmpty() && flat != text
+                ? named(text, text, step, line).stream()
+                        .filter(TinReader::isWide)
+                        .toList()
+                : tins;
+    }
+
+    /** "a 20 cm deep round tin" is 20 cm wide, and deep; "a 5 cm deep dish" is not 5 cm wide. */
+    private static boolean isWide(Setting tin) {
+        return tin.quantity()
+                .leastInBase(Household.METRIC)
+                .filter(size -> size.compareTo(DEEPEST) > 0)
+                .isPresent();
     }
 
     private static List<Setting> named(Wording flat, Wording text, int step, int line) {
         List<Setting> tins = new ArrayList<>();
         TIN.each(flat, tin -> {
-            String what = tin.group("what").toLowerCase(Locale.ROOT).replaceAll("[\\h,]+", " ");
+            String what = tin.group("what")
+                    .toLowerCase(Locale.ROOT)
+                    .replaceAll("[\\h,]+", " ")
+                    .replaceFirst("^deep ", "");
             boolean rectangle =
                     tin.group("times") != null && Nouns.singular(what).equals(what);
             List<Quantity> sides = sides((rectangle ? tin.group("count") + " x " : "") + tin.group("size"));
@@ -92,7 +112,7 @@ final class TinReader {
                     rectangle ? 1 : count(tin.group("count")),
                     step,
                     line,
-                    depth(text, tin.start(), tin.end())));
+                    flat == text ? Optional.empty() : depth(text, tin.start(), tin.end())));
         });
         return tins;
     }
