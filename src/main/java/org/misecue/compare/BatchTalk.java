@@ -27,6 +27,7 @@ final class BatchTalk {
     private static final int CLAUSE_AFTER = 8;
 
     private final Hearing heard;
+    private final Judge judge;
     private final RationalNumber factor;
     private final RationalNumber factorOfSettings;
     private final Set<Integer> writtenSize = new HashSet<>();
@@ -36,6 +37,7 @@ final class BatchTalk {
      */
     BatchTalk(Hearing heard, Map<Integer, List<Mention>> mentions) {
         this.heard = heard;
+        this.judge = new Judge(heard.household);
         RationalNumber announced = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
         Borne borne = borne(announced, mentions);
         this.factor = borne.out() ? announced : Rationals.ONE;
@@ -83,12 +85,8 @@ final class BatchTalk {
     }
 
     private boolean isSaid(Quantity written, List<Mention> mentions) {
-        Judge judge = new Judge(heard.household);
-        return mentions.stream().anyMatch(mention -> isClose(judge, written, mention.quantity()));
-    }
-
-    private static boolean isClose(Judge judge, Quantity written, Quantity said) {
-        return judge.of(written, said, Optional.empty()) != Verdict.DIFFERS;
+        return mentions.stream()
+                .anyMatch(mention -> judge.of(written, mention.quantity(), Optional.empty()) != Verdict.DIFFERS);
     }
 
     /** The same for yields and times: an announcement counts there until the amounts speak against it. */

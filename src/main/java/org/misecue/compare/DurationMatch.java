@@ -51,6 +51,7 @@ final class DurationMatch {
     private static final double SAID_OTHERWISE = 1;
 
     private final Hearing heard;
+    private final Repairs repairs;
     private final Surroundings around;
     private final List<Setting> durations;
     private final StepWords step;
@@ -63,6 +64,7 @@ final class DurationMatch {
 
     DurationMatch(Hearing heard, Surroundings around, List<Setting> durations) {
         this.heard = heard;
+        this.repairs = new Repairs(heard);
         this.around = around;
         this.durations = durations;
         this.step = new StepWords(heard);
@@ -107,7 +109,7 @@ final class DurationMatch {
     /** "half an hour – no, it's thirty five minutes". */
     private boolean isPutRight(SpokenQuantity said) {
         return last.filter(one -> said.start() - one.words().end() <= AT_ONCE
-                        && new Repairs(heard).isRepaired(one.words().end(), said.start()))
+                        && repairs.isRepaired(one.words().end(), said.start()))
                 .isPresent();
     }
 

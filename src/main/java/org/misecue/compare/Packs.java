@@ -83,18 +83,21 @@ final class Packs {
                 || heard.phrases.within(Kind.NOT_ALL, said.end(), said.end() + WHOLE_REACH)) {
             return Optional.empty();
         }
-        return heard.quantityBefore(said.start())
-                .filter(count -> said.start() - count.end() <= COUNT_REACH && countsPacks(count, heard))
+        return countedBefore(said, heard)
                 .filter(count -> !isSource(count, heard) && isNamedAgain(count, said, heard))
                 .flatMap(count -> times(count, said.end(), said, Manner.MEASURED));
     }
 
     private static boolean isSeveral(SpokenQuantity said, Hearing heard) {
-        return heard.quantityBefore(said.start())
-                .filter(count -> said.start() - count.end() <= COUNT_REACH
-                        && countsPacks(count, heard)
-                        && count.isAtLeast(Rationals.of(2)))
+        return countedBefore(said, heard)
+                .filter(count -> count.isAtLeast(Rationals.of(2)))
                 .isPresent();
+    }
+
+    /** The packs that were counted shortly before their size. */
+    private static Optional<SpokenQuantity> countedBefore(SpokenQuantity said, Hearing heard) {
+        return heard.quantityBefore(said.start())
+                .filter(count -> said.start() - count.end() <= COUNT_REACH && countsPacks(count, heard));
     }
 
     private static boolean countsPacks(SpokenQuantity count, Hearing heard) {
@@ -131,10 +134,8 @@ final class Packs {
 
     /** How many packs: counted before their size, or by "both", "all three" behind it. */
     private static Optional<RationalNumber> count(SpokenQuantity said, int whole, Hearing heard) {
-        Optional<RationalNumber> before = heard.quantityBefore(said.start())
-                .filter(count -> said.start() - count.end() <= COUNT_REACH)
-                .filter(count -> countsPacks(count, heard))
-                .flatMap(count -> count.amount().least());
+        Optional<RationalNumber> before =
+                countedBefore(said, heard).flatMap(count -> count.amount().least());
         boolean packs = IntStream.range(said.end(), whole).anyMatch(at -> QuantityWords.isPacking(heard.words, at));
         return before.isPresent() || !packs
                 ? before

@@ -26,6 +26,7 @@ final class SettingListener {
     private static final int PUT_RIGHT_REACH = 10;
 
     private final Hearing heard;
+    private final Repairs repairs;
     private final OvenMatch ovens;
     private final DurationMatch durations;
     private final TinMatch tins;
@@ -38,6 +39,7 @@ final class SettingListener {
 
     SettingListener(Hearing heard) {
         this.heard = heard;
+        this.repairs = new Repairs(heard);
         Surroundings around = new Surroundings(heard);
         this.ovens = new OvenMatch(heard, around, settings(Kind.OVEN_TEMPERATURE));
         this.durations = new DurationMatch(heard, around, settings(Kind.DURATION));
@@ -118,7 +120,7 @@ final class SettingListener {
         boolean or = words.start() == lastHeat + 1 && heard.words.text(lastHeat).equals("or");
         return ovens.couldBe(words)
                 && words.start() - lastHeat <= PUT_RIGHT_REACH
-                && (or || new Repairs(heard).isRepaired(lastHeat, words.start()));
+                && (or || repairs.isRepaired(lastHeat, words.start()));
     }
 
     /** "forty five of the starch", "forty five on my scale", "I've cut it in ten". */
