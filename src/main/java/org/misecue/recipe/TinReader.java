@@ -39,7 +39,7 @@ final class TinReader {
     private static final Pattern MEASURE =
             Pattern.compile("(" + NUMBER + ")(?:\\h*-?(" + UNIT + "))?", Pattern.CASE_INSENSITIVE);
     private static final Cued DEEP = Cued.inAnyCase(
-            "[,(]?\\h*(?:(?:and|about|at\\h+least)\\h+)*" + NUMBER
+            "[,(]?\\h*(?:(?:and|about|at\\h+least)\\h+){0,3}" + NUMBER
                     + "\\h*-?(?:cm|centimetres?|centimeters?|mm|inch(?:es)?|in\\b\\.?|\"|”|″)\\h*-?(?:deep|high|tall|in\\h+depth)\\b\\)?,?");
     private static final Cued LABEL = Cued.inAnyCase(
             "^\\W*(?:(?:cake|loaf|baking|you\\h+need)\\h+)?(?:tin|pan|mou?ld|dish|equipment)(?:\\h+size)?\\h*:\\h*(?<named>.+?)\\.?\\s*$");

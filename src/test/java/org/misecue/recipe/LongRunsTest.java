@@ -37,11 +37,13 @@ class LongRunsTest {
                         "20x",
                         "the rest of the ",
                         "200 g ",
-                        "or ")
+                        "or ",
+                        "about ")
                 .flatMap(run -> Stream.of(
                                 "# Rolls\n\n%s\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n- %s\n\n## Method\n\n1. Mix.\n",
-                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a tin %s.\n")
+                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a tin %s.\n",
+                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a 20 cm tin, %s9 cm deep.\n")
                         .map(recipe -> Arguments.of(run, recipe)));
     }
 
