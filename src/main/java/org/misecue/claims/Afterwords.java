@@ -13,7 +13,7 @@ final class Afterwords {
             ".*\\b(?:on the channel|on my channel|in the book|in my book|linked|link below|next week|next time|last week|last"
                     + " time|last month|last year|once and|the other day|on the blog|in the shops?|in the supermarket)\\b.*");
     private static final Pattern TAKEN_BACK = Pattern.compile(
-            "(?:\\w+ ){0,3}?(?:(?:well|oh|um|er|actually|hang on|wait) )*no (?:sorry|wait|hang|it|it's|they|they're|that|i|i'm|"
+            "(?:\\w+ ){0,3}?(?:(?:well|oh|um|er|actually|hang on|wait) )*+no (?:sorry|wait|hang|it|it's|they|they're|that|i|i'm|"
                     + "not|actually|tell|hold|let)\\b.*|(?:\\w+ ){0,2}?(?:sorry|actually|wait|scratch that|i tell a lie|i mean)"
                     + " (?:\\w+ )?(?:isn't|is not|it's not|it is not|aren't|they're not|not|no)\\b.*"
                     + "|(?:it|they) (?:isn't|aren't)\\b.*|or (?:not|is it)\\b.*");

@@ -40,7 +40,7 @@ final class DayForm {
             DateTimeFormatter.ofPattern("H:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern SPAN =
             Pattern.compile("(?:(\\d{1,2})\\s*h(?:ours?)?)?\\s*(?:(\\d{1,3})\\s*(?:min(?:utes?)?)?)?");
-    private static final Pattern AFTER = Pattern.compile("(\\d{1,3})\\s*:\\s*(\\d{1,3}(?:\\s*,\\s*\\d{1,3})*)?");
+    private static final Pattern AFTER = Pattern.compile("(\\d{1,3})\\s*:\\s*(\\d{1,3}(?:\\s*,\\s*\\d{1,3})*+)?");
     private static final int MOST_MINUTES = 600;
 
     private DayForm() {}

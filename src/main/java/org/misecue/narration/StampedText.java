@@ -16,7 +16,7 @@ final class StampedText implements CueFormat {
 
     private static final Pattern STAMPED_LINE = Pattern.compile("\\s*\\[\\s*(\\d[\\d:.,]*)\\s*\\](.*)", Pattern.DOTALL);
 
-    private static final Pattern SOMEWHERE = Pattern.compile("(?m)^\\s*\\[\\s*\\d+(:\\d+)+([.,]\\d+)?\\s*\\]");
+    private static final Pattern SOMEWHERE = Pattern.compile("(?m)^\\s*\\[\\s*\\d+(?::\\d+)++([.,]\\d+)?\\s*\\]");
 
     @Override
     public String name() {

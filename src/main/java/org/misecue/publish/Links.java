@@ -19,7 +19,7 @@ public enum Links {
     private static final Pattern ADDRESS = Pattern.compile(
             "(?i)(?<![\\p{L}\\p{N}])(?:[a-z][a-z0-9+.-]*://|www\\.)[^\\s<>‹›\"”)\\]]*[^\\s<>‹›\"”)\\].,;:!?]"
                     + "|(?<![\\p{L}\\p{N}])(?:mailto|javascript|data|file|tel):\\S+"
-                    + "|(?<![\\p{L}\\p{N}])(?:[a-z0-9-]+\\.)+(?:com|org|net)\\b(?:/[^\\s<>‹›\"”)\\]]*[^\\s<>‹›\"”)\\].,;:!?])?");
+                    + "|(?<![\\p{L}\\p{N}])(?:[a-z0-9-]{1,63}\\.){1,8}(?:com|org|net)\\b(?:/[^\\s<>‹›\"”)\\]]*[^\\s<>‹›\"”)\\].,;:!?])?");
 
     private static final Pattern LEFT_OVER = Pattern.compile("\\(\\s*\\)|\\[\\s*]|‹\\s*›");
 

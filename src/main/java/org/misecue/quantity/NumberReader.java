@@ -16,7 +16,7 @@ final class NumberReader {
                     + "(?:(?<sign>[" + SIGNS + "])"
                     + "|(?<over>\\d{1,2}|[¹²³⁴-⁹])" + SLASH + "(?<under>16|12|10|[234568]|[₂-₆₈])(?:(?:rd|th)s?\\b)?)");
     private static final Shape DECIMAL = Shape.of(
-            "(?<thousands>\\d{1,3}(?:[,'’]\\d{3}|\\h000(?!\\d))+)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
+            "(?<thousands>\\d{1,3}(?:[,'’]\\d{3}|\\h000(?!\\d))++)(?<part>\\.\\d{1,4})?|(?<whole>\\d{0,7})[.,](?<cents>\\d{1,4})|(?<plain>\\d{1,7})");
     /** After a number these would make it another one, or none at all. */
     private static final Shape UNFINISHED =
             Shape.of("[\\d" + SIGNS + "⁄∕]|[.,]\\d|/\\d|\\h*[" + SIGNS + "]|[eE][+-]?\\d|\\h?%|\\h*°?\\h*[:]\\d");

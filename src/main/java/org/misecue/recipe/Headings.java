@@ -34,7 +34,7 @@ final class Headings {
     private static final Pattern THE = Pattern.compile("^the\\h+");
     private static final Pattern STOP = Pattern.compile(".*[.,;:].*");
     private static final Pattern LETTER = Pattern.compile(".*\\p{L}.*");
-    private static final Pattern CAPITALS = Pattern.compile("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*)");
+    private static final Pattern CAPITALS = Pattern.compile("(?:\\p{Lu}\\S*(?:\\h+(?:and|with|&|of|\\p{Lu}\\S*))*+)");
     private static final Pattern TAIL = Pattern.compile("\\h*(?:\\([^)]*\\))?\\h*[:：]?\\h*$");
     private static final Cued INGREDIENTS_OF =
             Cued.inAnyCase("^ingredients\\h+for\\h+(?:the\\h+)?(.+)$|^(.+?)\\h+ingredients$");

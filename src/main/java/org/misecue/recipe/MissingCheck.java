@@ -18,7 +18,7 @@ import org.misecue.pantry.Ingredient;
 final class MissingCheck implements RecipeCheck {
 
     private static final Cued ADDED = Cued.inAnyCase(
-            "\\b(?:add|(?:stir|fold|beat|whisk|mix|rub|sift|blend) in)\\s+(?:(?:the|a little|some|about|another|remaining|all)\\s+)*"
+            "\\b(?:add|(?:stir|fold|beat|whisk|mix|rub|sift|blend) in)\\s+(?:(?:the|a little|some|about|another|remaining|all)\\s+){0,4}"
                     + "(?:[\\d½¼¾⅓⅔⅛/.]+\\s*(?:g|kg|ml|l|oz|tsp|tbsp|cups?|teaspoons?|tablespoons?)\\s+(?:of\\s+)?(?:the\\s+)?)?"
                     + "(?<names>\\p{L}+(?:[ -]\\p{L}+){0,3})");
     /** A whole name between an article or a joint of the list before it and a joint of the sentence behind it. */

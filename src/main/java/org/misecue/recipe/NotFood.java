@@ -20,7 +20,7 @@ final class NotFood {
     private static final Set<String> BATHS = Set.of("over", "pan", "bath", "bowl");
 
     private static final Cued GREASING = Cued.inAnyCase(
-            "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust))*)"
+            "(?:^|[.;:!,]\\h*|\\b(?:and|then)\\h+)((?:(?:lightly|generously|well)\\h+)?(?:butter|oil|flour)(?:(?:,|,?\\h+and)\\h+(?:lightly\\h+)?(?:flour|butter|oil|dust)){0,4})"
                     + "\\h+(?:and\\h+(?:base-)?line\\h+)?(?:an?|the|your|two|three|four|both|each|\\d+)\\h+(?:[\\p{L}\\d½¼¾.\"-]+\\h+){0,7}?"
                     + "(?:tins?|pans?|dish|dishes|moulds?|molds?|trays?|ramekins?|sheets?|basins?|springform|bundt)\\b");
 

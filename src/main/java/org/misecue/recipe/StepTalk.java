@@ -38,10 +38,10 @@ record StepTalk(
 
     private static final Pattern OPENING = Pattern.compile(
             "^\\h*(?:(?:meanwhile|in the meantime|next|now|then|finally|carefully|gently|slowly|quickly|immediately|lastly)\\b,?\\h*"
-                    + "|(?:for|to make|to finish|once|when|while|as soon as|after|if)\\b[^,.]{2,60},\\h*)*",
+                    + "|(?:for|to make|to finish|once|when|while|as soon as|after|if)\\b[^,.]{2,60},\\h*)*+",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern GOES_ON = Pattern.compile(
-            "^(?:\\p{L}+ly\\h+)?[\\p{L}-]+(?:(?:,| and| then)+\\h+(?:then\\h+)?[\\p{L}-]+)?\\h+(?:together\\h+|gently\\h+|straight\\h+)?"
+            "^(?:\\p{L}+ly\\h+)?[\\p{L}-]+(?:(?:,| and| then){1,3}\\h+(?:then\\h+)?[\\p{L}-]+)?\\h+(?:together\\h+|gently\\h+|straight\\h+)?"
                     + "(?:in|into|onto|on|over|between|to|through|until|for|with|again|thoroughly|completely|briefly|at|under|among|back|aside|by|well"
                     + "|(?:out|up|down|off)(?!\\h+(?:the|your|a|an|each|both|half)\\b))\\b"
                     + "|^(?:add|bake|cool|chill|serve|cover|leave|rest|knead|simmer|fry|stir|strain|drain|slice)\\b(?=\\h*(?:[,.;]|and\\b|in\\b|then\\b|the\\h+(?:remaining|rest)))"

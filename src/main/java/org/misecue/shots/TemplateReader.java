@@ -16,7 +16,7 @@ final class TemplateReader {
     private static final List<ShotKind> KINDS =
             List.of(ShotKind.ACTION, ShotKind.PICKUP, ShotKind.ESTABLISHING, ShotKind.REVEAL);
     private static final Pattern BLANK = Pattern.compile("\\{([a-z]*)}|[{}]");
-    private static final Pattern KEY = Pattern.compile("[a-z]+(-[a-z]+)*");
+    private static final Pattern KEY = Pattern.compile("[a-z]+(?:-[a-z]+)*+");
     private static final Pattern PHRASE = Pattern.compile("\\p{L}.+");
     private static final int MOST_SHOTS = 6;
 

@@ -12,14 +12,14 @@ import java.util.regex.Pattern;
 /** Splits one written word of a recogniser into the tokens that the grammar reads. */
 final class Tokens {
 
-    private static final Pattern TURN = Pattern.compile("(?:>>|»|--?)+");
+    private static final Pattern TURN = Pattern.compile("(?:>>|»|--?)++");
     private static final Pattern OUTER = Pattern.compile("^[\\s\"'“”‘’(\\[{*_…,;:!?-]+|[\\s\"'“”‘’)\\]}*_…,;:-]+$");
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?…]+[\"'”’)]*$");
     private static final Pattern ORDINAL = Pattern.compile("\\d+(?:st|nd|rd|th)s?");
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("(\\d+(?:[.,]\\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])(°?\\p{L}+|%)");
     private static final Pattern RANGE = Pattern.compile("(\\d+(?:\\.\\d+)?)[-–—](\\d+(?:\\.\\d+)?)");
-    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+");
+    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})++");
 
     /**
      * Recognisers leave apostrophes out ("its" and "thats" are nearly always "it is" and "that is"), and some Englishes

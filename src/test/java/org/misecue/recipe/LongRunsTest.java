@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.misecue.notice.BadInput;
 
 /**
@@ -38,20 +39,38 @@ class LongRunsTest {
                         "the rest of the ",
                         "200 g ",
                         "or ",
-                        "about ")
+                        "about ",
+                        "butter, ",
+                        "and flour ",
+                        "the ",
+                        "000,")
                 .flatMap(run -> Stream.of(
                                 "# Rolls\n\n%s\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n- %s\n\n## Method\n\n1. Mix.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a tin %s.\n",
-                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a 20 cm tin, %s9 cm deep.\n")
+                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a 20 cm tin, %s9 cm deep.\n",
+                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Add %s flour.\n")
                         .map(recipe -> Arguments.of(run, recipe)));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
     void the_same_signs_over_and_over_are_read_or_refused_within_seconds(String run, String recipe) throws IOException {
-        Path file = folder.resolve("recipe.md");
-        Files.writeString(file, recipe.formatted(run.repeat(LENGTH / run.length())));
+        readsOrRefuses("recipe.md", recipe.formatted(run.repeat(LENGTH / run.length())));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Subject: ", "Re: ", "> ", "A "})
+    void a_mail_that_was_answered_too_often_is_read_or_refused(String run) throws IOException {
+        readsOrRefuses(
+                "recipe.txt",
+                "Subject: %s\n\nIngredients\n\n200 g flour\n\nMethod\n\nMix.\n"
+                        .formatted(run.repeat(LENGTH / run.length())));
+    }
+
+    private void readsOrRefuses(String name, String recipe) throws IOException {
+        Path file = folder.resolve(name);
+        Files.writeString(file, recipe);
         long start = cpu();
         try {
             assertThat(RecipeReader.read(file, "r").lines()).isNotEmpty();

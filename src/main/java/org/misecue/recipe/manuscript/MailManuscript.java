@@ -25,7 +25,7 @@ import org.misecue.notice.BadInput;
  */
 final class MailManuscript implements ManuscriptReader {
 
-    private static final Pattern ANSWERED = Pattern.compile("^(?:(?:Re|Fwd?|AW|WG):\\h*)+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ANSWERED = Pattern.compile("^(?:(?:Re|Fwd?|AW|WG):\\h*)++", Pattern.CASE_INSENSITIVE);
     /** Mails lie in mails, and parts in parts, when they are forwarded. */
     private static final int DEEPEST = 20;
     /** A mail has some parts; each takes kilobytes of memory. */
@@ -137,7 +137,7 @@ final class MailManuscript implements ManuscriptReader {
         StringBuilder whole = new StringBuilder();
         boolean goesOn = false;
         for (String line : text.lines().toList()) {
-            String said = line.replaceFirst("^(?:>\\h?)+", "").replaceFirst("^ (?=\\S)", "");
+            String said = line.replaceFirst("^(?:>\\h?)++", "").replaceFirst("^ (?=\\S)", "");
             whole.append(goesOn && !said.equals("-- ") ? "" : whole.length() == 0 ? "" : "\n")
                     .append(said);
             goesOn = said.endsWith(" ") && !said.equals("-- ");

@@ -34,7 +34,8 @@ final class MarkdownManuscript implements ManuscriptReader {
     private static final int DEEPEST = 100;
 
     /** Settings for a program that makes pages, between two rules at the very beginning. */
-    private static final Pattern FRONT = Pattern.compile("---\\h*\\R(?:[\\w-]+:.*\\R|[ \\t-].*\\R)+---\\h*(?:\\R|$)");
+    private static final Pattern FRONT =
+            Pattern.compile("---\\h*\\R(?:(?!---\\h*(?:\\R|$))(?:[\\w-]+:|[ \\t-]).*\\R)++---\\h*(?:\\R|$)");
 
     private static final Pattern TITLE = Pattern.compile("(?m)^title:\\h*[\"']?(.*?)[\"']?\\h*$");
 

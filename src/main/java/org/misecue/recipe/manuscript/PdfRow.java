@@ -22,7 +22,7 @@ record PdfRow(List<Cell> cells) {
     private static final Pattern MARK = Pattern.compile("[-–—•*·‣◦▪●○□☐✓\uF0B7]|\\(?\\d{1,2}[.)]");
     private static final Pattern AMOUNT = Pattern.compile(
             "(?i)(?:about|approx\\.?|an?)?\\h*(?:[\\d½¼¾⅓⅔⅛⅜⅝⅞⁄/.,–-]+\\h*|(?:pinch|handful|knob|dash)\\b)"
-                    + "(?:(?:k?g|mg|[mcd]?l|oz|lbs?|pints?|tbsps?|tsps?|cups?|grams?|ounces?|litres?|fl|pinch(?:es)?|sticks?|€|£)\\b\\.?|[\\d½¼¾⅓⅔⅛/.,–()-]|\\h)*");
+                    + "(?:(?:k?g|mg|[mcd]?l|oz|lbs?|pints?|tbsps?|tsps?|cups?|grams?|ounces?|litres?|fl|pinch(?:es)?|sticks?|€|£)\\b\\.?|[\\d½¼¾⅓⅔⅛/.,–()-]|\\h)*+");
     private static final Pattern FIGURE = Pattern.compile(".*[\\d½¼¾⅓⅔⅛].*");
 
     /** Words that follow each other closely. */

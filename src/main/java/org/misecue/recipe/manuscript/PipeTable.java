@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 /** A table drawn with "|" and "---" in a text, as Markdown has it. */
 final class PipeTable {
 
-    private static final Pattern RULE = Pattern.compile("\\h*\\|?\\h*:?-+:?\\h*(?:\\|\\h*:?-+:?\\h*)*\\|?\\h*");
+    private static final Pattern RULE = Pattern.compile("\\h*\\|?\\h*:?-+:?\\h*(?:\\|\\h*:?-+:?\\h*)*+\\|?\\h*");
 
     private PipeTable() {}
 

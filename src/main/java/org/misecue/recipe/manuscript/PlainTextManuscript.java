@@ -9,11 +9,11 @@ import java.util.regex.Pattern;
 final class PlainTextManuscript implements ManuscriptReader {
 
     private static final Pattern UNDERLINE = Pattern.compile("\\h*[-=_*~]{3,}\\h*");
-    private static final Pattern QUOTED = Pattern.compile("^(?:>\\h?)+");
+    private static final Pattern QUOTED = Pattern.compile("^(?:>\\h?)++");
     private static final Pattern MAIL_HEAD =
             Pattern.compile("^(?:From|To|Cc|Bcc|Date|Sent|Reply-To):\\h.*|^-{2,}.*(?:[Ff]orwarded|[Oo]riginal).*");
     private static final Pattern SUBJECT =
-            Pattern.compile("^Subject:\\h*(?:(?:Re|Fwd?|AW):\\h*)*(.*)$", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("^Subject:\\h*(?:(?:Re|Fwd?|AW):\\h*)*+(.*)$", Pattern.CASE_INSENSITIVE);
     private static final Pattern CLOSING = Pattern.compile(
             "(?:(?:lots of )?love|cheers|(?:(?:kind|best|warm) )?(?:regards|wishes)|all the best|many thanks|thanks|yours|best|x{1,4}|enjoy)[,!.]?"
                     + "|sent from my .*",
