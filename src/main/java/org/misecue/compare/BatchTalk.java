@@ -1,5 +1,6 @@
 package org.misecue.compare;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,7 @@ import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
-import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /**
@@ -19,17 +20,19 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class BatchTalk {
 
-    private static final int PASSAGE = 25;
-    private static final Set<String> FORWARD = Set.of("you", "you'd", "you'll", "you're", "so");
-    private static final Set<String> EACH = Set.of("each", "apiece");
-    private static final int EACH_REACH = 5;
-    private static final int CLAUSE_BEFORE = 7;
-    private static final int CLAUSE_AFTER = 8;
+    private static final Set<String> SCALED = Words.set("double doubled doubling triple tripled halve halved halving");
+    private static final Set<String> NOT = Words.set("not don't didn't haven't isn't aren't never no");
+
+    /** "this I do not halve … so no doubling": who says it again within so many words means the same part. */
+    private static final int SAID_AGAIN = 60;
+
+    private static final int PART_BEHIND = 15;
 
     private final Hearing heard;
     private final Judge judge;
     private final RationalNumber factor;
     private final RationalNumber factorOfSettings;
+    private final Map<Integer, RationalNumber> factorOfComponent = new HashMap<>();
     private final Set<Integer> writtenSize = new HashSet<>();
 
     /**
@@ -40,11 +43,25 @@ final class BatchTalk {
         this.judge = new Judge(heard.household);
         RationalNumber announced = heard.on(Mechanism.BATCH_TALK) ? Announcement.of(heard) : Rationals.ONE;
         Borne borne = borne(announced, mentions);
-        this.factor = borne.out() ? announced : Rationals.ONE;
-        this.factorOfSettings = borne.against() ? Rationals.ONE : announced;
+        BatchPairs pairs = new BatchPairs(heard);
+        Optional<RationalNumber> paired =
+                heard.on(Mechanism.BATCH_TALK) ? pairs.factor(mentions.values()) : Optional.empty();
+        this.factor = paired.orElse(borne.out() ? announced : Rationals.ONE);
+        this.factorOfSettings = paired.orElse(borne.against() ? Rationals.ONE : announced);
         if (!factor.equals(Rationals.ONE)) {
             exceptions();
+            for (int c = 0; c < heard.recipe.components().size(); c++) {
+                int component = c;
+                pairs.factor(ofComponent(c, mentions)).ifPresent(batches -> factorOfComponent.put(component, batches));
+            }
         }
+    }
+
+    private List<List<Mention>> ofComponent(int component, Map<Integer, List<Mention>> mentions) {
+        return mentions.entrySet().stream()
+                .filter(line -> heard.componentOfLine.get(line.getKey()) == component)
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     /** How many written batches are being made; 1 where nothing is announced. */
@@ -96,16 +113,36 @@ final class BatchTalk {
 
     /** "The one thing I haven't doubled": the component that is on is made in the written size. */
     private void exceptions() {
+        int last = -SAID_AGAIN;
         for (int at = 0; at < heard.words.size(); at++) {
-            if (heard.phrases.endAt(Kind.NOT_DOUBLED, at).isPresent()) {
-                int step = heard.stepAt(Math.min(heard.words.size() - 1, at + 15));
-                for (int c = 0; c < heard.recipe.components().size(); c++) {
-                    if (heard.stepIn(step, c)) {
-                        writtenSize.add(c);
-                    }
+            if (heard.phrases.endAt(Kind.NOT_DOUBLED, at).isPresent() || isLeftAsWritten(at)) {
+                if (at - last >= SAID_AGAIN) {
+                    except(at);
                 }
+                last = at;
             }
         }
+    }
+
+    private void except(int at) {
+        OptionalInt named = heard.locators.around(at, at + PART_BEHIND);
+        if (named.isPresent()) {
+            writtenSize.add(named.getAsInt());
+            return;
+        }
+        int step = heard.stepAt(Math.min(heard.words.size() - 1, at + PART_BEHIND));
+        for (int c = 0; c < heard.recipe.components().size(); c++) {
+            if (heard.stepIn(step, c)) {
+                writtenSize.add(c);
+            }
+        }
+    }
+
+    /** "this part I do not halve", but not "if I don't double it" nor "don't forget to double it". */
+    private boolean isLeftAsWritten(int at) {
+        return SCALED.contains(heard.words.text(at))
+                && NOT.contains(heard.words.text(at - 1))
+                && !heard.words.normal(at - 4, at).matches("(.* )?(if|when|where|whenever|until|unless)( .*)?");
     }
 
     /** The mentions that count for the written batch, each in its size. */
@@ -113,14 +150,18 @@ final class BatchTalk {
         if (factor.equals(Rationals.ONE) || mentions.isEmpty()) {
             return mentions;
         }
-        if (writtenSize.contains(heard.componentOfLine.get(mentions.get(0).line()))) {
+        int component = heard.componentOfLine.get(mentions.get(0).line());
+        if (writtenSize.contains(component)) {
             return mentions;
         }
-        List<Mention> told = mentions.stream().filter(this::isForViewers).toList();
+        RationalNumber batches = factorOfComponent.getOrDefault(component, factor);
+        List<Mention> told = mentions.stream()
+                .filter(mention -> isForViewers(mention, mentions, batches))
+                .toList();
         List<Mention> outright = mentions.stream()
                 .filter(mention -> told.contains(mention) || isSaidAgain(mention, told))
                 .toList();
-        RationalNumber share = factor.reciprocal();
+        RationalNumber share = batches.reciprocal();
         return mentions.stream()
                 .filter(mention -> outright.contains(mention) || !isToldOutright(mention, outright))
                 .map(mention -> outright.contains(mention)
@@ -138,40 +179,22 @@ final class BatchTalk {
 
     /** "a hundred and fifty in mine, so you want seventy five": the first is only the way to the second. */
     private static boolean isToldOutright(Mention mention, List<Mention> outright) {
-        return outright.stream().anyMatch(other -> Math.abs(other.start() - mention.start()) <= PASSAGE);
+        return outright.stream().anyMatch(other -> Math.abs(other.start() - mention.start()) <= BatchPairs.PASSAGE);
     }
 
-    /** "two hundred and forty each", "a teaspoon in each bowl": where several are made, each is one of them. */
-    private boolean isOfEach(Mention mention) {
-        int until = Math.min(mention.end() + EACH_REACH, nextAmount(mention.end()));
-        for (int at = mention.end(); at < until && !heard.words.wall(at); at++) {
-            if (EACH.contains(heard.words.text(at))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean isForViewers(Mention mention) {
-        if (isOfEach(mention)) {
-            return true;
-        }
-        int until = Math.min(mention.end() + CLAUSE_AFTER, nextAmount(mention.end()));
-        for (int at = mention.end(); at < until && !heard.words.text(at).equals("so"); at++) {
-            if (heard.phrases.endAt(Kind.VIEWER, at).isPresent()) {
-                // "for you" is said of what stands before it, "you need" of what comes.
-                return !FORWARD.contains(heard.words.text(at));
-            }
-            if (heard.phrases.endAt(Kind.MINE, at).isPresent()) {
-                return false;
-            }
-        }
-        OptionalInt viewer = heard.phrases.lastWithin(Kind.VIEWER, mention.start() - CLAUSE_BEFORE, mention.start());
-        OptionalInt mine = heard.phrases.lastWithin(Kind.MINE, mention.start() - CLAUSE_BEFORE, mention.start());
-        return viewer.isPresent() && (mine.isEmpty() || mine.getAsInt() < viewer.getAsInt());
-    }
-
-    private int nextAmount(int from) {
-        return heard.quantityFrom(from).map(SpokenQuantity::start).orElse(heard.words.size());
+    /** Told so, or what an amount just before it comes to in the written batch: "fifty, so a hundred". */
+    private boolean isForViewers(Mention mention, List<Mention> own, RationalNumber batches) {
+        return switch (Whose.of(mention, heard)) {
+            case VIEWERS -> true;
+            case MINE -> false;
+            case UNTOLD ->
+                own.stream()
+                        .filter(other -> other.start() < mention.start()
+                                && mention.start() - other.start() <= BatchPairs.PASSAGE
+                                && Whose.of(other, heard) != Whose.VIEWERS)
+                        .anyMatch(other -> BatchPairs.ratio(other.quantity(), mention.quantity())
+                                .filter(batches::equals)
+                                .isPresent());
+        };
     }
 }
