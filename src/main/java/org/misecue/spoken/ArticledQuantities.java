@@ -23,11 +23,13 @@ final class ArticledQuantities {
     private final WordStream words;
     private final BetweenWords between;
     private final UnitTails tails;
+    private final LooseUnits loose;
 
-    ArticledQuantities(WordStream words, BetweenWords between, UnitTails tails) {
+    ArticledQuantities(WordStream words, BetweenWords between, UnitTails tails, LooseUnits loose) {
         this.words = words;
         this.between = between;
         this.tails = tails;
+        this.loose = loose;
     }
 
     Optional<SpokenQuantity> at(int start) {
@@ -43,7 +45,7 @@ final class ArticledQuantities {
         }
         return UnitWords.at(words, at)
                 .map(unit -> tails.with(start, Amount.of(1), unit))
-                .or(() -> LooseUnits.at(words, start, at, Amount.of(1)));
+                .or(() -> loose.at(start, at, Amount.of(1)));
     }
 
     private boolean isArticle(int start) {

@@ -12,14 +12,20 @@ final class LooseUnits {
     /** So many packs are not counted but a size. */
     static final RationalNumber MANY_PACKS = Rationals.of(40);
 
-    private LooseUnits() {}
+    private final WordStream words;
+    private final OwnMeasures own;
+
+    LooseUnits(WordStream words, OwnMeasures own) {
+        this.words = words;
+        this.own = own;
+    }
 
     /** The amount that begins at {@code start}, where such a unit stands at {@code at}. */
-    static Optional<SpokenQuantity> at(WordStream words, int start, int at, Amount amount) {
+    Optional<SpokenQuantity> at(int start, int at, Amount amount) {
         String word = words.text(at);
         Optional<SpokenQuantity> derived = UnitWords.derived(word)
-                .map(one -> SpokenQuantity.measured(
-                        start, at + 1, amount.times(one.amount().least().orElseThrow()), one.unit()));
+                .or(() -> own.one(word))
+                .flatMap(one -> OwnMeasures.many(start, at + 1, amount, one));
         if (derived.isPresent()) {
             return derived;
         }

@@ -121,6 +121,8 @@ public enum Mechanism {
     RANGES,
     /** "a teaspoon and a half", "one pound four ounces". */
     UNIT_TAILS,
+    /** "one scoop is a quarter cup": then four of them are a cup. */
+    OWN_MEASURES,
     /** "cup and a half of raisins", "and tablespoon of honey". */
     ARTICLE_LEFT_OUT,
     /** "two eggs, one for you and one for me": parts of what was just said are no more of it. */

@@ -21,12 +21,15 @@ final class NumberedQuantities {
     private final NumberGrammar numbers;
     private final BetweenWords between;
     private final UnitTails tails;
+    private final LooseUnits loose;
 
-    NumberedQuantities(WordStream words, NumberGrammar numbers, BetweenWords between, UnitTails tails) {
+    NumberedQuantities(
+            WordStream words, NumberGrammar numbers, BetweenWords between, UnitTails tails, LooseUnits loose) {
         this.words = words;
         this.numbers = numbers;
         this.between = between;
         this.tails = tails;
+        this.loose = loose;
     }
 
     Optional<SpokenQuantity> at(int start) {
@@ -72,7 +75,7 @@ final class NumberedQuantities {
         int at = between.afterSizes(isPart(number) ? between.afterPartOf(end) : between.afterOdd(end));
         return UnitWords.at(words, at)
                 .map(unit -> tails.with(number.start(), number.amount(), unit))
-                .or(() -> LooseUnits.at(words, number.start(), at, number.amount()));
+                .or(() -> loose.at(number.start(), at, number.amount()));
     }
 
     private static boolean isPart(SpokenNumber number) {

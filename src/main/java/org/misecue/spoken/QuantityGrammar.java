@@ -39,12 +39,18 @@ final class QuantityGrammar {
     private final SpokenOrdinals ordinals;
 
     QuantityGrammar(WordStream words) {
+        this(words, OwnMeasures.in(words));
+    }
+
+    /** @param own what the speaker measures with besides cups and spoons */
+    QuantityGrammar(WordStream words, OwnMeasures own) {
         BetweenWords between = new BetweenWords(words);
         this.words = words;
         this.numbers = new NumberGrammar(words);
         this.tails = new UnitTails(words, numbers);
-        this.articled = new ArticledQuantities(words, between, tails);
-        this.numbered = new NumberedQuantities(words, numbers, between, tails);
+        LooseUnits loose = new LooseUnits(words, own);
+        this.articled = new ArticledQuantities(words, between, tails, loose);
+        this.numbered = new NumberedQuantities(words, numbers, between, tails, loose);
         this.ranges = new UnitRanges(words);
         this.ordinals = new SpokenOrdinals(words);
     }

@@ -39,6 +39,7 @@ public final class QuantityListener {
 
     private final WordStream words;
     private final Set<Integer> counted;
+    private final OwnMeasures own;
     private final QuantityGrammar grammar;
     private final Phrases phrases;
     private final Asides asides;
@@ -59,7 +60,8 @@ public final class QuantityListener {
         this.words = words;
         this.names = Places.ofNames(names);
         this.counted = Set.copyOf(counted);
-        this.grammar = new QuantityGrammar(words);
+        this.own = OwnMeasures.in(words);
+        this.grammar = new QuantityGrammar(words, own);
         this.phrases = new Phrases(words);
         this.shades = new Shades(words);
         this.asides = new Asides(words, phrases, names);
@@ -159,6 +161,9 @@ public final class QuantityListener {
 
     /** "six and nine": the second age of a list is one too. */
     private Optional<Aside> asideOf(SpokenQuantity said, List<SpokenQuantity> before) {
+        if (own.isTold(said)) {
+            return Optional.of(Aside.of(Aside.Kind.CAPACITY, "what something holds"));
+        }
         if (words.on(Mechanism.COUNTING_ALOUD) && isCounting(said, before) && !isCountedOut(said, before)) {
             return Optional.of(Aside.of(Aside.Kind.COUNT, "counting aloud"));
         }
