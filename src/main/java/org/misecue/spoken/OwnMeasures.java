@@ -23,10 +23,10 @@ final class OwnMeasures {
             Words.set("one a an each every the this that my our single little big small");
 
     private static final Set<String> EQUALS = Words.set("is holds hold takes means equals weighs are was");
-    private static final Set<String> SAYS_SO =
-            Words.set("and it that which just exactly about roughly here of mine so");
+    private static final Set<String> LOOSE = Set.of("about", "around", "roughly", "nearly");
+    private static final Set<String> SAYS_SO = Words.set("and it that which just exactly here of mine so");
     /** "what is in the spoon is about a tablespoon". */
-    private static final Set<String> CONTAINED = Words.set("in into from on off of inside");
+    private static final Set<String> CONTAINED = Words.set("in into from of inside");
 
     private static final int ARTICLE_REACH = 4;
     private static final int TOLD_REACH = 6;
@@ -113,10 +113,14 @@ final class OwnMeasures {
             equal |= EQUALS.contains(words.text(at));
             at++;
         }
+        String loose = words.text(at);
+        boolean hedged = LOOSE.contains(loose);
         return equal
-                ? grammar.at(at).filter(size -> size.quantity()
-                        .filter(one -> one.dimension() == Dimension.VOLUME || one.dimension() == Dimension.MASS)
-                        .isPresent())
+                ? grammar.at(hedged ? at + 1 : at)
+                        .map(size -> hedged ? size.with(new Amount.Approximate(size.amount(), loose)) : size)
+                        .filter(size -> size.quantity()
+                                .filter(one -> one.dimension() == Dimension.VOLUME || one.dimension() == Dimension.MASS)
+                                .isPresent())
                 : Optional.empty();
     }
 
