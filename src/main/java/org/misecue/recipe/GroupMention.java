@@ -24,7 +24,7 @@ record GroupMention(int start, int end, String phrase, Cued members, String exce
                     + "|(?:all\\h+(?:of\\h+)?)?the\\h+(?:(?!dry|wet)[\\p{L}-]+\\h+){0,3}ingredients(?:\\h+for\\h+the\\h+[\\p{L}-]+)?"
                     + "|all\\h+ingredients|the\\h+rest\\h+of\\h+the\\h+ingredients|(?:remaining|other)\\h+ingredients)\\b");
     private static final Pattern EXCEPT = Pattern.compile(
-            "^\\h*,?\\h*\\(?(?:except|apart\\h+from|but\\h+not|but(?=\\h+(?:for\\h+)?the\\b)|bar|minus|less|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
+            "^\\h*+(?:,\\h*+)?\\(?(?:except|apart\\h+from|but\\h+not|but(?=\\h+(?:for\\h+)?the\\b)|bar|minus|less|other\\h+than)(?:\\h+for)?\\h+(.+?)(?=\\)|[.;]|\\h+(?:in(?:to)?|to|until|with|together)\\b|,\\h+(?:then|and\\h+then)|$)",
             Pattern.CASE_INSENSITIVE);
     private static final Cued ANY = Cued.of("");
     private static final Pattern REST = Pattern.compile("(?i)\\b(?:rest|remaining|other|else)\\b");

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.misecue.quantity.FirstSigns;
@@ -24,6 +25,11 @@ final class Techniques {
     private static final class Standard {
         static final Techniques TABLE = load();
     }
+
+    /** What may not stand before a technique; there a run of blanks without bound would be tried from each of its signs. */
+    private static final Pattern BEFORE = Pattern.compile("\\(\\?<[!=](?:[^()]|\\([^()]*\\))*\\)");
+
+    private static final String ONE_BLANK = "\\h";
 
     private static final Cued FOR = Cued.inAnyCase("\\bfor\\h+(?:the\\h+)?$");
     private static final Cued THE = Cued.inAnyCase("\\b(?:the|your|some)\\h+(?:dry\\h+|wet\\h+)?$");
@@ -118,7 +124,10 @@ final class Techniques {
         String[] cells = line.split(" \\| ", -1);
         String key = cells[0].strip();
         List<Cued> phrases = Arrays.stream(cells[1].split(" ; ", -1))
-                .map(words -> words.strip().replace(" ", "\\h+"))
+                .map(words -> BEFORE.matcher(words.strip())
+                        .replaceAll(before ->
+                                Matcher.quoteReplacement(before.group().replace(" ", ONE_BLANK))))
+                .map(words -> words.replace(" ", "\\h+"))
                 .map(Cued::inAnyCase)
                 .toList();
         return new Technique(

@@ -31,6 +31,7 @@ class LongRunsTest {
                         "9",
                         "5 ",
                         "\u00a0",
+                        " ",
                         "large ",
                         "eggs ",
                         "1a",
@@ -40,6 +41,7 @@ class LongRunsTest {
                         "200 g ",
                         "or ",
                         "about ",
+                        "roast ",
                         "butter, ",
                         "and flour ",
                         "the ",
@@ -48,6 +50,7 @@ class LongRunsTest {
                                 "# Rolls\n\n%s\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n- %s\n\n## Method\n\n1. Mix.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a tin %s.\n",
+                                "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Heat%sthe oven and bake until set. Cut.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Mix in a 20 cm tin, %s9 cm deep.\n",
                                 "# Rolls\n\n## Ingredients\n\n- 200 g flour\n\n## Method\n\n1. Add %s flour.\n")
                         .map(recipe -> Arguments.of(run, recipe)));
