@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -40,11 +41,12 @@ final class Locators {
     private static final Set<String> PLACING = Set.of("for", "in", "into");
 
     private final Hearing heard;
+    private final Map<String, Integer> telling;
     private final TreeMap<Integer, Integer> componentAt = new TreeMap<>();
 
     Locators(Hearing heard) {
         this.heard = heard;
-        Map<String, Integer> telling = telling(heard.recipe.components());
+        this.telling = telling(heard.recipe.components());
         boolean[] inName = new boolean[heard.words.size()];
         for (NameHit name : heard.names) {
             for (int at = name.start(); at < name.end() && name.inRecipe(); at++) {
@@ -131,6 +133,11 @@ final class Locators {
             }
         }
         return having;
+    }
+
+    /** The component that the word there names and no other; empty for other words. */
+    Optional<Integer> named(int at) {
+        return Optional.ofNullable(telling.get(Words.singular(heard.words.text(at))));
     }
 
     /** The component that is spoken of around an amount; empty where none is named nearby. */

@@ -68,6 +68,13 @@ final class PointerGrammar {
             Map.entry("three times as much", Rationals.of(3)),
             Map.entry("three times the weight", Rationals.of(3)),
             Map.entry("half what the", HALF),
+            Map.entry("half of what the", HALF),
+            Map.entry("two times the", Rationals.of(2)),
+            Map.entry("two times that", Rationals.of(2)),
+            Map.entry("two times as much", Rationals.of(2)),
+            Map.entry("three times what the", Rationals.of(3)),
+            Map.entry("same as what the", Rationals.ONE),
+            Map.entry("the same as the", Rationals.ONE),
             Map.entry("twice what the", Rationals.of(2)),
             Map.entry("double what the", Rationals.of(2)),
             Map.entry("same number as the", Rationals.ONE),
@@ -92,15 +99,17 @@ final class PointerGrammar {
 
     private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
-    private static final Set<String> SKIPPED =
-            Words.set("the my your our of is are amount weight that this in and a we had it as for only just quantity");
+    private static final Set<String> SKIPPED = Words.set(
+            "the my your our of is are amount weight that this in and a we you had it as for only just quantity");
     private static final Set<String> RECKONS = Set.of("is", "are", "at", "be", "was", "about", "weighs");
     private static final Set<String> WEIGH = Set.of("weigh", "weighs", "weighed", "come", "came");
 
     private final Hearing heard;
+    private final OtherPart otherPart;
 
     PointerGrammar(Hearing heard) {
         this.heard = heard;
+        this.otherPart = new OtherPart(heard);
     }
 
     /** The pointer that begins at the index, if one does. */
@@ -119,7 +128,7 @@ final class PointerGrammar {
                 return found.base().isEmpty() && isOwned(start + length - 1) ? Optional.empty() : Optional.of(found);
             }
         }
-        return likewise(start).or(() -> asTheyWeigh(start));
+        return likewise(start).or(() -> asTheyWeigh(start)).or(() -> asMany(start));
     }
 
     /** "brown sugar likewise", "sugar the same", right behind the name. */
@@ -167,7 +176,28 @@ final class PointerGrammar {
                         new Pointer(start, name.end() + 1, Rationals.ONE, Optional.of(name), Optional.empty(), false));
     }
 
+    /** "it's the same number of scoops as the water was". */
+    private Optional<Pointer> asMany(int start) {
+        int as = start + 4;
+        boolean same = heard.words.normal(start, start + 3).equals("same number of")
+                && heard.words.text(as).equals("as");
+        return (same ? nameAt(as + 1, 3) : Optional.<NameHit>empty())
+                .map(base -> new Pointer(start, base.end(), Rationals.ONE, Optional.of(base), Optional.empty(), false));
+    }
+
     private Pointer complete(int start, int end, RationalNumber factor) {
+        Optional<Pointer> part =
+                DETERMINERS.contains(heard.words.text(end - 1)) ? otherPart.of(start, end, factor) : Optional.empty();
+        if (part.isPresent()) {
+            return part.get();
+        }
+        // "two times that butter" names the other one; "half that sugar" may be a portion of it.
+        Optional<NameHit> that = heard.words.text(end - 1).equals("that") && factor.compareTo(Rationals.ONE) > 0
+                ? nameAt(end, 0)
+                : Optional.empty();
+        if (that.isPresent()) {
+            return new Pointer(start, that.get().end(), factor, that, Optional.empty(), false);
+        }
         if (DETERMINERS.contains(heard.words.text(end - 1))) {
             Optional<NameHit> base = nameAt(end, 1);
             return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
@@ -182,6 +212,12 @@ final class PointerGrammar {
             return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
         }
         int of = heard.words.text(end - 1).equals("of") ? end - 1 : end;
+        if (heard.words.text(of).equals("of") && POINTING.contains(heard.words.text(of + 1))) {
+            // "half as much of that as you had treacle"
+            int as = of + 2;
+            Optional<NameHit> other = heard.words.text(as).equals("as") ? nameAt(as + 1, 3) : Optional.empty();
+            return new Pointer(start, other.map(NameHit::end).orElse(end), factor, other, Optional.empty(), false);
+        }
         Optional<NameHit> target = TO_TARGET.contains(heard.words.text(of))
                 ? nameAt(of + 1, 3)
                 : MEASURES.contains(heard.words.text(end - 1)) ? nameAt(end, 1) : Optional.empty();

@@ -1,0 +1,87 @@
+package org.misecue.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * "Caster sugar, and it's double what the batter got": an amount told by that of the same ingredient in another part of the
+ * recipe, which its name or one of its other ingredients stands for ("half of what the rhubarb got").
+ */
+final class OtherPart {
+
+    private static final Set<String> GOT = Words.set("got gets get had has have took takes was is");
+    private static final Set<String> ARTICLES = Set.of("the", "your", "my", "our");
+    private static final int TOPIC_REACH = 30;
+
+    private final Hearing heard;
+
+    OtherPart(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /**
+     * What gets the amount and what of the other part it is told by, where such a part is named.
+     *
+     * @param start where the words begin that make one amount of the other
+     * @param part where the naming of the part begins
+     */
+    Optional<Pointer> of(int start, int part, RationalNumber factor) {
+        int at = ARTICLES.contains(heard.words.text(part)) ? part + 1 : part;
+        Optional<NameHit> ingredient =
+                heard.namesIn(at, at + 1).stream().filter(NameHit::inRecipe).max(Comparator.comparingInt(NameHit::end));
+        int end = ingredient.map(NameHit::end).orElse(at + 1);
+        Optional<Integer> component = heard.locators.named(at).or(() -> ingredient.flatMap(this::onlyPart));
+        return component.filter(found -> GOT.contains(heard.words.text(end))).flatMap(found -> topic(start)
+                .flatMap(topic -> pointer(start, end + 1, factor, topic, found)));
+    }
+
+    private Optional<Integer> onlyPart(NameHit ingredient) {
+        List<Integer> parts = ingredient.lines().stream()
+                .map(heard.componentOfLine::get)
+                .distinct()
+                .toList();
+        return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
+    }
+
+    private Optional<NameHit> topic(int start) {
+        return heard.namesIn(start - TOPIC_REACH, start).stream()
+                .filter(name -> name.inRecipe() && !heard.isPassing(name))
+                .max(Comparator.comparingInt(NameHit::start));
+    }
+
+    private Optional<Pointer> pointer(int start, int end, RationalNumber factor, NameHit topic, int component) {
+        Set<Integer> same = alike(topic);
+        Set<Integer> there = same.stream()
+                .filter(line -> heard.componentOfLine.get(line) == component)
+                .collect(Collectors.toSet());
+        Set<Integer> here = same.stream().filter(line -> !there.contains(line)).collect(Collectors.toSet());
+        return there.isEmpty() || here.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Pointer(
+                        start,
+                        end,
+                        factor,
+                        Optional.of(new NameHit(topic.start(), topic.end(), there, topic.name())),
+                        Optional.of(new NameHit(topic.start(), topic.end(), here, topic.name())),
+                        false));
+    }
+
+    /** The lines of the ingredient, in every part, though the name may have been narrowed to one of them. */
+    private Set<Integer> alike(NameHit topic) {
+        Set<String> ingredients = topic.lines().stream()
+                .map(line -> heard.lines.get(line).ingredient())
+                .collect(Collectors.toSet());
+        return IntStream.range(0, heard.lines.size())
+                .filter(line -> topic.lines().contains(line)
+                        || ingredients.contains(heard.lines.get(line).ingredient()))
+                .boxed()
+                .collect(Collectors.toSet());
+    }
+}
