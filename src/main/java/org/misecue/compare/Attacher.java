@@ -74,7 +74,10 @@ final class Attacher {
             return;
         }
         Optional<Place> place = best(said, near(said), shared, Set.of()).or(() -> pointedAt(said));
-        place = place.or(() -> pairedWith(said)).or(() -> moreOf(said)).or(() -> stillOf(said));
+        place = place.or(() -> pairedWith(said))
+                .or(() -> moreOf(said))
+                .or(() -> byHand(said))
+                .or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
@@ -237,6 +240,22 @@ final class Attacher {
                     return new Place(said, name, line, Scoring.ENOUGH + fit);
                 })
                 .filter(place -> place.score() > Scoring.ENOUGH);
+    }
+
+    /** "the note's got eighty on it … so I do sixty grams", however long the reason is. */
+    private Optional<Place> byHand(SpokenQuantity said) {
+        return sheet.lineByHand(said, mentions.last())
+                .filter(line -> !said.isAside())
+                .map(line -> {
+                    NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
+                    double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
+                    return new Place(said, name, line, Scoring.ENOUGH + fit);
+                })
+                .filter(place -> place.score() > Scoring.ENOUGH)
+                .map(place -> {
+                    heard.trail.linked(said, "it is what the hand does of what was read out");
+                    return place;
+                });
     }
 
     /** "Now the pumpkin …", and after a long story "… what I've got here is a cup". */

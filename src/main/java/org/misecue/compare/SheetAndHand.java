@@ -6,6 +6,7 @@ import java.util.Set;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
 
 /**
  * "It's a hundred and ten on the sheet, but I only give it ninety": what is read from the sheet stands until the speaker
@@ -15,7 +16,10 @@ final class SheetAndHand {
 
     private static final int SHEET_REACH = 7;
     private static final int SHEET_BEFORE = 5;
-    private static final Set<String> LINKS = Set.of("it", "is", "says", "there", "that", "are", "they", "was");
+    private static final Set<String> LINKS =
+            Words.set("it is says said there that are they was has got have you will see for gives");
+    private static final Set<String> SHEETS = Words.set("note notes card sheet paper book page printout recipe");
+    private static final Set<String> OWNERS = Words.set("the my your her his our this");
     private static final int HAND_BEFORE = 6;
     private static final int HAND_BEHIND = 6;
     private static final int REACH = 45;
@@ -45,7 +49,24 @@ final class SheetAndHand {
         while (at > start - SHEET_BEFORE && LINKS.contains(heard.words.text(at - 1)) && !heard.words.wall(at)) {
             at--;
         }
-        return at < start && !heard.words.wall(at) && heard.phrases.endsBefore(Kind.ON_THE_SHEET, at);
+        return at < start
+                && !heard.words.wall(at)
+                && (heard.phrases.endsBefore(Kind.ON_THE_SHEET, at) || isSheet(at - 1));
+    }
+
+    /** "the note's got eighty on it". */
+    private boolean isSheet(int at) {
+        return SHEETS.contains(heard.words.text(at)) && OWNERS.contains(heard.words.text(at - 1));
+    }
+
+    /** "on your paper you'll see two twenty. Forget it". */
+    private boolean isRefused(Mention sheet) {
+        return heard.words.normal(sheet.end(), sheet.end() + 2).matches("(forget|ignore) (it|that|them)|never mind");
+    }
+
+    /** The line of which the sheet's amount was told just before, where the amount is what the hand does of it. */
+    Optional<Integer> lineByHand(SpokenQuantity said, Optional<Mention> last) {
+        return last.filter(sheet -> isByHand(said, last)).map(Mention::line);
     }
 
     /** Whether the amount is what the hand does of the line, of which the sheet's amount was told just before. */
@@ -55,7 +76,7 @@ final class SheetAndHand {
                         .filter(sheet -> said.start() >= sheet.end() && said.start() - sheet.end() <= REACH)
                         .filter(sheet -> isNothingElse(sheet, said.start()))
                         .isPresent()
-                && isDone(said);
+                && (isDone(said) || last.filter(this::isRefused).isPresent());
     }
 
     /** "I'm only giving it ninety", "ninety is what it gets". */
