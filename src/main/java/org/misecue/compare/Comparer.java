@@ -188,11 +188,12 @@ public final class Comparer {
         LineJudge judge = new LineJudge(heard, attacher.homeless());
         Map<Integer, List<Mention>> mentions = attacher.mentions().byLine();
         BatchTalk batch = new BatchTalk(heard, mentions);
+        DeniedUnits units = new DeniedUnits(heard);
         List<LineVerdict> written = new ArrayList<>();
         for (int line = 0; line < heard.lines.size(); line++) {
             IngredientLine own = heard.lines.get(line);
             if (own.quantity().isPresent()) {
-                written.add(judge.of(line, batch.forViewers(mentions.getOrDefault(line, List.of()))));
+                written.add(judge.of(line, batch.forViewers(units.without(mentions.getOrDefault(line, List.of())))));
             }
         }
         List<Unwritten> unwritten = new UnwrittenFinder(heard).find(attacher.foreign(), attacher.homeless());

@@ -10,10 +10,10 @@ import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
 
 /** Units as they are said, and as recognisers write them. */
-final class UnitWords {
+public final class UnitWords {
 
     /** A unit heard in {@code [start, end)}. */
-    record Heard(Unit unit, int end) {}
+    public record Heard(Unit unit, int end) {}
 
     private static final Map<String, Unit> WORDS = Map.ofEntries(
             entry("g", Unit.GRAM),
@@ -121,7 +121,7 @@ final class UnitWords {
     }
 
     /** The unit at an index; a unit heard as two words ("tea spoon", "fluid ounces", "degrees c") is one. */
-    static Optional<Heard> at(WordStream words, int start) {
+    public static Optional<Heard> at(WordStream words, int start) {
         String word = words.text(start);
         String next = words.text(start + 1);
         Optional<Heard> cut = words.on(Mechanism.CUT_UNITS) ? cut(word, next, start + 2) : Optional.empty();
