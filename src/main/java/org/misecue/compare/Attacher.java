@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
 import org.misecue.spoken.Mechanism;
@@ -70,7 +71,7 @@ final class Attacher {
     private void attach(SpokenQuantity said, boolean provisional) {
         List<NameHit> shared = Sharing.names(said, heard);
         if (shared.size() > 1) {
-            shared.forEach(name -> best(said, List.of(name), shared, Set.of()).ifPresent(this::keep));
+            keepShared(said, shared);
             return;
         }
         Optional<Place> place = best(said, near(said), shared, Set.of()).or(() -> pointedAt(said));
@@ -83,6 +84,21 @@ final class Attacher {
         } else {
             keep(ofCited(place.get()), provisional);
         }
+    }
+
+    /** "a hundred grams each of butter and peanut butter": each line once, and the longer name takes its own. */
+    private void keepShared(SpokenQuantity said, List<NameHit> shared) {
+        for (NameHit name : shared) {
+            Set<Integer> others = shared.stream()
+                    .filter(other -> other.lines().size() == 1 && text(other).endsWith(" " + text(name)))
+                    .flatMap(other -> other.lines().stream())
+                    .collect(Collectors.toSet());
+            best(said, List.of(name), shared, others).ifPresent(this::keep);
+        }
+    }
+
+    private String text(NameHit name) {
+        return heard.words.normal(name.start(), name.end());
     }
 
     /** "I said a teaspoon of cayenne … it's half a teaspoon": of the part of the dish for which it was said. */

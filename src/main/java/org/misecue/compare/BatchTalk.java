@@ -21,6 +21,9 @@ import tech.units.indriya.function.RationalNumber;
 final class BatchTalk {
 
     private static final Set<String> SCALED = Words.set("double doubled doubling triple tripled halve halved halving");
+    /** "you don't double the minutes" is said of no part. */
+    private static final Set<String> HEAT_AND_TIME = Words.set("minutes time times hours oven heat temperature");
+
     private static final Set<String> NOT = Words.set("not don't didn't haven't isn't aren't never no");
 
     /** "this I do not halve … so no doubling": who says it again within so many words means the same part. */
@@ -116,18 +119,19 @@ final class BatchTalk {
         int last = -SAID_AGAIN;
         for (int at = 0; at < heard.words.size(); at++) {
             if (heard.phrases.endAt(Kind.NOT_DOUBLED, at).isPresent() || isLeftAsWritten(at)) {
-                if (at - last >= SAID_AGAIN) {
-                    except(at);
-                }
+                except(at, at - last >= SAID_AGAIN);
                 last = at;
             }
         }
     }
 
-    private void except(int at) {
+    private void except(int at, boolean anew) {
         OptionalInt named = heard.locators.around(at, at + PART_BEHIND);
         if (named.isPresent()) {
             writtenSize.add(named.getAsInt());
+            return;
+        }
+        if (!anew) {
             return;
         }
         int step = heard.stepAt(Math.min(heard.words.size() - 1, at + PART_BEHIND));
@@ -142,6 +146,7 @@ final class BatchTalk {
     private boolean isLeftAsWritten(int at) {
         return SCALED.contains(heard.words.text(at))
                 && NOT.contains(heard.words.text(at - 1))
+                && !HEAT_AND_TIME.contains(heard.words.text(at + 2))
                 && !heard.words.normal(at - 4, at).matches("(.* )?(if|when|where|whenever|until|unless)( .*)?");
     }
 

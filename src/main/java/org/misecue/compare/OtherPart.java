@@ -16,7 +16,7 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class OtherPart {
 
-    private static final Set<String> GOT = Words.set("got gets get had has have took takes was is");
+    private static final Set<String> GOT = Words.set("got gets get had has have took takes");
     private static final Set<String> ARTICLES = Set.of("the", "your", "my", "our");
     private static final int TOPIC_REACH = 30;
 
