@@ -56,7 +56,7 @@ class LongRunsTest {
                         .map(recipe -> Arguments.of(run, recipe)));
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest(name = "[{index}] {0}")
     @MethodSource("runs")
     void the_same_signs_over_and_over_are_read_or_refused_within_seconds(String run, String recipe) throws IOException {
         readsOrRefuses("recipe.md", recipe.formatted(run.repeat(LENGTH / run.length())));
