@@ -222,10 +222,9 @@ final class Attacher {
         int line = last.get().line();
         boolean otherNamed = heard.namesIn(last.get().end(), said.start()).stream()
                 .anyMatch(name -> !name.lines().contains(line) && !heard.isPassing(name));
-        NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end() + 1));
-        double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
-        Place place = new Place(said, name, line, Scoring.ENOUGH + fit);
-        return otherNamed ? Optional.empty() : Optional.of(place).filter(one -> one.score() >= Scoring.ENOUGH);
+        return otherNamed
+                ? Optional.empty()
+                : Optional.of(onLine(said, line)).filter(place -> place.score() >= Scoring.ENOUGH);
     }
 
     /** "one level teaspoon in this … two for the full one": the other half of a pair of batches. */
@@ -238,10 +237,7 @@ final class Attacher {
             return Optional.empty();
         }
         heard.trail.linked(said, "it is the amount before it for another batch");
-        int line = last.get().line();
-        double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
-        NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.words.text(said.end()));
-        return fit >= 0 ? Optional.of(new Place(said, name, line, Scoring.ENOUGH + fit)) : Optional.empty();
+        return Optional.of(onLine(said, last.get().line())).filter(place -> place.score() >= Scoring.ENOUGH);
     }
 
     /** "thirty grams … and twenty more": of what was measured last, however far back its name is. */
@@ -249,37 +245,38 @@ final class Attacher {
         return mentions.last()
                 .map(Mention::line)
                 .filter(line -> !said.isAside() && scores.goesOn(said, line))
-                .map(line -> {
-                    heard.trail.linked(said, "it goes on with what was measured last");
-                    NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
-                    double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
-                    return new Place(said, name, line, Scoring.ENOUGH + fit);
-                })
-                .filter(place -> place.score() > Scoring.ENOUGH);
+                .flatMap(line -> fitting(said, line, "it goes on with what was measured last"));
     }
 
     /** "the note's got eighty on it … so I do sixty grams", however long the reason is. */
     private Optional<Place> byHand(SpokenQuantity said) {
-        return sheet.lineByHand(said, mentions.last())
-                .filter(line -> !said.isAside())
-                .map(line -> {
-                    NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
-                    double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
-                    return new Place(said, name, line, Scoring.ENOUGH + fit);
-                })
-                .filter(place -> place.score() > Scoring.ENOUGH)
-                .map(place -> {
-                    heard.trail.linked(said, "it is what the hand does of what was read out");
-                    return place;
-                });
+        Optional<Mention> last = mentions.last();
+        return last.map(Mention::line)
+                .filter(line -> !said.isAside() && sheet.isByHand(said, last))
+                .flatMap(line -> fitting(said, line, "it is what the hand does of what was read out"));
+    }
+
+    /** The line without its name near, if the amount is one for it. */
+    private Optional<Place> fitting(SpokenQuantity said, int line, String why) {
+        heard.trail.linked(said, why);
+        return Optional.of(onLine(said, line)).filter(place -> place.score() > Scoring.ENOUGH);
+    }
+
+    /** The line without its name near, as well as the amount fits it. */
+    private Place onLine(SpokenQuantity said, int line) {
+        double fit = Fit.of(said, heard.lines.get(line), units.of(said, line), heard);
+        return new Place(said, unnamed(said, line), line, Scoring.ENOUGH + fit);
+    }
+
+    private NameHit unnamed(SpokenQuantity said, int line) {
+        return new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
     }
 
     /** "Now the pumpkin …", and after a long story "… what I've got here is a cup". */
     private Optional<Place> stillOf(SpokenQuantity said) {
         return topic.line(said).map(line -> {
             heard.trail.linked(said, "nothing else was spoken of since it was named");
-            NameHit name = new NameHit(said.end(), said.end(), Set.of(line), heard.lineName(line));
-            return new Place(said, name, line, Scoring.ENOUGH);
+            return new Place(said, unnamed(said, line), line, Scoring.ENOUGH);
         });
     }
 

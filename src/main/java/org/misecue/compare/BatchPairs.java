@@ -1,6 +1,5 @@
 package org.misecue.compare;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
@@ -51,19 +51,18 @@ final class BatchPairs {
 
     /** What the first pair of a line tells. */
     private Optional<RationalNumber> told(List<Mention> own) {
-        List<RationalNumber> sizes = new ArrayList<>();
-        for (int other = 1; other < own.size(); other++) {
-            Mention mine = own.get(other - 1);
-            Mention viewers = own.get(other);
-            if (viewers.start() - mine.start() <= PASSAGE
-                    && Whose.of(viewers, heard) == Whose.VIEWERS
-                    && Whose.of(mine, heard) != Whose.VIEWERS) {
-                ratio(mine.quantity(), viewers.quantity())
-                        .filter(SIZES::contains)
-                        .ifPresent(sizes::add);
-            }
-        }
-        return sizes.stream().findFirst();
+        return IntStream.range(1, own.size())
+                .filter(at -> isPair(own.get(at - 1), own.get(at)))
+                .mapToObj(at -> ratio(own.get(at - 1).quantity(), own.get(at).quantity()))
+                .flatMap(Optional::stream)
+                .filter(SIZES::contains)
+                .findFirst();
+    }
+
+    private boolean isPair(Mention mine, Mention viewers) {
+        return viewers.start() - mine.start() <= PASSAGE
+                && Whose.of(viewers, heard) == Whose.VIEWERS
+                && Whose.of(mine, heard) != Whose.VIEWERS;
     }
 
     /** What the first is of the second; empty where they are measured in two ways or nobody knows. */

@@ -1,7 +1,6 @@
 package org.misecue.compare;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,7 +35,6 @@ final class BatchTalk {
     private final RationalNumber factor;
     private final RationalNumber factorOfSettings;
     private final Map<Integer, RationalNumber> factorOfComponent = new HashMap<>();
-    private final Set<Integer> writtenSize = new HashSet<>();
 
     /**
      * @param mentions all that was said of the lines, as said
@@ -52,11 +50,11 @@ final class BatchTalk {
         this.factor = paired.orElse(borne.out() ? announced : Rationals.ONE);
         this.factorOfSettings = paired.orElse(borne.against() ? Rationals.ONE : announced);
         if (!factor.equals(Rationals.ONE)) {
-            exceptions();
             for (int c = 0; c < heard.recipe.components().size(); c++) {
                 int component = c;
                 pairs.factor(ofComponent(c, mentions)).ifPresent(batches -> factorOfComponent.put(component, batches));
             }
+            exceptions();
         }
     }
 
@@ -128,7 +126,7 @@ final class BatchTalk {
     private void except(int at, boolean anew) {
         OptionalInt named = heard.locators.around(at, at + PART_BEHIND);
         if (named.isPresent()) {
-            writtenSize.add(named.getAsInt());
+            factorOfComponent.put(named.getAsInt(), Rationals.ONE);
             return;
         }
         if (!anew) {
@@ -137,7 +135,7 @@ final class BatchTalk {
         int step = heard.stepAt(Math.min(heard.words.size() - 1, at + PART_BEHIND));
         for (int c = 0; c < heard.recipe.components().size(); c++) {
             if (heard.stepIn(step, c)) {
-                writtenSize.add(c);
+                factorOfComponent.put(c, Rationals.ONE);
             }
         }
     }
@@ -156,10 +154,10 @@ final class BatchTalk {
             return mentions;
         }
         int component = heard.componentOfLine.get(mentions.get(0).line());
-        if (writtenSize.contains(component)) {
+        RationalNumber batches = factorOfComponent.getOrDefault(component, factor);
+        if (batches.equals(Rationals.ONE)) {
             return mentions;
         }
-        RationalNumber batches = factorOfComponent.getOrDefault(component, factor);
         List<Mention> told = mentions.stream()
                 .filter(mention -> isForViewers(mention, mentions, batches))
                 .toList();

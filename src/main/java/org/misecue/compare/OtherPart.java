@@ -17,7 +17,6 @@ import tech.units.indriya.function.RationalNumber;
 final class OtherPart {
 
     private static final Set<String> GOT = Words.set("got gets get had has have took takes");
-    private static final Set<String> ARTICLES = Set.of("the", "your", "my", "our");
     private static final int TOPIC_REACH = 30;
 
     private final Hearing heard;
@@ -30,10 +29,9 @@ final class OtherPart {
      * What gets the amount and what of the other part it is told by, where such a part is named.
      *
      * @param start where the words begin that make one amount of the other
-     * @param part where the naming of the part begins
+     * @param at where the name of the part begins, its article before it
      */
-    Optional<Pointer> of(int start, int part, RationalNumber factor) {
-        int at = ARTICLES.contains(heard.words.text(part)) ? part + 1 : part;
+    Optional<Pointer> of(int start, int at, RationalNumber factor) {
         Optional<NameHit> ingredient =
                 heard.namesIn(at, at + 1).stream().filter(NameHit::inRecipe).max(Comparator.comparingInt(NameHit::end));
         int end = ingredient.map(NameHit::end).orElse(at + 1);

@@ -182,25 +182,19 @@ final class PointerGrammar {
         boolean same = heard.words.normal(start, start + 3).equals("same number of")
                 && heard.words.text(as).equals("as");
         return (same ? nameAt(as + 1, 3) : Optional.<NameHit>empty())
-                .map(base -> new Pointer(start, base.end(), Rationals.ONE, Optional.of(base), Optional.empty(), false));
+                .map(base -> ofBase(start, base.end(), Rationals.ONE, Optional.of(base)));
     }
 
     private Pointer complete(int start, int end, RationalNumber factor) {
-        Optional<Pointer> part =
-                DETERMINERS.contains(heard.words.text(end - 1)) ? otherPart.of(start, end, factor) : Optional.empty();
-        if (part.isPresent()) {
-            return part.get();
+        if (DETERMINERS.contains(heard.words.text(end - 1))) {
+            return otherPart.of(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 1)));
         }
         // "two times that butter" names the other one; "half that sugar" may be a portion of it.
         Optional<NameHit> that = heard.words.text(end - 1).equals("that") && factor.compareTo(Rationals.ONE) > 0
                 ? nameAt(end, 0)
                 : Optional.empty();
         if (that.isPresent()) {
-            return new Pointer(start, that.get().end(), factor, that, Optional.empty(), false);
-        }
-        if (DETERMINERS.contains(heard.words.text(end - 1))) {
-            Optional<NameHit> base = nameAt(end, 1);
-            return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
+            return ofBase(start, end, factor, that);
         }
         // "twice the weight of the butter" names the other one, "twice the amount of sugar" the one that gets it.
         boolean measure = !factor.equals(Rationals.ONE)
@@ -208,15 +202,14 @@ final class PointerGrammar {
                 && heard.words.text(end).equals("of")
                 && heard.words.text(end + 1).equals("the");
         if (measure) {
-            Optional<NameHit> base = nameAt(end + 1, 3);
-            return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
+            return ofBase(start, end, factor, nameAt(end + 1, 3));
         }
         int of = heard.words.text(end - 1).equals("of") ? end - 1 : end;
         if (heard.words.text(of).equals("of") && POINTING.contains(heard.words.text(of + 1))) {
             // "half as much of that as you had treacle"
             int as = of + 2;
             Optional<NameHit> other = heard.words.text(as).equals("as") ? nameAt(as + 1, 3) : Optional.empty();
-            return new Pointer(start, other.map(NameHit::end).orElse(end), factor, other, Optional.empty(), false);
+            return ofBase(start, end, factor, other);
         }
         Optional<NameHit> target = TO_TARGET.contains(heard.words.text(of))
                 ? nameAt(of + 1, 3)
@@ -224,6 +217,11 @@ final class PointerGrammar {
         int after = target.map(NameHit::end).orElse(end);
         Optional<NameHit> base = heard.words.text(after).equals("as") ? nameAt(after + 1, 3) : Optional.empty();
         return new Pointer(start, base.map(NameHit::end).orElse(after), factor, base, target, false);
+    }
+
+    /** What points at a named amount, or at the last one where none is named, and does not say what gets it. */
+    private static Pointer ofBase(int start, int end, RationalNumber factor, Optional<NameHit> base) {
+        return new Pointer(start, base.map(NameHit::end).orElse(end), factor, base, Optional.empty(), false);
     }
 
     /** A share or percentage as a pointer: "two thirds of that", "two percent of the flour", "40 % cornflour". */

@@ -64,11 +64,6 @@ final class SheetAndHand {
         return heard.words.normal(sheet.end(), sheet.end() + 2).matches("(forget|ignore) (it|that|them)|never mind");
     }
 
-    /** The line of which the sheet's amount was told just before, where the amount is what the hand does of it. */
-    Optional<Integer> lineByHand(SpokenQuantity said, Optional<Mention> last) {
-        return last.filter(sheet -> isByHand(said, last)).map(Mention::line);
-    }
-
     /** Whether the amount is what the hand does of the line, of which the sheet's amount was told just before. */
     boolean isByHand(SpokenQuantity said, Optional<Mention> last) {
         return heard.on(Mechanism.SHEET_AND_HAND)

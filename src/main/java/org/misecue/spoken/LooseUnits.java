@@ -31,7 +31,7 @@ final class LooseUnits {
         }
         if (QuantityWords.isPacking(word)) {
             return Optional.of(
-                    isSize(words, amount)
+                    isSize(amount)
                             ? SpokenQuantity.of(start, at, amount, Manner.BARE)
                             : SpokenQuantity.of(start, at + 1, amount, Manner.PACKED));
         }
@@ -41,7 +41,7 @@ final class LooseUnits {
     }
 
     /** "a three thirty carton": nobody counts so many. */
-    private static boolean isSize(WordStream words, Amount amount) {
+    private boolean isSize(Amount amount) {
         return words.on(Mechanism.TAKEN_FROM)
                 && amount.least()
                         .filter(value -> value.compareTo(MANY_PACKS) >= 0)

@@ -2,9 +2,11 @@ package org.misecue.spoken;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
@@ -35,9 +37,22 @@ final class OwnMeasures {
     private record Told(int start, int end, String vessel, Quantity one) {}
 
     private final List<Told> told;
+    private final Map<String, Quantity> sizes;
 
     private OwnMeasures(List<Told> told) {
         this.told = told;
+        this.sizes = sizes(told);
+    }
+
+    /** Without those of which the speaker tells two things. */
+    private static Map<String, Quantity> sizes(List<Told> told) {
+        Map<String, Set<Quantity>> all = told.stream()
+                .collect(Collectors.groupingBy(Told::vessel, Collectors.mapping(Told::one, Collectors.toSet())));
+        return all.entrySet().stream()
+                .filter(vessel -> vessel.getValue().size() == 1)
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        vessel -> vessel.getValue().iterator().next()));
     }
 
     /** Of a speaker who tells of none. */
@@ -69,16 +84,7 @@ final class OwnMeasures {
 
     /** How much one of the vessels is; empty for other words, and where the speaker tells two things of it. */
     Optional<Quantity> one(String word) {
-        if (told.isEmpty()) {
-            return Optional.empty();
-        }
-        String vessel = vessel(word);
-        List<Quantity> sizes = told.stream()
-                .filter(one -> one.vessel().equals(vessel))
-                .map(Told::one)
-                .distinct()
-                .toList();
-        return sizes.size() == 1 ? Optional.of(sizes.get(0)) : Optional.empty();
+        return sizes.isEmpty() ? Optional.empty() : Optional.ofNullable(sizes.get(vessel(word)));
     }
 
     /** So many of what one is; a loose one makes loose many. */

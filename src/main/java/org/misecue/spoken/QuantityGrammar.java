@@ -38,10 +38,6 @@ final class QuantityGrammar {
     private final UnitRanges ranges;
     private final SpokenOrdinals ordinals;
 
-    QuantityGrammar(WordStream words) {
-        this(words, OwnMeasures.in(words));
-    }
-
     /** @param own what the speaker measures with besides cups and spoons */
     QuantityGrammar(WordStream words, OwnMeasures own) {
         BetweenWords between = new BetweenWords(words);
