@@ -41,6 +41,7 @@ final class Attacher {
     private final LineScores scores;
     private final WeighedPieces weighed;
     private final StillTheTopic topic;
+    private final NotOnThePage elsewhere;
     private final List<Place> foreign = new ArrayList<>();
     private final List<SpokenQuantity> homeless = new ArrayList<>();
     private Optional<Cited> cited = Optional.empty();
@@ -56,6 +57,7 @@ final class Attacher {
         this.scores = new LineScores(heard, mentions, units);
         this.weighed = new WeighedPieces(heard, mentions);
         this.topic = new StillTheTopic(heard, mentions);
+        this.elsewhere = new NotOnThePage(heard);
     }
 
     /** Takes the amounts in the order of the stream. */
@@ -69,6 +71,10 @@ final class Attacher {
     }
 
     private void attach(SpokenQuantity said, boolean provisional) {
+        if (elsewhere.isOfUnknown(said)) {
+            homeless.add(said);
+            return;
+        }
         List<NameHit> shared = Sharing.names(said, heard);
         if (shared.size() > 1) {
             keepShared(said, shared);
@@ -78,6 +84,7 @@ final class Attacher {
         place = place.or(() -> pairedWith(said))
                 .or(() -> moreOf(said))
                 .or(() -> byHand(said))
+                .or(() -> readOn(said))
                 .or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
@@ -191,7 +198,7 @@ final class Attacher {
                 .toList();
         List<Place> all = new ArrayList<>();
         for (NameHit name : names) {
-            if (isDone(name, said, adjacent)) {
+            if (isDone(name, said, adjacent) || elsewhere.isLeft(name, said)) {
                 continue;
             }
             double position = shared.contains(name) ? Scoring.SURE + 1 : Scoring.position(said, name, heard);
@@ -254,6 +261,16 @@ final class Attacher {
         return last.map(Mention::line)
                 .filter(line -> !said.isAside() && sheet.isByHand(said, last))
                 .flatMap(line -> fitting(said, line, "it is what the hand does of what was read out"));
+    }
+
+    /** "one fifty, one eighty, slow down … there, two hundred": what the scale shows at last of what is poured. */
+    private Optional<Place> readOn(SpokenQuantity said) {
+        return mentions.last()
+                .filter(last -> last.role() == Role.CORRECTS && last.assumedUnit() && said.manner() == Manner.BARE)
+                .filter(last -> !said.isAside() && said.start() - last.end() <= CITED_REACH)
+                .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
+                .map(Mention::line)
+                .flatMap(line -> fitting(said, line, "it goes on reading the scale"));
     }
 
     /** The line without its name near, if the amount is one for it. */

@@ -28,6 +28,7 @@ public final class Comparer {
     private final Attacher attacher;
     private final Pointing pointing;
     private final Restarts restarts;
+    private final RunningScale scale;
 
     private Comparer(Hearing heard) {
         this.heard = heard;
@@ -35,6 +36,7 @@ public final class Comparer {
         this.attacher = new Attacher(heard);
         this.pointing = new Pointing(heard, attacher);
         this.restarts = new Restarts(heard);
+        this.scale = new RunningScale(heard);
     }
 
     /**
@@ -146,11 +148,22 @@ public final class Comparer {
             heard.trail.note(said.start(), repeats.get());
             return;
         }
+        if (scale.isStart(said)) {
+            heard.trail.note(said.start(), "where the scale stood before");
+            return;
+        }
+        Optional<SpokenQuantity> climbed = scale.added(said);
+        if (climbed.isPresent()) {
+            heard.trail.note(said.start(), "where the scale stops; what went in is how far it went");
+            attacher.attach(climbed.get());
+            return;
+        }
         Optional<SpokenQuantity> ofPack = Packs.share(said, heard)
                 .or(() -> Packs.ofSize(said, heard))
                 .or(() -> Packs.counted(said, heard))
                 .or(() -> Packs.each(said, heard))
-                .or(() -> Packs.told(said, heard));
+                .or(() -> Packs.told(said, heard))
+                .or(() -> new PerPiece(heard).all(said));
         if (ofPack.isPresent()) {
             heard.trail.note(said.start(), "counted in packs whose size was said");
             if (Packs.isOnlyBought(said, heard)) {

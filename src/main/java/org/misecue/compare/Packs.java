@@ -210,7 +210,7 @@ final class Packs {
             return true;
         }
         for (int at = from; at < Math.min(said.start(), from + 4); at++) {
-            if (QuantityWords.isPacking(heard.words.text(at))) {
+            if (QuantityWords.isPacking(heard.words, at)) {
                 return true;
             }
         }

@@ -21,6 +21,11 @@ final class Passing {
     private static final Set<String> BASES = Set.of("what", "whatever", "own", "times");
     private static final Set<String> BRINGS_WITH = Set.of("in", "and", "then", "so", "now", "along", "start", "begin");
 
+    private static final Set<String> HEATS = Words.set("hot warm boiling cold");
+    private static final Set<String> BATHS = Words.set("in into under through");
+    private static final Set<String> TOOLS = Words.set(
+            "spoon spoons knife fingers hands hand blade scraper spatula cutter scissors tin brush finger tablespoon teaspoon");
+
     private Passing() {}
 
     /** "two percent of the flour", "half what the milk was", "on top of the sugar". */
@@ -62,9 +67,33 @@ final class Passing {
         return DETERMINERS.contains(heard.words.text(at)) ? at - 1 : at;
     }
 
+    /** "dip the spoon in hot water", "run the knife under water": nothing that goes in. */
+    private static boolean isToolsBath(NameHit name, Hearing heard) {
+        if (!name.name().endsWith("water")) {
+            return false;
+        }
+        int at = beforeDeterminer(name.start() - 1, heard);
+        at -= HEATS.contains(heard.words.text(at)) ? 1 : 0;
+        at = beforeDeterminer(at, heard);
+        return BATHS.contains(heard.words.text(at)) && TOOLS.contains(heard.words.text(at - 1));
+    }
+
+    /** "back to the cinnamon", "not finished with the treacle": that is spoken of from here on. */
+    private static boolean isComeBackTo(int at, Hearing heard) {
+        String before = heard.words.text(at - 1);
+        return switch (heard.words.text(at)) {
+            case "to" -> before.equals("back") || before.equals("on");
+            case "with" -> before.equals("finished") || before.equals("done");
+            default -> false;
+        };
+    }
+
     /** Thought through; {@link Hearing#isPassing} keeps the answer. */
     static boolean decide(NameHit name, Hearing heard) {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
+            return false;
+        }
+        if (isComeBackTo(beforeDeterminer(name.start() - 1, heard), heard)) {
             return false;
         }
         boolean toldOf =
@@ -77,6 +106,9 @@ final class Passing {
         }
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.text(at);
+        if (isToolsBath(name, heard)) {
+            return true;
+        }
         if (!PREPOSITIONS.contains(before) || heard.words.border(at + 1)) {
             return isBase(before, heard, at);
         }

@@ -64,15 +64,22 @@ final class PointerGrammar {
             Map.entry("half that quantity", HALF),
             Map.entry("double the quantity", Rationals.of(2)),
             Map.entry("half the quantity", HALF),
-            Map.entry("three times that", Rationals.of(3)),
-            Map.entry("three times as much", Rationals.of(3)),
-            Map.entry("three times the weight", Rationals.of(3)),
             Map.entry("half what the", HALF),
             Map.entry("half of what the", HALF),
-            Map.entry("two times the", Rationals.of(2)),
-            Map.entry("two times that", Rationals.of(2)),
-            Map.entry("two times as much", Rationals.of(2)),
-            Map.entry("three times what the", Rationals.of(3)),
+            Map.entry("twice the", Rationals.of(2)),
+            Map.entry("double the", Rationals.of(2)),
+            Map.entry("twice what", Rationals.of(2)),
+            Map.entry("double what", Rationals.of(2)),
+            Map.entry("weight for weight", Rationals.ONE),
+            Map.entry("gram for gram", Rationals.ONE),
+            Map.entry("ounce for ounce", Rationals.ONE),
+            Map.entry("spoon for spoon", Rationals.ONE),
+            Map.entry("cup for cup", Rationals.ONE),
+            Map.entry("one to one", Rationals.ONE),
+            Map.entry("one for one", Rationals.ONE),
+            Map.entry("matches the", Rationals.ONE),
+            Map.entry("matches that", Rationals.ONE),
+            Map.entry("matches it", Rationals.ONE),
             Map.entry("same as what the", Rationals.ONE),
             Map.entry("the same as the", Rationals.ONE),
             Map.entry("twice what the", Rationals.of(2)),
@@ -89,6 +96,21 @@ final class PointerGrammar {
                     Stream.of("whatever", "what", "likewise", "ditto"))
             .collect(Collectors.toUnmodifiableSet());
 
+    /** These mean nothing where no other ingredient is named behind them. */
+    private static final Set<String> TIMES_THE = Set.of("twice the", "double the", "twice what", "double what");
+
+    /** These name the other one behind "with", "to" or "as", if at all. */
+    private static final Set<String> ALIKE = Set.of(
+            "weight for weight",
+            "gram for gram",
+            "ounce for ounce",
+            "spoon for spoon",
+            "cup for cup",
+            "one to one",
+            "one for one");
+
+    private static final Set<String> WITH = Set.of("with", "to", "as");
+
     private static final Set<String> LIKEWISE = Set.of("likewise", "ditto");
     private static final int NAME_LENGTH = 5;
     private static final int LONGEST = 4;
@@ -100,7 +122,8 @@ final class PointerGrammar {
     private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
     private static final Set<String> SKIPPED = Words.set(
-            "the my your our of is are amount weight that this in and a we you had it as for only just quantity");
+            "the my your our of is are amount weight that this in and a we you had it as for only just quantity "
+                    + "used got put took was there have has");
     private static final Set<String> RECKONS = Set.of("is", "are", "at", "be", "was", "about", "weighs");
     private static final Set<String> WEIGH = Set.of("weigh", "weighs", "weighed", "come", "came");
 
@@ -114,8 +137,9 @@ final class PointerGrammar {
 
     /** The pointer that begins at the index, if one does. */
     Optional<Pointer> at(int start) {
-        if (!FIRST_WORDS.contains(heard.words.text(start))) {
-            return Optional.empty();
+        Optional<Pointer> times = times(start);
+        if (times.isPresent() || !FIRST_WORDS.contains(heard.words.text(start))) {
+            return times;
         }
         for (int length = LONGEST; length >= 2; length--) {
             if (start + length > heard.words.size()) {
@@ -125,10 +149,39 @@ final class PointerGrammar {
             boolean negated = heard.words.text(start - 1).equals("not");
             if (factor != null && !negated && !(isExact(start) && at(start + 1).isPresent())) {
                 Pointer found = complete(start, start + length, factor);
-                return found.base().isEmpty() && isOwned(start + length - 1) ? Optional.empty() : Optional.of(found);
+                return isNothing(found, start, start + length) ? Optional.empty() : Optional.of(found);
             }
         }
         return likewise(start).or(() -> asTheyWeigh(start)).or(() -> asMany(start));
+    }
+
+    /** "the same as my mother bought", "double the recipe", "one to one" of nothing that is measured. */
+    private boolean isNothing(Pointer found, int start, int end) {
+        String last = heard.words.text(found.end() - 1);
+        boolean bare =
+                TIMES_THE.contains(heard.words.normal(start, end)) || ALIKE.contains(heard.words.normal(start, end));
+        return found.base().isEmpty() && (isOwned(end - 1) || (bare && !POINTING.contains(last)));
+    }
+
+    /** "two and a half times the butter", "four times what we had of the cocoa": as "twice", with another number. */
+    private Optional<Pointer> times(int start) {
+        Optional<SpokenQuantity> number = heard.quantitiesIn(start, start + 1).stream()
+                .filter(said -> heard.words.text(said.end()).equals("times"))
+                .findFirst();
+        Optional<RationalNumber> factor = number.flatMap(said -> said.amount().least());
+        if (factor.isEmpty()) {
+            return Optional.empty();
+        }
+        int rest = number.get().end() + 1;
+        for (int length = LONGEST - 1; length >= 1; length--) {
+            String words = "twice " + phrase(rest, rest + length);
+            boolean the = TIMES_THE.contains(words);
+            if (PHRASES.containsKey(words) && !(the && !RECKONS.contains(heard.words.text(start - 1)))) {
+                Pointer found = complete(start, rest + length, factor.get());
+                return found.base().isEmpty() && the ? Optional.empty() : Optional.of(found);
+            }
+        }
+        return Optional.empty();
     }
 
     /** "brown sugar likewise", "sugar the same", right behind the name. */
@@ -186,6 +239,12 @@ final class PointerGrammar {
     }
 
     private Pointer complete(int start, int end, RationalNumber factor) {
+        if (ALIKE.contains(heard.words.normal(start, end))) {
+            return alike(start, end, factor);
+        }
+        if (heard.words.text(end - 1).equals("what")) {
+            return ofBase(start, end, factor, nameAt(end, 6));
+        }
         if (DETERMINERS.contains(heard.words.text(end - 1))) {
             return otherPart.of(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 1)));
         }
@@ -217,6 +276,14 @@ final class PointerGrammar {
         int after = target.map(NameHit::end).orElse(end);
         Optional<NameHit> base = heard.words.text(after).equals("as") ? nameAt(after + 1, 3) : Optional.empty();
         return new Pointer(start, base.map(NameHit::end).orElse(after), factor, base, target, false);
+    }
+
+    /** "weight for weight with the flour", "one to one with that". */
+    private Pointer alike(int start, int end, RationalNumber factor) {
+        boolean with = WITH.contains(heard.words.text(end));
+        Optional<NameHit> base = with ? nameAt(end + 1, 2) : Optional.empty();
+        boolean that = with && POINTING.contains(heard.words.text(end + 1));
+        return ofBase(start, that ? end + 2 : end, factor, base);
     }
 
     /** What points at a named amount, or at the last one where none is named, and does not say what gets it. */

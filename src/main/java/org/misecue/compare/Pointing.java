@@ -22,6 +22,7 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class Pointing {
 
+    private static final int ONE_REACH = 30;
     private static final int TARGET_REACH = 30;
     private static final int SHARE_TARGET_REACH = 18;
     private static final int SAID_OUTRIGHT = 9;
@@ -98,11 +99,24 @@ final class Pointing {
                 .ifPresent(quantity -> bases.total(new Base(
                         said.end(), quantity, ofSeveral.map(NameHit::lines).orElse(Set.of()))));
         boolean isNothingElse =
-                ofSeveral.isPresent() || (before && named.stream().noneMatch(NameHit::inRecipe));
+                ofSeveral.isPresent() || (before && named.stream().noneMatch(NameHit::inRecipe) && !isOfOne(said));
         if (isNothingElse) {
             heard.trail.note(said.start(), "the total of several things");
         }
         return isNothingElse;
+    }
+
+    /** "the treacle … and that's come to two hundred": one thing was named since the last amount, and has none yet. */
+    private boolean isOfOne(SpokenQuantity said) {
+        int from = attacher.mentions().last().map(Mention::end).orElse(0);
+        List<NameHit> named = heard.namesIn(Math.max(from, said.start() - ONE_REACH), said.start()).stream()
+                .filter(name -> name.inRecipe() && !heard.isPassing(name))
+                .toList();
+        return !named.isEmpty()
+                && named.stream()
+                        .allMatch(name -> name.lines().equals(named.get(0).lines()))
+                && named.get(0).lines().stream()
+                        .allMatch(line -> attacher.mentions().of(line).isEmpty());
     }
 
     /** "the flours", and not less than one of them: "three tablespoons of water in the end" is not all water of two parts. */

@@ -16,14 +16,6 @@ import org.misecue.spoken.Words;
 /** Ingredients that went in with a stated amount and that no line of the recipe has. */
 final class UnwrittenFinder {
 
-    private static final Set<String> NOT_FOOD =
-            Words.set("it that this those these them the a your my tea wine coffee time way what which everything mine "
-                    + "yours each both all mixture mix batter dough ribbon space room overhang depth cake syrup's "
-                    + "parchment paper foil you us one two filling topping pastry glaze icing frosting crumble");
-    private static final Set<String> ENDS_NAME =
-            Words.set("in and on into as to goes for with that so because then now is at or but i you it just which if "
-                    + "well um too please there here from over when we going went not like right okay of the a");
-
     private static final Set<String> TOOLS =
             Words.set("scoop cutter dish tin sheet tray spoon jar bag cutters scoops mould case cases");
     private static final int NEAR = 4;
@@ -39,7 +31,7 @@ final class UnwrittenFinder {
         List<Unwritten> found = new ArrayList<>();
         for (Attacher.Place place : foreign) {
             if (isAdded(place)) {
-                add(found, place.name().name(), place.said(), place.score());
+                add(found, UnknownName.whole(place.name(), place.said(), heard), place.said(), place.score());
             }
         }
         for (SpokenQuantity said : homeless) {
@@ -85,8 +77,7 @@ final class UnwrittenFinder {
         boolean food = quantity.dimension() == Dimension.MASS
                 || quantity.dimension() == Dimension.VOLUME
                 || quantity.dimension() == Dimension.COUNT;
-        String last = name.substring(name.lastIndexOf(' ') + 1);
-        food &= !NOT_FOOD.contains(last) || name.endsWith("coffee");
+        food &= !UnknownName.isNoFood(name);
         boolean again = found.stream().anyMatch(one -> one.ingredient().equals(name));
         if (food && !again) {
             found.add(new Unwritten(
@@ -97,28 +88,10 @@ final class UnwrittenFinder {
         }
     }
 
-    /** "a teaspoon of …": the words after "of", if they can name food. */
+    /** "a teaspoon of …": the words after "of", if they can name food and none of the recipe's. */
     private Optional<String> nameAfter(SpokenQuantity said) {
-        boolean measured = said.manner() == Manner.MEASURED && !heard.isBeforeAllSteps(said.start());
-        if (!measured || !heard.words.text(said.end()).equals("of")) {
-            return Optional.empty();
-        }
-        int from = said.end() + 1;
-        while (Set.of("the", "my", "your", "some", "this", "that").contains(heard.words.text(from))) {
-            from++;
-        }
-        int to = from;
-        while (to - from < 3
-                && !ENDS_NAME.contains(heard.words.text(to))
-                && to < heard.words.size()
-                && (to == from || !heard.words.border(to))) {
-            to++;
-        }
-        int until = from + 3;
-        String name = heard.words.normal(from, to);
-        boolean known = heard.namesIn(said.end(), until).stream().anyMatch(NameHit::inRecipe);
-        return name.isEmpty() || known || NOT_FOOD.contains(heard.words.text(from))
-                ? Optional.empty()
-                : Optional.of(name);
+        boolean known = heard.namesIn(said.end(), said.end() + 1 + UnknownName.LONGEST).stream()
+                .anyMatch(NameHit::inRecipe);
+        return known || heard.isBeforeAllSteps(said.start()) ? Optional.empty() : UnknownName.behind(said, heard);
     }
 }

@@ -24,6 +24,7 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> SPEEDS = Set.of("low", "high");
     private static final Set<String> THIN = Words.set("nozzle tip thick wide across apart cutter plain star hole gap");
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
+    private static final Set<String> FROM = Set.of("from", "off");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
     private static final Set<String> INTO = Set.of("in", "into", "on", "onto", "straight");
@@ -125,9 +126,13 @@ final class Labels implements Asides.AsideRule {
                 && new NumberGrammar(words).at(said.end() + 1).isPresent();
     }
 
-    /** "count to sixty", "got to forty". */
+    /** "count to sixty", "got to forty", "from two hundred up to". */
     private boolean isCountedTo(SpokenQuantity said) {
-        return words.text(said.start() - 1).equals("to") && COUNTS.contains(words.text(said.start() - 2));
+        boolean counted = words.text(said.start() - 1).equals("to") && COUNTS.contains(words.text(said.start() - 2));
+        boolean from = FROM.contains(words.text(said.start() - 1))
+                && words.text(said.end()).equals("up")
+                && words.text(said.end() + 1).equals("to");
+        return counted || from;
     }
 
     private boolean isTimes(SpokenQuantity said) {

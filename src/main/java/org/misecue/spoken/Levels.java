@@ -17,6 +17,9 @@ final class Levels implements Asides.AsideRule {
     private static final int BODY_REACH = 5;
 
     private final WordStream words;
+    /** "on the nose". */
+    private static final Set<String> EXACTLY = Set.of("nose", "dot", "button", "money", "head", "line");
+
     private final Places<NameHit> names;
 
     Levels(WordStream words, Places<NameHit> names) {
@@ -50,6 +53,11 @@ final class Levels implements Asides.AsideRule {
         return false;
     }
 
+    /** "one eighteen on the syrup", not "two hundred on the nose". */
+    private boolean isOnThing(int at) {
+        return words.text(at).equals("on") && !EXACTLY.contains(words.text(at + 2));
+    }
+
     /** "which puts the water at three fifty". */
     private boolean isNamed(int end) {
         return names.before(end)
@@ -76,7 +84,7 @@ final class Levels implements Asides.AsideRule {
         for (int at = said.start() - 7; at < said.end() + 5; at++) {
             if (THERMAL.contains(words.text(at)) && !words.wall(at)) {
                 return HEATED.contains(before)
-                        || words.text(said.end()).equals("on")
+                        || isOnThing(said.end())
                         || words.text(at).equals("thermometer");
             }
         }

@@ -2,6 +2,7 @@ package org.misecue.spoken;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Rationals;
 import org.misecue.quantity.Unit;
@@ -16,6 +17,10 @@ final class NumberedQuantities {
 
     private static final Map<String, Unit> SCALES =
             Map.of("celsius", Unit.CELSIUS, "centigrade", Unit.CELSIUS, "fahrenheit", Unit.FAHRENHEIT);
+
+    /** Behind these words somebody pinches something. */
+    private static final Set<String> PINCHED =
+            Words.set("them it these those the that your my each all every round around along together shut closed up");
 
     private final WordStream words;
     private final NumberGrammar numbers;
@@ -33,7 +38,7 @@ final class NumberedQuantities {
     }
 
     Optional<SpokenQuantity> at(int start) {
-        if (words.text(start).equals("pinch") || words.text(start).equals("pinches")) {
+        if (isPinch(start)) {
             return Optional.of(SpokenQuantity.measured(start, start + 1, Amount.of(1), Unit.PINCH));
         }
         return numbers.at(start).map(number -> percent(number)
@@ -43,6 +48,12 @@ final class NumberedQuantities {
                 .or(() -> lettered(number))
                 .or(() -> ones(number))
                 .orElseGet(() -> alone(number)));
+    }
+
+    /** "pinches of salt", not "pinch them shut". */
+    private boolean isPinch(int start) {
+        boolean pinch = words.text(start).equals("pinch") || words.text(start).equals("pinches");
+        return pinch && !PINCHED.contains(words.text(start + 1));
     }
 
     private Optional<SpokenQuantity> percent(SpokenNumber number) {

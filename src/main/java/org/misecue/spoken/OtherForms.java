@@ -15,11 +15,19 @@ final class OtherForms {
     /** "cardamom powder" is ground cardamom. */
     private static final Set<String> GROUND = Set.of("ground", "powdered");
 
+    /** "coconut milk", but never "crumbs, milk over the top". */
+    private static final Set<String> GIVE_MILK =
+            Words.set("coconut almond oat oats rice soya soy cashew hazelnut hemp barley goat sheep butter malt");
+
     private OtherForms() {}
 
     /** Whether the word that follows a name of the lines makes it the name of something else. */
     static boolean isOne(String next, Set<Integer> lines, RecipeNames recipe) {
         boolean ground = next.equals("powder") && recipe.haveAny(lines, GROUND);
-        return !ground && FORMS.contains(next) && !(FLAVOURINGS.contains(next) && recipe.haveAny(lines, FLAVOURINGS));
+        boolean milkless = next.equals("milk") && !recipe.haveAny(lines, GIVE_MILK);
+        return !ground
+                && !milkless
+                && FORMS.contains(next)
+                && !(FLAVOURINGS.contains(next) && recipe.haveAny(lines, FLAVOURINGS));
     }
 }

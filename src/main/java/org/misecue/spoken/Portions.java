@@ -55,11 +55,16 @@ final class Portions {
         String second = words.text(at + 1);
         return isAtATime(at)
                 || (PER.contains(next) && PIECES.contains(second) && !words.wall(at))
-                || (ON_EACH.contains(next) && second.equals("each"))
+                || (ON_EACH.contains(next) && second.equals("each") && !isEachOfUs(at + 2))
                 || isPerPiece(at)
                 || isPerPiece(afterThing(at))
                 || (isAtATime(afterThing(at)) && said.isBelow(FEW))
                 || (next.equals("apiece") && !second.equals("of"));
+    }
+
+    /** "a hundred and twenty for each of us": one's own share. */
+    private boolean isEachOfUs(int at) {
+        return words.normal(at, at + 2).equals("of us");
     }
 
     private boolean isAtATime(int at) {

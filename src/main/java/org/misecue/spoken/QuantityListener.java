@@ -27,6 +27,8 @@ public final class QuantityListener {
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
+    private static final Set<String> BEFORE_POINTED = Set.of("for", "in", "of", "on", "with", "into", "to", "at");
+
     private static final Set<String> SPOILT = Words.set("cracked broken gone off bad rotten missing mine empty burnt");
     private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
 
@@ -82,7 +84,7 @@ public final class QuantityListener {
         int at = 0;
         while (at < words.size()) {
             Optional<SpokenQuantity> found = grammar.at(at).or(one(at));
-            if (found.isEmpty() || isPronoun(found.get())) {
+            if (found.isEmpty() || isPronoun(found.get()) || isPointedAtBeforeNumber(at)) {
                 at++;
                 continue;
             }
@@ -213,6 +215,16 @@ public final class QuantityListener {
     /** "this one", in one sentence: "fifty of that. One egg" counts. */
     private boolean isPointedAt(String before, int start) {
         return BEFORE_PRONOUN.contains(before) && !words.wall(start);
+    }
+
+    /** "I need fingers for this one, eighty five grams": no hundred and eighty five. */
+    private boolean isPointedAtBeforeNumber(int at) {
+        return words.on(Mechanism.ONE_AS_PRONOUN)
+                && words.text(at).equals("one")
+                && (words.text(at - 1).equals("this") || words.text(at - 1).equals("that"))
+                && BEFORE_POINTED.contains(words.text(at - 2))
+                && !words.wall(at)
+                && grammar.at(at + 1).isPresent();
     }
 
     /** "two eggs, one in yours". */

@@ -67,7 +67,7 @@ final class SoundAlikes {
         return nearest(
                 metaphone.doubleMetaphone(pieces),
                 pieces,
-                word -> distance(word, pieces) <= 1 && firstVowel(word) == firstVowel(pieces));
+                word -> distance(word, pieces) <= 1 && isSameVowel(word, pieces));
     }
 
     private Optional<String> nearest(String code, String heard, Predicate<String> like) {
@@ -80,22 +80,39 @@ final class SoundAlikes {
     private static boolean isSpeltLike(String word, String heard) {
         int allowed = Math.max(word.length(), heard.length()) < LONG_WORD ? 1 : 2;
         boolean initial = word.charAt(0) == heard.charAt(0) || distance(word, heard) <= 1;
-        return initial && firstVowel(word) == firstVowel(heard) && distance(word, heard) <= allowed;
+        return initial
+                && isSameVowel(word, heard)
+                && Math.min(distance(word, heard), distance(asSaid(word), asSaid(heard))) <= allowed;
+    }
+
+    /** Letters that sound alike written in one way: "treacle" and "trickle". */
+    private static String asSaid(String word) {
+        return word.replace("ck", "k").replace('c', 'k').replace("ea", "i").replace("ee", "i");
     }
 
     private static int distance(String one, String other) {
         return LevenshteinDistance.getDefaultInstance().apply(one, other);
     }
 
-    /** The first vowel as it is said: "oo" and "ee" count as one letter. */
-    private static char firstVowel(String word) {
+    private static boolean isSameVowel(String one, String other) {
+        String vowels = firstVowels(other);
+        return firstVowels(one).chars().anyMatch(vowel -> vowels.indexOf(vowel) >= 0);
+    }
+
+    /** The first vowel as it may be said: "oo" and "ee" count as one letter, "ea" is one of "bread" or of "treacle". */
+    private static String firstVowels(String word) {
         for (int i = 0; i < word.length(); i++) {
             char letter = word.charAt(i);
             if ("aeiou".indexOf(letter) >= 0) {
-                boolean doubled = i + 1 < word.length() && word.charAt(i + 1) == letter;
-                return doubled ? (letter == 'o' ? 'u' : letter == 'e' ? 'i' : letter) : letter;
+                String two = word.substring(i, Math.min(word.length(), i + 2));
+                return switch (two) {
+                    case "oo" -> "u";
+                    case "ee" -> "i";
+                    case "ea" -> "ei";
+                    default -> String.valueOf(letter);
+                };
             }
         }
-        return ' ';
+        return " ";
     }
 }

@@ -30,7 +30,7 @@ final class UnusedAmounts implements Asides.AsideRule {
 
     @Override
     public Optional<Aside> of(SpokenQuantity said) {
-        if (phrases.endsBefore(Kind.DENIES, said.start())) {
+        if (phrases.endsBefore(Kind.DENIES, said.start()) && !words.wall(said.start())) {
             return Optional.of(Aside.of(Aside.Kind.DENIED, "denied: " + words.normal(said.start() - 1, said.end())));
         }
         if (isWhatThereWas(said)) {
