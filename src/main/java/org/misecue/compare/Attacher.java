@@ -23,6 +23,7 @@ final class Attacher {
 
     private static final int POINTING_REACH = 40;
     private static final int SHARE_REACH = 10;
+    private static final double POINTED_BACK = 4;
 
     /** Where an amount went: a line of the recipe, or a name that the recipe does not have. */
     record Place(SpokenQuantity said, NameHit name, int line, double score) {
@@ -205,6 +206,7 @@ final class Attacher {
             if (position == Double.NEGATIVE_INFINITY) {
                 continue;
             }
+            position -= topic.isWaiting(said, name) ? POINTED_BACK : 0;
             position += shared.contains(name) ? 0 : scores.used(name, said);
             for (Place place : places(said, name, position, adjacent)) {
                 if (!butNot.contains(place.line())) {

@@ -3,6 +3,7 @@ package org.misecue.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.pantry.Ingredient;
 import org.misecue.quantity.Household;
@@ -138,10 +139,11 @@ final class Ledger {
 
     /** "…it's a whole teaspoon, so here's the other half": what completes a corrected amount adds nothing to it. */
     private boolean completes(Mention mention) {
-        return takenBack
-                .flatMap(old -> reckoner.sum(old, mention.quantity()))
-                .filter(total -> standing.stream().anyMatch(entry -> reckoner.same(entry.quantity(), total)))
-                .isPresent();
+        Stream<Quantity> contradicted =
+                standing.subList(0, standing.size() - 1).stream().map(Entry::quantity);
+        return Stream.concat(takenBack.stream(), contradicted)
+                .flatMap(old -> reckoner.sum(old, mention.quantity()).stream())
+                .anyMatch(total -> standing.stream().anyMatch(entry -> reckoner.same(entry.quantity(), total)));
     }
 
     private void noteOld(Mention by) {

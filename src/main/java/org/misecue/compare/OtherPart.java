@@ -17,6 +17,10 @@ import tech.units.indriya.function.RationalNumber;
 final class OtherPart {
 
     private static final Set<String> GOT = Words.set("got gets get had has have took takes");
+    private static final Set<String> DONE =
+            Words.set("went goes go gone in into we i you they used use put had has was got of is that to");
+    private static final Set<String> ARTICLES = Set.of("the", "our", "my", "your");
+    private static final int LONGEST_DOING = 5;
     private static final int TOPIC_REACH = 30;
 
     private final Hearing heard;
@@ -38,6 +42,22 @@ final class OtherPart {
         Optional<Integer> component = heard.locators.named(at).or(() -> ingredient.flatMap(this::onlyPart));
         return component.filter(found -> GOT.contains(heard.words.text(end))).flatMap(found -> topic(start)
                 .flatMap(topic -> pointer(start, end + 1, factor, topic, found)));
+    }
+
+    /**
+     * The same by what was done there: "half of what went in the pudding", "twice what we put in the dough".
+     *
+     * @param at the word behind "what"
+     */
+    Optional<Pointer> went(int start, int at, RationalNumber factor) {
+        int verb = at;
+        while (verb < at + LONGEST_DOING && DONE.contains(heard.words.text(verb))) {
+            verb++;
+        }
+        int part = ARTICLES.contains(heard.words.text(verb)) ? verb + 1 : verb;
+        Optional<Integer> component = verb > at ? heard.locators.named(part) : Optional.empty();
+        return component.flatMap(
+                found -> topic(start).flatMap(topic -> pointer(start, part + 1, factor, topic, found)));
     }
 
     private Optional<Integer> onlyPart(NameHit ingredient) {

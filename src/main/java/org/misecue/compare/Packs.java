@@ -84,7 +84,8 @@ final class Packs {
             return Optional.empty();
         }
         return countedBefore(said, heard)
-                .filter(count -> !isSource(count, heard) && isNamedAgain(count, said, heard))
+                .filter(count ->
+                        !isSource(count, heard) && (isNamedAgain(count, said, heard) || isInEach(count, said, heard)))
                 .flatMap(count -> times(count, said.end(), said, Manner.MEASURED));
     }
 
@@ -103,6 +104,13 @@ final class Packs {
     private static boolean countsPacks(SpokenQuantity count, Hearing heard) {
         return count.manner() == Manner.PACKED
                 || (count.manner() == Manner.BARE && QuantityWords.isPacking(heard.words, count.end()));
+    }
+
+    /** "two pots, in each is three hundred grams". */
+    private static boolean isInEach(SpokenQuantity count, SpokenQuantity said, Hearing heard) {
+        return heard.words
+                .normal(count.end(), said.start())
+                .matches("(?:.* )?(?:in )?each (?:one |of them )?(?:is|has|holds)");
     }
 
     private static boolean isNamedAgain(SpokenQuantity count, SpokenQuantity said, Hearing heard) {

@@ -68,6 +68,9 @@ final class PointerGrammar {
             Map.entry("half of what the", HALF),
             Map.entry("twice the", Rationals.of(2)),
             Map.entry("double the", Rationals.of(2)),
+            Map.entry("half what", HALF),
+            Map.entry("half of what", HALF),
+            Map.entry("same as what", Rationals.ONE),
             Map.entry("twice what", Rationals.of(2)),
             Map.entry("double what", Rationals.of(2)),
             Map.entry("weight for weight", Rationals.ONE),
@@ -97,7 +100,8 @@ final class PointerGrammar {
             .collect(Collectors.toUnmodifiableSet());
 
     /** These mean nothing where no other ingredient is named behind them. */
-    private static final Set<String> TIMES_THE = Set.of("twice the", "double the", "twice what", "double what");
+    private static final Set<String> TIMES_THE =
+            Set.of("twice the", "double the", "twice what", "double what", "half what", "half of what", "same as what");
 
     /** These name the other one behind "with", "to" or "as", if at all. */
     private static final Set<String> ALIKE = Set.of(
@@ -243,7 +247,7 @@ final class PointerGrammar {
             return alike(start, end, factor);
         }
         if (heard.words.text(end - 1).equals("what")) {
-            return ofBase(start, end, factor, nameAt(end, 6));
+            return otherPart.went(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 6)));
         }
         if (DETERMINERS.contains(heard.words.text(end - 1))) {
             return otherPart.of(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 1)));

@@ -112,7 +112,7 @@ final class RunningScale {
         if (from.isEmpty() || to.isEmpty() || to.get().compareTo(from.get()) <= 0 || !isStarted(first, from.get())) {
             return;
         }
-        if (first != said) {
+        if (!first.equals(said)) {
             parts.put(first.start(), Part.START);
         }
         parts.put(said.start(), Part.STOP);

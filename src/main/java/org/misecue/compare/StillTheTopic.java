@@ -17,6 +17,8 @@ final class StillTheTopic {
 
     private static final int REACH = 110;
 
+    private static final int WAITING_REACH = 20;
+
     private final Hearing heard;
     private final Mentions mentions;
 
@@ -34,6 +36,23 @@ final class StillTheTopic {
                         .map(name -> name.lines().iterator().next())
                         .filter(line -> mentions.of(line).isEmpty() && isOfItsMeasure(said, line))
                 : Optional.empty();
+    }
+
+    /**
+     * "butter … a hundred and twenty five grams of that. Caster sugar …": whether something that was named has no amount
+     * yet, so that the name behind "that" begins anew.
+     */
+    boolean isWaiting(SpokenQuantity said, NameHit behind) {
+        boolean that = heard.words.text(said.end()).equals("of")
+                && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
+                && behind.start() == said.end() + 2;
+        return that
+                && topic(said.start())
+                        .filter(name -> said.start() - name.end() <= WAITING_REACH
+                                && !name.lines().equals(behind.lines()))
+                        .filter(name -> name.lines().stream()
+                                .allMatch(line -> mentions.of(line).isEmpty()))
+                        .isPresent();
     }
 
     private static boolean isFood(SpokenQuantity said) {

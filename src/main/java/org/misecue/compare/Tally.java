@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -12,6 +13,9 @@ final class Tally {
     private static final int REACH = 14;
 
     private static final int STEP = 10;
+    private static final int PAIRED_REACH = 18;
+
+    private static final Set<String> PAIRED = Set.of("paired", "pairs", "sandwiched", "together", "joined", "filled");
 
     private final Hearing heard;
 
@@ -39,6 +43,15 @@ final class Tally {
     private boolean isHalf(SpokenQuantity part, SpokenQuantity total) {
         return heard.words.normal(part.start() - 4, part.start()).contains("each half")
                 && value(part).multiply(Rationals.of(2)).equals(value(total));
+    }
+
+    /** "forty of them, so once they're paired up that's twenty". */
+    boolean isPaired(SpokenQuantity total) {
+        return heard.quantityBefore(total.start())
+                .filter(halves -> halves.manner() == Manner.BARE && total.start() - halves.end() <= PAIRED_REACH)
+                .filter(halves -> heard.words.saysAny(PAIRED, halves.end(), total.start()))
+                .filter(halves -> value(total).multiply(Rationals.of(2)).equals(value(halves)))
+                .isPresent();
     }
 
     private boolean isSum(RationalNumber total, SpokenQuantity last, SpokenQuantity said) {

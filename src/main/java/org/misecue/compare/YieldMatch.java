@@ -13,6 +13,7 @@ import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
 import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
@@ -45,6 +46,7 @@ final class YieldMatch {
     private static final int TOLD_BEHIND = 7;
     private static final int STORY_REACH = 6;
     private static final int NAMED_REACH = 10;
+    private static final int COUNTED_BEFORE = 5;
     private static final int COUNTED_REACH = 20;
     /** "sixteen nice big bits". */
     private static final int NOUN_REACH = 3;
@@ -60,6 +62,9 @@ final class YieldMatch {
     }
 
     Optional<Plainness> plainness(SpokenQuantity said, Setting yield) {
+        if (isPlausible(said.amount(), yield) && tally.isPaired(said)) {
+            return Optional.of(Plainness.RECKONED);
+        }
         if (!isPlausible(said.amount(), yield) || isStory(said) || isOr(said)) {
             return Optional.empty();
         }
@@ -73,7 +78,7 @@ final class YieldMatch {
         if (isOutOfIt(said) && !said.isAside()) {
             return Optional.of(Plainness.MADE);
         }
-        if (isWhatIsMade(said) || isCutUp(said) || isAllOfThem(said)) {
+        if (isOfYours(said) || isWhatIsMade(said) || isCutUp(said) || isAllOfThem(said)) {
             return Optional.of(Plainness.MADE);
         }
         boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
@@ -99,6 +104,19 @@ final class YieldMatch {
     /** "twelve, so that's how many we're making". */
     private boolean isWhatIsMade(SpokenQuantity said) {
         return !said.isAside() && heard.phrases.within(Kind.AS_MANY_AS_MADE, said.end(), said.end() + TOLD_BEHIND);
+    }
+
+    /** "six for me and twelve of them for you". */
+    private boolean isOfYours(SpokenQuantity said) {
+        int end = heard.words.normal(said.end(), said.end() + 2).equals("of them") ? said.end() + 2 : said.end();
+        return said.manner() == Manner.BARE
+                && heard.phrases.endAt(Kind.VIEWER, end).isPresent()
+                && heard.quantityBefore(said.start())
+                        .filter(mine -> mine.manner() == Manner.BARE && said.start() - mine.end() <= COUNTED_BEFORE)
+                        .filter(mine ->
+                                heard.phrases.endAt(Kind.MINE, mine.end()).isPresent())
+                        .isPresent()
+                && heard.namesIn(said.start() - NAMED_REACH, end).stream().noneMatch(NameHit::inRecipe);
     }
 
     /** "eighteen from this also, so thirty six in all". */

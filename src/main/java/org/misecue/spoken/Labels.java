@@ -24,6 +24,7 @@ final class Labels implements Asides.AsideRule {
     private static final Set<String> SPEEDS = Set.of("low", "high");
     private static final Set<String> THIN = Words.set("nozzle tip thick wide across apart cutter plain star hole gap");
     private static final Set<String> COUNTS = Set.of("count", "counted", "go", "got", "get", "goes", "up");
+    private static final Set<String> COUNTING = Set.of("count", "counting");
     private static final Set<String> FROM = Set.of("from", "off");
     private static final Set<String> TIMES = Set.of("times", "goes", "o'clock", "ways", "turns");
 
@@ -132,7 +133,10 @@ final class Labels implements Asides.AsideRule {
         boolean from = FROM.contains(words.text(said.start() - 1))
                 && words.text(said.end()).equals("up")
                 && words.text(said.end() + 1).equals("to");
-        return counted || from;
+        boolean aloud = COUNTING.contains(words.text(said.start() - 1))
+                && !words.wall(said.start())
+                && !words.text(said.end()).equals("of");
+        return counted || from || aloud;
     }
 
     private boolean isTimes(SpokenQuantity said) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import tech.units.indriya.function.RationalNumber;
 
 /** Bare numbers that say how hot or when. Asked last: whose oven it was matters more to the settings. */
 final class Levels implements Asides.AsideRule {
@@ -17,6 +18,8 @@ final class Levels implements Asides.AsideRule {
     private static final int BODY_REACH = 5;
 
     private final WordStream words;
+    private static final RationalNumber COLDEST = Rationals.of(50);
+
     /** "on the nose". */
     private static final Set<String> EXACTLY = Set.of("nose", "dot", "button", "money", "head", "line");
 
@@ -43,7 +46,8 @@ final class Levels implements Asides.AsideRule {
     private boolean isWeather(SpokenQuantity said) {
         String before = words.text(said.start() - 1);
         if (before.equals("minus")) {
-            return true;
+            // What is taken out of a bowl counts below zero, too.
+            return said.isBelow(COLDEST);
         }
         for (int at = said.end(); at < said.end() + WEATHER_REACH && !words.wall(at); at++) {
             if (OUT_THERE.contains(words.text(at))) {

@@ -1,6 +1,7 @@
 package org.misecue.spoken;
 
 import java.util.Optional;
+import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Rationals;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -11,6 +12,9 @@ final class LooseUnits {
 
     /** So many packs are not counted but a size. */
     static final RationalNumber MANY_PACKS = Rationals.of(40);
+
+    private static final Set<String> HANDLED = Words.set(
+            "draw drag run pull stick use used using with dip stand hold grab scrape tap bang lick wet find fetch");
 
     private final WordStream words;
     private final OwnMeasures own;
@@ -35,9 +39,17 @@ final class LooseUnits {
                             ? SpokenQuantity.of(start, at, amount, Manner.BARE)
                             : SpokenQuantity.of(start, at + 1, amount, Manner.PACKED));
         }
-        return UnitWords.isSpoon(word)
+        return UnitWords.isSpoon(word) && !isTool(start, at)
                 ? Optional.of(SpokenQuantity.of(start, at + 1, amount, Manner.SPOONS))
                 : Optional.empty();
+    }
+
+    /** "draw a spoon across the bottom": nothing is measured with it. */
+    private boolean isTool(int start, int at) {
+        return words.text(start).equals("a")
+                && at == start + 1
+                && HANDLED.contains(words.text(start - 1))
+                && !words.text(at + 1).equals("of");
     }
 
     /** "a three thirty carton": nobody counts so many. */

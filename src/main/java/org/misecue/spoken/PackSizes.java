@@ -68,11 +68,21 @@ final class PackSizes {
             if (words.text(at).equals("so")) {
                 return false;
             }
-            if (QuantityWords.isPacking(words, at)) {
+            if (QuantityWords.isPacking(words, at) && !isOnTheHob(at)) {
                 return !phrases.within(Kind.VIEWER, at, said.start());
             }
         }
         return false;
+    }
+
+    /** "in the pot it's two hundred": what is boiled in it. */
+    private boolean isOnTheHob(int at) {
+        boolean in = words.text(at - 1).equals("in") || (words.text(at - 2).equals("in") && !isEach(at - 1));
+        return words.text(at).equals("pot") && in;
+    }
+
+    private boolean isEach(int at) {
+        return EACH.contains(words.text(at)) && !words.text(at).equals("the");
     }
 
     /** "a three thirty carton", "three hundred in the jar": nobody counts so many packs. */

@@ -48,7 +48,7 @@ final class QuantityGrammar {
         this.articled = new ArticledQuantities(words, between, tails, loose);
         this.numbered = new NumberedQuantities(words, numbers, between, tails, loose);
         this.ranges = new UnitRanges(words);
-        this.ordinals = new SpokenOrdinals(words);
+        this.ordinals = new SpokenOrdinals(words, own);
     }
 
     /** The quantity that begins at the index, if one does. */

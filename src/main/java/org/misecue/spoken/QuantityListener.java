@@ -27,13 +27,16 @@ public final class QuantityListener {
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
                     + "second any what whole same long little number day speed");
 
+    private static final Set<String> SORTS =
+            Words.set("square round big small large little deep shallow long loose flat");
+    private static final Set<String> BEFORE_SORT = Set.of("a", "the", "my", "this", "nice", "your");
     private static final Set<String> BEFORE_POINTED = Set.of("for", "in", "of", "on", "with", "into", "to", "at");
 
     private static final Set<String> SPOILT = Words.set("cracked broken gone off bad rotten missing mine empty burnt");
     private static final Set<String> BEFORE_THE_ONE = Set.of("just", "only", "makes", "make");
 
-    private static final Set<String> BEFORE_COUNT =
-            Words.set("just only is need want and then so but use take not had got put add crack for in with");
+    private static final Set<String> BEFORE_COUNT = Words.set(
+            "roughly about just only is need want and then so but use take not had got put add crack for in with");
 
     private static final Set<String> COUNTING_LINKS = Set.of("and", "that", "there", "is", "then");
     private static final Set<String> LIKENING = Set.of("like", "than", "as", "not", "without");
@@ -97,7 +100,7 @@ public final class QuantityListener {
                 at = said.end();
             }
         }
-        return List.copyOf(all);
+        return forAsides ? CountedUnits.in(words, all) : List.copyOf(all);
     }
 
     /** "an egg", "the zest of a lemon": one of what is counted. */
@@ -221,10 +224,19 @@ public final class QuantityListener {
     private boolean isPointedAtBeforeNumber(int at) {
         return words.on(Mechanism.ONE_AS_PRONOUN)
                 && words.text(at).equals("one")
-                && (words.text(at - 1).equals("this") || words.text(at - 1).equals("that"))
-                && BEFORE_POINTED.contains(words.text(at - 2))
+                && (isPointing(at - 1) || isOfASort(at - 1))
                 && !words.wall(at)
                 && grammar.at(at + 1).isPresent();
+    }
+
+    private boolean isPointing(int at) {
+        return (words.text(at).equals("this") || words.text(at).equals("that"))
+                && BEFORE_POINTED.contains(words.text(at - 1));
+    }
+
+    /** "a square one, twenty two centimetres". */
+    private boolean isOfASort(int at) {
+        return SORTS.contains(words.text(at)) && BEFORE_SORT.contains(words.text(at - 1));
     }
 
     /** "two eggs, one in yours". */
