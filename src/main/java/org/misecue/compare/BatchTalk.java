@@ -29,6 +29,7 @@ final class BatchTalk {
     private static final int SAID_AGAIN = 60;
 
     private static final int PART_BEHIND = 15;
+    private static final int LINE_REACH = 14;
 
     private final Hearing heard;
     private final Judge judge;
@@ -116,11 +117,23 @@ final class BatchTalk {
     private void exceptions() {
         int last = -SAID_AGAIN;
         for (int at = 0; at < heard.words.size(); at++) {
-            if (heard.phrases.endAt(Kind.NOT_DOUBLED, at).isPresent() || isLeftAsWritten(at)) {
+            boolean left = heard.phrases.endAt(Kind.NOT_DOUBLED, at).isPresent() || isLeftAsWritten(at);
+            if (left && !isOfOneLine(at)) {
                 except(at, at - last >= SAID_AGAIN);
                 last = at;
             }
         }
+    }
+
+    /** "the marmalade goes in and this I do not halve, a hundred and fifty": of that alone. */
+    private boolean isOfOneLine(int at) {
+        boolean named =
+                heard.namesIn(at - LINE_REACH, at).stream().anyMatch(name -> name.inRecipe() && !heard.isPassing(name));
+        return named
+                && heard.quantityFrom(at)
+                        .filter(said -> said.start() - at <= LINE_REACH)
+                        .filter(said -> heard.namesIn(at, said.end() + 3).isEmpty())
+                        .isPresent();
     }
 
     private void except(int at, boolean anew) {

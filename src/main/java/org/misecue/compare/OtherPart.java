@@ -17,10 +17,9 @@ import tech.units.indriya.function.RationalNumber;
 final class OtherPart {
 
     private static final Set<String> GOT = Words.set("got gets get had has have took takes");
-    private static final Set<String> DONE =
-            Words.set("went goes go gone in into we i you they used use put had has was got of is that to");
+    private static final Set<String> INTO = Set.of("in", "into", "for", "to");
     private static final Set<String> ARTICLES = Set.of("the", "our", "my", "your");
-    private static final int LONGEST_DOING = 5;
+    private static final int LONGEST_DOING = 7;
     private static final int TOPIC_REACH = 30;
 
     private final Hearing heard;
@@ -50,14 +49,15 @@ final class OtherPart {
      * @param at the word behind "what"
      */
     Optional<Pointer> went(int start, int at, RationalNumber factor) {
-        int verb = at;
-        while (verb < at + LONGEST_DOING && DONE.contains(heard.words.text(verb))) {
-            verb++;
+        for (int in = at; in < at + LONGEST_DOING && !heard.words.wall(in); in++) {
+            int part = ARTICLES.contains(heard.words.text(in + 1)) ? in + 2 : in + 1;
+            Optional<Integer> component =
+                    INTO.contains(heard.words.text(in)) ? heard.locators.named(part) : Optional.empty();
+            if (component.isPresent()) {
+                return topic(start).flatMap(topic -> pointer(start, part + 1, factor, topic, component.get()));
+            }
         }
-        int part = ARTICLES.contains(heard.words.text(verb)) ? verb + 1 : verb;
-        Optional<Integer> component = verb > at ? heard.locators.named(part) : Optional.empty();
-        return component.flatMap(
-                found -> topic(start).flatMap(topic -> pointer(start, part + 1, factor, topic, found)));
+        return Optional.empty();
     }
 
     private Optional<Integer> onlyPart(NameHit ingredient) {

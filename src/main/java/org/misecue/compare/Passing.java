@@ -3,6 +3,7 @@ package org.misecue.compare;
 import java.util.Set;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
+import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.Words;
 
 /**
@@ -18,6 +19,10 @@ final class Passing {
     private static final Set<String> DETERMINERS =
             Words.set("the your my our that this any more some plain all an a its their own");
     private static final Set<String> SHARES = Set.of("percent", "%", "cent", "size", "instead", "out", "top");
+    /** "the flour is exactly half of the nuts". */
+    private static final Set<String> PARTS = Set.of("half", "third", "quarter");
+
+    private static final Set<String> RECKONED = Set.of("is", "exactly", "just", "be", "about", "a");
     private static final Set<String> BASES = Set.of("what", "whatever", "own", "times");
     private static final Set<String> BRINGS_WITH = Set.of("in", "and", "then", "so", "now", "along", "start", "begin");
 
@@ -31,7 +36,9 @@ final class Passing {
     /** "two percent of the flour", "half what the milk was", "on top of the sugar". */
     private static boolean isBase(String before, Hearing heard, int at) {
         String twoBefore = heard.words.text(at - 1);
-        boolean ofShare = (before.equals("of") || before.equals("on")) && SHARES.contains(twoBefore);
+        boolean ofShare = (before.equals("of") || before.equals("on"))
+                && (SHARES.contains(twoBefore)
+                        || (PARTS.contains(twoBefore) && RECKONED.contains(heard.words.text(at - 2))));
         return ofShare || BASES.contains(before);
     }
 
@@ -78,6 +85,14 @@ final class Passing {
         return BATHS.contains(heard.words.text(at)) && TOOLS.contains(heard.words.text(at - 1));
     }
 
+    /** "fifty grams on the rhubarb": that is not what was weighed. */
+    private static boolean isUnderIt(int at, Hearing heard) {
+        return (heard.words.text(at).equals("on") || heard.words.text(at).equals("over"))
+                && heard.quantityBefore(at)
+                        .filter(said -> said.end() == at && said.manner() == SpokenQuantity.Manner.MEASURED)
+                        .isPresent();
+    }
+
     /** "back to the cinnamon", "not finished with the treacle": that is spoken of from here on. */
     private static boolean isComeBackTo(int at, Hearing heard) {
         String before = heard.words.text(at - 1);
@@ -106,7 +121,7 @@ final class Passing {
         }
         int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.text(at);
-        if (isToolsBath(name, heard)) {
+        if (isToolsBath(name, heard) || isUnderIt(at, heard)) {
             return true;
         }
         if (!PREPOSITIONS.contains(before) || heard.words.border(at + 1)) {

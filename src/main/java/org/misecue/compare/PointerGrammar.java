@@ -68,6 +68,7 @@ final class PointerGrammar {
             Map.entry("half of what the", HALF),
             Map.entry("twice the", Rationals.of(2)),
             Map.entry("double the", Rationals.of(2)),
+            Map.entry("as much as", Rationals.ONE),
             Map.entry("half what", HALF),
             Map.entry("half of what", HALF),
             Map.entry("same as what", Rationals.ONE),
@@ -100,8 +101,15 @@ final class PointerGrammar {
             .collect(Collectors.toUnmodifiableSet());
 
     /** These mean nothing where no other ingredient is named behind them. */
-    private static final Set<String> TIMES_THE =
-            Set.of("twice the", "double the", "twice what", "double what", "half what", "half of what", "same as what");
+    private static final Set<String> TIMES_THE = Set.of(
+            "twice the",
+            "double the",
+            "twice what",
+            "double what",
+            "half what",
+            "half of what",
+            "same as what",
+            "as much as");
 
     /** These name the other one behind "with", "to" or "as", if at all. */
     private static final Set<String> ALIKE = Set.of(
@@ -246,7 +254,8 @@ final class PointerGrammar {
         if (ALIKE.contains(heard.words.normal(start, end))) {
             return alike(start, end, factor);
         }
-        if (heard.words.text(end - 1).equals("what")) {
+        if (heard.words.text(end - 1).equals("what")
+                || heard.words.normal(start, end).equals("as much as")) {
             return otherPart.went(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 6)));
         }
         if (DETERMINERS.contains(heard.words.text(end - 1))) {

@@ -12,6 +12,7 @@ import org.misecue.quantity.QuantityWriter;
 import org.misecue.quantity.Rationals;
 import org.misecue.recipe.Setting;
 import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import tech.units.indriya.function.RationalNumber;
 
@@ -20,6 +21,8 @@ final class Settled {
 
     /** One figure said for a setting, in units. */
     record Said(SpokenQuantity words, Quantity quantity, Plainness plainness) {}
+
+    private static final int READ_REACH = 7;
 
     private final Hearing heard;
     private final Judge judge;
@@ -83,7 +86,8 @@ final class Settled {
     /** "it says an hour, it can say what it likes": no more than what is read, where something else is done. */
     private boolean isRead(SpokenQuantity words) {
         return heard.on(Mechanism.SHEET_AND_HAND)
-                && (heard.words.text(words.start() - 1).equals("says")
+                && (heard.phrases.within(Kind.PRESCRIBED, words.start() - READ_REACH, words.start())
+                        || heard.words.text(words.start() - 1).equals("says")
                         || heard.words.normal(words.end(), words.end() + 2).equals("it says"));
     }
 

@@ -16,12 +16,14 @@ enum Whose {
     private static final Set<String> FORWARD = Set.of("you", "you'd", "you'll", "you're", "so");
     private static final Set<String> EACH = Set.of("each", "apiece");
     private static final int EACH_REACH = 5;
+    private static final Set<String> ANEW = Set.of("now", "next", "then", "right");
+    private static final int LEFT_REACH = 22;
     private static final int CLAUSE_BEFORE = 7;
     private static final int CLAUSE_AFTER = 8;
 
     static Whose of(Mention mention, Hearing heard) {
         int next = nextAmount(heard, mention.end());
-        if (isOfEach(mention, heard, next)) {
+        if (isOfEach(mention, heard, next) || isLeft(mention, heard, next)) {
             return VIEWERS;
         }
         int until = Math.min(mention.end() + CLAUSE_AFTER, next);
@@ -40,13 +42,21 @@ enum Whose {
     private static Whose before(Mention mention, Hearing heard) {
         int last =
                 heard.quantityBefore(mention.start()).map(SpokenQuantity::end).orElse(0);
-        int from = Math.max(mention.start() - CLAUSE_BEFORE, last);
+        int from = Math.max(mention.start() - CLAUSE_BEFORE, afterOthers(last, mention, heard));
         OptionalInt viewer = heard.phrases.lastWithin(Kind.VIEWER, from, mention.start());
         OptionalInt mine = heard.phrases.lastWithin(Kind.MINE, from, mention.start());
         if (viewer.isEmpty() && mine.isEmpty()) {
             return UNTOLD;
         }
         return mine.orElse(-1) < viewer.orElse(-1) ? VIEWERS : MINE;
+    }
+
+    /** "a hundred for you, oil three": that was said for the amount before, where something else is named since. */
+    private static int afterOthers(int last, Mention mention, Hearing heard) {
+        int behind = heard.phrases.endAt(Kind.VIEWER, last).orElse(last);
+        boolean named =
+                behind > last && !heard.namesIn(behind, mention.end() + 3).isEmpty();
+        return named ? behind : last;
     }
 
     /** "two hundred and forty each", "a teaspoon in each bowl": where several are made, each is one of them. */
@@ -58,6 +68,16 @@ enum Whose {
             }
         }
         return false;
+    }
+
+    /** "two tablespoons, and that isn't halved either": the same in both. */
+    private static boolean isLeft(Mention mention, Hearing heard, int next) {
+        int until = mention.end();
+        while (until < Math.min(mention.end() + LEFT_REACH, next) && !ANEW.contains(heard.words.text(until))) {
+            until++;
+        }
+        return heard.phrases.within(Kind.NOT_DOUBLED, mention.end(), until)
+                || heard.phrases.within(Kind.NOT_DOUBLED, mention.start() - CLAUSE_BEFORE, mention.start());
     }
 
     private static int nextAmount(Hearing heard, int from) {

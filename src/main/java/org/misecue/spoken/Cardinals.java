@@ -59,7 +59,18 @@ final class Cardinals {
         if (isDigits(start)) {
             return Optional.of(digits(start));
         }
-        return hundreds.at(start).map(first -> scaled(first, Long.MAX_VALUE));
+        return hundreds.at(start).map(this::withoutRepeat).map(first -> scaled(first, Long.MAX_VALUE));
+    }
+
+    /** "a hundred and sixty, one sixty" is said twice: the one begins it again. */
+    private Read withoutRepeat(Read first) {
+        int last = first.end() - 1;
+        Optional<Read> again = NumberWords.UNITS.containsKey(words.text(last)) ? hundreds.at(last) : Optional.empty();
+        return again.filter(second -> second.end() > first.end())
+                .filter(second -> second.value().compareTo(first.value()) < 0
+                        && first.value().subtract(second.value()).compareTo(Rationals.of(10)) < 0)
+                .map(second -> new Read(second.value(), last))
+                .orElse(first);
     }
 
     /** "two thousand and fifty": groups before thousand, million and so on, each scale smaller than the one before. */

@@ -25,7 +25,7 @@ public final class QuantityListener {
     private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our", "that", "this");
     private static final Set<String> BEFORE_PRONOUN =
             Words.set("this that which other every each no last first next good nice big small wrong right old new "
-                    + "second any what whole same long little number day speed");
+                    + "second any what whole same long little number day speed full half wee");
 
     private static final Set<String> SORTS =
             Words.set("square round big small large little deep shallow long loose flat");

@@ -7,7 +7,7 @@ public final class QuantityWords {
 
     private static final Set<String> PACKINGS =
             Words.set("tin tins can cans jar jars packet packets pack packs sachet sachets carton cartons tub tubs bag "
-                    + "bags block blocks bottle bottles punnet punnets envelope envelopes");
+                    + "bags block blocks bottle bottles punnet punnets envelope envelopes brick bricks");
 
     private static final Set<String> SUBJECTS =
             Words.set("i you we they he she it that this who what how people anyone");

@@ -23,6 +23,14 @@ final class RecipeNames {
 
     private static final int SHORTEST_ALIAS = 5;
 
+    /** What people call a thing by its sort. */
+    private static final Map<String, Set<String>> SORTS = Map.of(
+            "cheese",
+            Words.set("cheddar parmesan gruyere gruyère gouda feta halloumi mozzarella stilton emmental pecorino comté "
+                    + "leicester manchego"),
+            "nut",
+            Words.set("hazelnut walnut pecan almond pistachio macadamia cashew peanut"));
+
     /**
      * One line of the recipe.
      *
@@ -54,6 +62,22 @@ final class RecipeNames {
                 lines.get(index).ingredient().ifPresent(known -> addAliases(known, index));
             }
         }
+        if (withAliases) {
+            addSorts();
+        }
+    }
+
+    /** "the cheese" is the cheddar, where the list has no other. */
+    private void addSorts() {
+        SORTS.forEach((sort, of) -> {
+            Set<Integer> these = IntStream.range(0, lines.size())
+                    .filter(line -> of.contains(lastOf(lines.get(line).words())))
+                    .boxed()
+                    .collect(Collectors.toSet());
+            if (!these.isEmpty() && !linesOfWord.containsKey(sort)) {
+                aliases.computeIfAbsent(sort, k -> new LinkedHashSet<>()).addAll(these);
+            }
+        });
     }
 
     private static boolean isCounted(IngredientLine line) {
