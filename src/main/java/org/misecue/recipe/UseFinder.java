@@ -95,11 +95,13 @@ final class UseFinder {
 
     private List<Use> uses(String text, List<Taken> taken) {
         Map<LineRef, List<Use>> uses = new LinkedHashMap<>();
-        List<Taken> inOrder = taken.stream()
-                .filter(each -> taken.stream().noneMatch(other -> isPartOf(each, other, text)))
-                .sorted(Comparator.comparingInt(Taken::start))
-                .toList();
-        for (Taken each : inOrder) {
+        List<Taken> inOrder =
+                taken.stream().sorted(Comparator.comparingInt(Taken::start)).toList();
+        for (int at = 0; at < inOrder.size(); at++) {
+            Taken each = inOrder.get(at);
+            if (isPartOfNext(inOrder, at, text)) {
+                continue;
+            }
             List<Use> known = uses.computeIfAbsent(each.ref, ref -> new ArrayList<>());
             if (known.isEmpty() || (!each.share.isAll() && isNew(known, each.share))) {
                 Share share = leftovers.take(each.ref, each.share);
@@ -116,11 +118,21 @@ final class UseFinder {
                         && (use.part().equals(share.part()) || share.part().isEmpty()));
     }
 
+    /** Looks only as far as a part may stand before its whole, however often a step names things. */
+    private static boolean isPartOfNext(List<Taken> inOrder, int part, String text) {
+        Taken first = inOrder.get(part);
+        for (int at = part + 1; at < inOrder.size() && inOrder.get(at).start - first.start <= PART_REACH; at++) {
+            if (isPartOf(first, inOrder.get(at), text)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** "The zest from half the lemon" takes one thing, not two. */
     private static boolean isPartOf(Taken part, Taken whole, String text) {
         return part.ref.equals(whole.ref)
                 && part.start < whole.start
-                && whole.start - part.start <= PART_REACH
                 && part.share.isAll()
                 && PART_OF.matcher(text.substring(part.start, whole.start)).matches();
     }

@@ -42,6 +42,7 @@ class LongRunsTest {
                         "or ",
                         "about ",
                         "roast ",
+                        "dry mix, the flour, ",
                         "butter, ",
                         "and flour ",
                         "the ",
