@@ -86,6 +86,7 @@ final class Attacher {
                 .or(() -> moreOf(said))
                 .or(() -> byHand(said))
                 .or(() -> readOn(said))
+                .or(() -> inItNow(said))
                 .or(() -> stillOf(said));
         if (place.isEmpty()) {
             homeless.add(said);
@@ -273,6 +274,18 @@ final class Attacher {
                 .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
                 .map(Mention::line)
                 .flatMap(line -> fitting(said, line, "it goes on reading the scale"));
+    }
+
+    /** "can I do one? … that's two tablespoons in it now": of what was measured last, if nothing else was named. */
+    private Optional<Place> inItNow(SpokenQuantity said) {
+        String before = heard.words.normal(said.start() - 2, said.start());
+        String behind = heard.words.normal(said.end(), said.end() + 2);
+        boolean now = before.equals("that is") && (behind.equals("in it") || behind.equals("in there"));
+        return mentions.last()
+                .filter(last -> now && !said.isAside() && said.start() - last.end() <= POINTING_REACH)
+                .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
+                .map(Mention::line)
+                .flatMap(line -> fitting(said, line, "it is what is in it now"));
     }
 
     /** The line without its name near, if the amount is one for it. */
