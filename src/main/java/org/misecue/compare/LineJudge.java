@@ -178,7 +178,9 @@ final class LineJudge {
 
     /** Amounts that contradict each other but add up to what is written were said in parts. */
     private List<Ledger.Entry> inParts(IngredientLine written, List<Ledger.Entry> standing) {
-        if (standing.size() != 2 || written.quantity().isEmpty()) {
+        if (standing.size() != 2
+                || written.quantity().isEmpty()
+                || !standing.stream().allMatch(LineJudge::isSure)) {
             return standing;
         }
         Optional<Quantity> sum = new Reckoner(heard.household, Optional.empty())
@@ -192,6 +194,11 @@ final class LineJudge {
         List<Mention> all = new ArrayList<>(standing.get(0).mentions());
         all.addAll(standing.get(1).mentions());
         return List.of(new Ledger.Entry(sum.get(), all));
+    }
+
+    /** What may be something else's amount is no part. */
+    private static boolean isSure(Ledger.Entry entry) {
+        return entry.mentions().stream().anyMatch(mention -> mention.score() >= Scoring.SURE);
     }
 
     private List<Evidence> evidence(List<Ledger.Entry> standing) {

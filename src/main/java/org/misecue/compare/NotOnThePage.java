@@ -38,8 +38,7 @@ final class NotOnThePage {
     boolean isOfUnknown(SpokenQuantity said) {
         return saysUnwritten(said)
                 && UnknownName.behind(said, heard).isPresent()
-                && heard.namesIn(said.end(), said.end() + UnknownName.LONGEST).stream()
-                        .noneMatch(NameHit::inRecipe);
+                && heard.namesIn(said.end(), said.end() + UnknownName.LONGEST).isEmpty();
     }
 
     private boolean saysUnwritten(SpokenQuantity said) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -16,6 +17,7 @@ final class Restarts {
 
     private static final int REACH = 5;
     private static final int SCALE_REACH = 24;
+    private static final int SPOON_REACH = 5;
     private static final RationalNumber SMALLEST_ON_SCALES = Rationals.of(20);
 
     private static final Set<String> FIGURES = Words.set("zero oh nought one two three four five six seven eight nine");
@@ -31,7 +33,7 @@ final class Restarts {
         if (!heard.on(Mechanism.RESTART)) {
             return Optional.empty();
         }
-        return isBegunAnew(said)
+        return isBegunAnew(said) || isSpoonsToldAgain(said)
                 ? Optional.of("begun anew right behind")
                 : isReadAgain(said) ? Optional.of("the number before, read out again") : Optional.empty();
     }
@@ -48,6 +50,18 @@ final class Restarts {
             next = behind.get();
         }
         return !next.equals(said) && next.manner() == Manner.MEASURED;
+    }
+
+    /** "three spoons, three teaspoons": which spoons they are comes with the second. */
+    private boolean isSpoonsToldAgain(SpokenQuantity said) {
+        return said.manner() == Manner.SPOONS
+                && heard.quantityFrom(said.end())
+                        .filter(next -> next.start() - said.end() <= SPOON_REACH && next.manner() == Manner.MEASURED)
+                        .filter(next -> next.unit()
+                                .filter(unit -> unit == Unit.TEASPOON || unit == Unit.TABLESPOON)
+                                .isPresent())
+                        .filter(next -> next.amount().equals(said.amount()))
+                        .isPresent();
     }
 
     /** "a hundred and fifty, five zero": the end of the number, figure by figure, so that nobody mishears it. */

@@ -1,9 +1,11 @@
 package org.misecue.compare;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.SpokenQuantity;
@@ -20,6 +22,8 @@ final class Restatements {
     private static final Set<String> EQUATING = Words.set(
             "which is that so call about or roughly equals comes to works out at it about a be in around and");
 
+    private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON);
+
     private final Hearing heard;
 
     Restatements(Hearing heard) {
@@ -31,7 +35,17 @@ final class Restatements {
         if (amount.quantity().unit() == amount.last().quantity().unit() || !heard.on(Mechanism.OTHER_WORDS)) {
             return false;
         }
+        if (isOtherSpoon(amount.quantity(), amount.last().quantity())) {
+            return false;
+        }
         return isPointedAt(amount) || (amount.distance() <= OTHER_WORDS && isEquated(amount));
+    }
+
+    /** "that said a tablespoon, it's a teaspoon": as many of another spoon are another amount. */
+    private static boolean isOtherSpoon(Quantity one, Quantity other) {
+        return SPOONS.contains(one.unit())
+                && SPOONS.contains(other.unit())
+                && one.amount().equals(other.amount());
     }
 
     private boolean isPointedAt(Further amount) {
