@@ -9,6 +9,8 @@ import org.misecue.pantry.Pantry;
 /** The pantry while one recipe is read: what was asked once about a name is not looked up again. */
 final class Larder {
 
+    private static final int LONGEST_NAME = 500;
+
     private final Pantry pantry;
     private final Map<String, Optional<Ingredient>> found = new HashMap<>();
     private final Map<String, Optional<Ingredient>> heard = new HashMap<>();
@@ -23,9 +25,9 @@ final class Larder {
         return pantry;
     }
 
-    /** As {@link Pantry#find} has it. */
+    /** As {@link Pantry#find} has it; nothing where the name is longer than names are, as in a line that never ends. */
     Optional<Ingredient> find(String name) {
-        return found.computeIfAbsent(name, pantry::find);
+        return name.length() > LONGEST_NAME ? Optional.empty() : found.computeIfAbsent(name, pantry::find);
     }
 
     /** As {@link Pantry#heardAs} has it. */
