@@ -198,9 +198,10 @@ final class Attacher {
         List<NameHit> adjacent = names.stream()
                 .filter(name -> Scoring.isAdjacent(said, name, heard))
                 .toList();
+        int left = elsewhere.leftBefore(said);
         List<Place> all = new ArrayList<>();
         for (NameHit name : names) {
-            if (isDone(name, said, adjacent) || elsewhere.isLeft(name, said)) {
+            if (isDone(name, said, adjacent) || (name.inRecipe() && name.start() < left)) {
                 continue;
             }
             double position = shared.contains(name) ? Scoring.SURE + 1 : Scoring.position(said, name, heard);
@@ -268,12 +269,9 @@ final class Attacher {
 
     /** "one fifty, one eighty, slow down … there, two hundred": what the scale shows at last of what is poured. */
     private Optional<Place> readOn(SpokenQuantity said) {
-        return mentions.last()
+        return lastAlone(said, CITED_REACH)
                 .filter(last -> last.role() == Role.CORRECTS && last.assumedUnit() && said.manner() == Manner.BARE)
-                .filter(last -> !said.isAside() && said.start() - last.end() <= CITED_REACH)
-                .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
-                .map(Mention::line)
-                .flatMap(line -> fitting(said, line, "it goes on reading the scale"));
+                .flatMap(last -> fitting(said, last.line(), "it goes on reading the scale"));
     }
 
     /** "can I do one? … that's two tablespoons in it now": of what was measured last, if nothing else was named. */
@@ -281,11 +279,16 @@ final class Attacher {
         String before = heard.words.normal(said.start() - 2, said.start());
         String behind = heard.words.normal(said.end(), said.end() + 2);
         boolean now = before.equals("that is") && (behind.equals("in it") || behind.equals("in there"));
+        return lastAlone(said, POINTING_REACH)
+                .filter(last -> now)
+                .flatMap(last -> fitting(said, last.line(), "it is what is in it now"));
+    }
+
+    /** What was measured last, where nothing of the recipe was named since. */
+    private Optional<Mention> lastAlone(SpokenQuantity said, int reach) {
         return mentions.last()
-                .filter(last -> now && !said.isAside() && said.start() - last.end() <= POINTING_REACH)
-                .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe))
-                .map(Mention::line)
-                .flatMap(line -> fitting(said, line, "it is what is in it now"));
+                .filter(last -> !said.isAside() && said.start() - last.end() <= reach)
+                .filter(last -> heard.namesIn(last.end(), said.start()).stream().noneMatch(NameHit::inRecipe));
     }
 
     /** The line without its name near, if the amount is one for it. */

@@ -29,6 +29,7 @@ public final class Comparer {
     private final Pointing pointing;
     private final Restarts restarts;
     private final RunningScale scale;
+    private final PerPiece pieces;
 
     private Comparer(Hearing heard) {
         this.heard = heard;
@@ -37,6 +38,7 @@ public final class Comparer {
         this.pointing = new Pointing(heard, attacher);
         this.restarts = new Restarts(heard);
         this.scale = new RunningScale(heard);
+        this.pieces = new PerPiece(heard);
     }
 
     /**
@@ -163,7 +165,7 @@ public final class Comparer {
                 .or(() -> Packs.counted(said, heard))
                 .or(() -> Packs.each(said, heard))
                 .or(() -> Packs.told(said, heard))
-                .or(() -> new PerPiece(heard).all(said));
+                .or(() -> pieces.all(said));
         if (ofPack.isPresent()) {
             heard.trail.note(said.start(), "counted in packs whose size was said");
             if (Packs.isOnlyBought(said, heard)) {

@@ -1,7 +1,6 @@
 package org.misecue.compare;
 
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
@@ -25,7 +24,6 @@ final class Fit {
     private static final Pattern TIMES = Pattern.compile("^\\W*(\\d{1,3})\\s*[x×]");
     private static final Pattern COUNTED_PACKS = Pattern.compile("(\\d{1,3})\\s+(\\p{L}+)");
     private static final RationalNumber MANY = Rationals.of(25);
-    private static final Set<String> THEM = Set.of("them", "those", "these");
     private static final RationalNumber SMALLEST_BARE_WEIGHT = Rationals.of(5);
 
     private Fit() {}
@@ -65,10 +63,7 @@ final class Fit {
 
     /** "about six of them" counts pieces, whatever they weigh; "a hundred and fifty of them" are grams. */
     private static boolean isCountOfThem(SpokenQuantity said, Hearing heard) {
-        return said.manner() == Manner.BARE
-                && said.isBelow(MANY)
-                && heard.words.text(said.end()).equals("of")
-                && THEM.contains(heard.words.text(said.end() + 1));
+        return said.manner() == Manner.BARE && said.isBelow(MANY) && heard.isOfThem(said.end());
     }
 
     private static double byManner(SpokenQuantity said, Quantity written) {

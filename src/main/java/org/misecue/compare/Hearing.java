@@ -42,10 +42,12 @@ final class Hearing {
     final List<Integer> componentOfLine = new ArrayList<>();
     final List<Optional<Ingredient>> ingredientOfLine = new ArrayList<>();
     final Household household;
+    private static final Set<String> THEM = Set.of("them", "those", "these");
     private static final int PACK_REACH = 60;
 
     final Locators locators;
     final Trail trail = new Trail();
+    final NameFirst nameFirst = new NameFirst(this);
     private final Medium medium;
     private final Places<NameHit> namePlaces;
     private final byte[] passing;
@@ -214,6 +216,11 @@ final class Hearing {
     /** Whether an amount and a name that begin there can belong together. */
     boolean together(int one, int other) {
         return medium.together(words.at(one), words.at(other));
+    }
+
+    /** Whether an amount that ends there is one of what was named before: "six of them". */
+    boolean isOfThem(int end) {
+        return words.text(end).equals("of") && THEM.contains(words.text(end + 1));
     }
 
     /** How a reason begins: "Said". */

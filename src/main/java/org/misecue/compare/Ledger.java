@@ -24,6 +24,11 @@ final class Ledger {
             return mentions.stream().allMatch(Mention::provisional);
         }
 
+        /** How well the best of its mentions fits the line. */
+        double score() {
+            return mentions.stream().mapToDouble(Mention::score).max().orElse(0);
+        }
+
         /** With one more mention, which may change the amount. */
         Entry with(Mention mention, Quantity changed) {
             List<Mention> all = new ArrayList<>(mentions);

@@ -176,11 +176,11 @@ final class LineJudge {
                 .orElse(Verdict.DIFFERS);
     }
 
-    /** Amounts that contradict each other but add up to what is written were said in parts. */
+    /** Amounts, each surely of the line, that contradict each other but add up to what is written were said in parts. */
     private List<Ledger.Entry> inParts(IngredientLine written, List<Ledger.Entry> standing) {
         if (standing.size() != 2
                 || written.quantity().isEmpty()
-                || !standing.stream().allMatch(LineJudge::isSure)) {
+                || standing.stream().anyMatch(entry -> entry.score() < Scoring.SURE)) {
             return standing;
         }
         Optional<Quantity> sum = new Reckoner(heard.household, Optional.empty())
@@ -194,11 +194,6 @@ final class LineJudge {
         List<Mention> all = new ArrayList<>(standing.get(0).mentions());
         all.addAll(standing.get(1).mentions());
         return List.of(new Ledger.Entry(sum.get(), all));
-    }
-
-    /** What may be something else's amount is no part. */
-    private static boolean isSure(Ledger.Entry entry) {
-        return entry.mentions().stream().anyMatch(mention -> mention.score() >= Scoring.SURE);
     }
 
     private List<Evidence> evidence(List<Ledger.Entry> standing) {

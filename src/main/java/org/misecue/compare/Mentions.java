@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Unit;
+import org.misecue.spoken.NameHit;
 
 /** What was said of the lines so far, in time order. */
 final class Mentions {
@@ -77,6 +78,11 @@ final class Mentions {
 
     List<Mention> of(int line) {
         return byLine.getOrDefault(line, List.of());
+    }
+
+    /** Whether no amount was given to any line that the name may mean. */
+    boolean noneOf(NameHit name) {
+        return name.lines().stream().allMatch(line -> of(line).isEmpty());
     }
 
     Map<Integer, List<Mention>> byLine() {

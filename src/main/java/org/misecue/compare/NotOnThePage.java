@@ -1,7 +1,6 @@
 package org.misecue.compare;
 
 import java.util.Comparator;
-import java.util.OptionalInt;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -21,27 +20,26 @@ final class NotOnThePage {
         this.heard = heard;
     }
 
-    /** Whether the name was left for something that is told to be written nowhere. */
-    boolean isLeft(NameHit name, SpokenQuantity said) {
-        OptionalInt told = heard.phrases.lastWithin(Kind.NOT_WRITTEN, said.start() - REACH, said.start());
-        return told.isPresent()
-                && name.inRecipe()
-                && name.start() < told.getAsInt()
-                && heard.namesIn(told.getAsInt(), said.start()).stream()
-                        .filter(other -> !heard.isPassing(other))
+    /**
+     * Before which word the recipe's names were left for something that is told to be written nowhere; 0 where none were.
+     */
+    int leftBefore(SpokenQuantity said) {
+        int told = heard.phrases
+                .lastWithin(Kind.NOT_WRITTEN, said.start() - REACH, said.start())
+                .orElse(0);
+        boolean foreign = told > 0
+                && heard.namesIn(told, said.start()).stream()
+                        .filter(name -> !heard.isPassing(name))
                         .max(Comparator.comparingInt(NameHit::start))
-                        .filter(other -> !other.inRecipe())
+                        .filter(name -> !name.inRecipe())
                         .isPresent();
+        return foreign ? told : 0;
     }
 
     /** Whether the amount is of something that nobody knows and that is told to be written nowhere. */
     boolean isOfUnknown(SpokenQuantity said) {
-        return saysUnwritten(said)
-                && UnknownName.behind(said, heard).isPresent()
-                && heard.namesIn(said.end(), said.end() + UnknownName.LONGEST).isEmpty();
-    }
-
-    private boolean saysUnwritten(SpokenQuantity said) {
-        return heard.phrases.within(Kind.NOT_WRITTEN, said.start() - UNKNOWN_REACH, said.end() + UNKNOWN_REACH);
+        return UnknownName.behind(said, heard).isPresent()
+                && heard.namesIn(said.end(), said.end() + UnknownName.LONGEST).isEmpty()
+                && heard.phrases.within(Kind.NOT_WRITTEN, said.start() - UNKNOWN_REACH, said.end() + UNKNOWN_REACH);
     }
 }

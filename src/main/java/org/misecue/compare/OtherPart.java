@@ -18,7 +18,6 @@ final class OtherPart {
 
     private static final Set<String> GOT = Words.set("got gets get had has have took takes");
     private static final Set<String> INTO = Set.of("in", "into", "for", "to");
-    private static final Set<String> ARTICLES = Set.of("the", "our", "my", "your");
     private static final int LONGEST_DOING = 7;
     private static final int TOPIC_REACH = 30;
 
@@ -50,7 +49,7 @@ final class OtherPart {
      */
     Optional<Pointer> went(int start, int at, RationalNumber factor) {
         for (int in = at; in < at + LONGEST_DOING && !heard.words.wall(in); in++) {
-            int part = ARTICLES.contains(heard.words.text(in + 1)) ? in + 2 : in + 1;
+            int part = PointerGrammar.DETERMINERS.contains(heard.words.text(in + 1)) ? in + 2 : in + 1;
             Optional<Integer> component =
                     INTO.contains(heard.words.text(in)) ? heard.locators.named(part) : Optional.empty();
             if (component.isPresent()) {

@@ -60,9 +60,7 @@ final class Packs {
 
     /** "ten grams in a packet and I take two packets": so many times the size. */
     static Optional<SpokenQuantity> counted(SpokenQuantity said, Hearing heard) {
-        boolean ofThem = said.manner() == Manner.BARE
-                && heard.words.text(said.end()).equals("of")
-                && Set.of("them", "those", "these").contains(heard.words.text(said.end() + 1));
+        boolean ofThem = said.manner() == Manner.BARE && heard.isOfThem(said.end());
         if (!heard.on(Mechanism.COUNTED_PACKS) || (said.manner() != Manner.PACKED && !ofThem)) {
             return Optional.empty();
         }

@@ -19,6 +19,7 @@ final class Passing {
     private static final Set<String> DETERMINERS =
             Words.set("the your my our that this any more some plain all an a its their own");
     private static final Set<String> SHARES = Set.of("percent", "%", "cent", "size", "instead", "out", "top");
+
     /** "the flour is exactly half of the nuts". */
     private static final Set<String> PARTS = Set.of("half", "third", "quarter");
 
@@ -75,14 +76,12 @@ final class Passing {
     }
 
     /** "dip the spoon in hot water", "run the knife under water": nothing that goes in. */
-    private static boolean isToolsBath(NameHit name, Hearing heard) {
-        if (!name.name().endsWith("water")) {
-            return false;
-        }
-        int at = beforeDeterminer(name.start() - 1, heard);
-        at -= HEATS.contains(heard.words.text(at)) ? 1 : 0;
-        at = beforeDeterminer(at, heard);
-        return BATHS.contains(heard.words.text(at)) && TOOLS.contains(heard.words.text(at - 1));
+    private static boolean isToolsBath(NameHit name, int before, Hearing heard) {
+        int behindHeat = HEATS.contains(heard.words.text(before)) ? before - 1 : before;
+        int at = beforeDeterminer(behindHeat, heard);
+        return name.name().endsWith("water")
+                && BATHS.contains(heard.words.text(at))
+                && TOOLS.contains(heard.words.text(at - 1));
     }
 
     /** "fifty grams on the rhubarb": that is not what was weighed. */
@@ -108,7 +107,8 @@ final class Passing {
         if (!heard.on(Mechanism.PASSING_NAMES)) {
             return false;
         }
-        if (isComeBackTo(beforeDeterminer(name.start() - 1, heard), heard)) {
+        int at = beforeDeterminer(name.start() - 1, heard);
+        if (isComeBackTo(at, heard)) {
             return false;
         }
         boolean toldOf =
@@ -119,9 +119,8 @@ final class Passing {
         if (toldOf || heard.toldElsewhere(name) || Clauses.isRefused(name, heard)) {
             return true;
         }
-        int at = beforeDeterminer(name.start() - 1, heard);
         String before = heard.words.text(at);
-        if (isToolsBath(name, heard) || isUnderIt(at, heard)) {
+        if (isToolsBath(name, at, heard) || isUnderIt(at, heard)) {
             return true;
         }
         if (!PREPOSITIONS.contains(before) || heard.words.border(at + 1)) {

@@ -16,9 +16,7 @@ final class PerPiece {
     private static final int REACH_ON = 9;
     private static final int REACH_BACK = 14;
     private static final Set<String> EACH = Set.of("every", "each", "a", "per");
-    private static final Set<String> THEM = Set.of("of them", "of those", "of these");
     private static final Set<String> USES = Words.set("using use take taking want need are is got have");
-    private static final Set<String> ARTICLES = Set.of("the", "my", "your", "our");
 
     private final Hearing heard;
 
@@ -60,17 +58,13 @@ final class PerPiece {
     private Stream<SpokenQuantity> counts(SpokenQuantity said, int piece) {
         Stream<SpokenQuantity> among = heard.quantitiesIn(piece, piece + 3).stream()
                 .filter(count -> heard.words.text(piece).equals("of")
-                        && ARTICLES.contains(heard.words.text(piece + 1))
+                        && PointerGrammar.DETERMINERS.contains(heard.words.text(piece + 1))
                         && count.start() == piece + 2);
         Stream<SpokenQuantity> behind = heard.quantitiesIn(said.end(), said.end() + REACH_ON).stream()
-                .filter(count -> countsThem(count) || isUsed(count, said) || countsPieces(count, piece));
+                .filter(count -> heard.isOfThem(count.end()) || isUsed(count, said) || countsPieces(count, piece));
         Stream<SpokenQuantity> before = heard.quantitiesIn(said.start() - REACH_BACK, said.start()).stream()
                 .filter(count -> countsPieces(count, piece));
         return Stream.of(among, behind, before).flatMap(each -> each);
-    }
-
-    private boolean countsThem(SpokenQuantity count) {
-        return THEM.contains(heard.words.normal(count.end(), count.end() + 2));
     }
 
     /** "four ounces apiece and I'm using two". */

@@ -74,13 +74,6 @@ final class PointerGrammar {
             Map.entry("same as what", Rationals.ONE),
             Map.entry("twice what", Rationals.of(2)),
             Map.entry("double what", Rationals.of(2)),
-            Map.entry("weight for weight", Rationals.ONE),
-            Map.entry("gram for gram", Rationals.ONE),
-            Map.entry("ounce for ounce", Rationals.ONE),
-            Map.entry("spoon for spoon", Rationals.ONE),
-            Map.entry("cup for cup", Rationals.ONE),
-            Map.entry("one to one", Rationals.ONE),
-            Map.entry("one for one", Rationals.ONE),
             Map.entry("matches the", Rationals.ONE),
             Map.entry("matches that", Rationals.ONE),
             Map.entry("matches it", Rationals.ONE),
@@ -95,22 +88,6 @@ final class PointerGrammar {
             Map.entry("half the amount", HALF),
             Map.entry("half the weight", HALF));
 
-    private static final Set<String> FIRST_WORDS = Stream.concat(
-                    PHRASES.keySet().stream().map(phrase -> phrase.substring(0, phrase.indexOf(' '))),
-                    Stream.of("whatever", "what", "likewise", "ditto"))
-            .collect(Collectors.toUnmodifiableSet());
-
-    /** These mean nothing where no other ingredient is named behind them. */
-    private static final Set<String> TIMES_THE = Set.of(
-            "twice the",
-            "double the",
-            "twice what",
-            "double what",
-            "half what",
-            "half of what",
-            "same as what",
-            "as much as");
-
     /** These name the other one behind "with", "to" or "as", if at all. */
     private static final Set<String> ALIKE = Set.of(
             "weight for weight",
@@ -121,17 +98,35 @@ final class PointerGrammar {
             "one to one",
             "one for one");
 
+    private static final Set<String> FIRST_WORDS = Stream.concat(
+                    Stream.concat(PHRASES.keySet().stream(), ALIKE.stream())
+                            .map(phrase -> phrase.substring(0, phrase.indexOf(' '))),
+                    Stream.of("whatever", "what", "likewise", "ditto"))
+            .collect(Collectors.toUnmodifiableSet());
+
+    /** These mean nothing where no other ingredient is named behind them. */
+    private static final Set<String> ONLY_OF_NAMED = Set.of(
+            "twice the",
+            "double the",
+            "twice what",
+            "double what",
+            "half what",
+            "half of what",
+            "same as what",
+            "as much as");
+
     private static final Set<String> WITH = Set.of("with", "to", "as");
 
     private static final Set<String> LIKEWISE = Set.of("likewise", "ditto");
     private static final int NAME_LENGTH = 5;
     private static final int LONGEST = 4;
+    private static final int ALIKE_LENGTH = 3;
     static final Set<String> POINTING = Set.of("that", "it", "this", "those", "them", "these");
 
     /** Behind these the other ingredient may be named at once: "as much sugar", "same quantity warm water". */
     private static final Set<String> MEASURES = Set.of("much", "amount", "quantity", "weight", "measure", "again");
 
-    private static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
+    static final Set<String> DETERMINERS = Set.of("the", "your", "my", "our");
     private static final Set<String> TO_TARGET = Set.of("of", "in", "is", "are");
     private static final Set<String> SKIPPED = Words.set(
             "the my your our of is are amount weight that this in and a we you had it as for only just quantity "
@@ -153,12 +148,15 @@ final class PointerGrammar {
         if (times.isPresent() || !FIRST_WORDS.contains(heard.words.text(start))) {
             return times;
         }
+        boolean negated = heard.words.text(start - 1).equals("not");
+        if (!negated && ALIKE.contains(heard.words.normal(start, start + ALIKE_LENGTH))) {
+            return alike(start);
+        }
         for (int length = LONGEST; length >= 2; length--) {
             if (start + length > heard.words.size()) {
                 continue;
             }
             RationalNumber factor = PHRASES.get(phrase(start, start + length));
-            boolean negated = heard.words.text(start - 1).equals("not");
             if (factor != null && !negated && !(isExact(start) && at(start + 1).isPresent())) {
                 Pointer found = complete(start, start + length, factor);
                 return isNothing(found, start, start + length) ? Optional.empty() : Optional.of(found);
@@ -167,12 +165,10 @@ final class PointerGrammar {
         return likewise(start).or(() -> asTheyWeigh(start)).or(() -> asMany(start));
     }
 
-    /** "the same as my mother bought", "double the recipe", "one to one" of nothing that is measured. */
+    /** "the same as my mother bought", "double the recipe": nothing that is measured. */
     private boolean isNothing(Pointer found, int start, int end) {
-        String last = heard.words.text(found.end() - 1);
-        boolean bare =
-                TIMES_THE.contains(heard.words.normal(start, end)) || ALIKE.contains(heard.words.normal(start, end));
-        return found.base().isEmpty() && (isOwned(end - 1) || (bare && !POINTING.contains(last)));
+        boolean bare = ONLY_OF_NAMED.contains(heard.words.normal(start, end));
+        return found.base().isEmpty() && (isOwned(end - 1) || bare);
     }
 
     /** "two and a half times the butter", "four times what we had of the cocoa": as "twice", with another number. */
@@ -187,7 +183,7 @@ final class PointerGrammar {
         int rest = number.get().end() + 1;
         for (int length = LONGEST - 1; length >= 1; length--) {
             String words = "twice " + phrase(rest, rest + length);
-            boolean the = TIMES_THE.contains(words);
+            boolean the = ONLY_OF_NAMED.contains(words);
             if (PHRASES.containsKey(words) && !(the && !RECKONS.contains(heard.words.text(start - 1)))) {
                 Pointer found = complete(start, rest + length, factor.get());
                 return found.base().isEmpty() && the ? Optional.empty() : Optional.of(found);
@@ -251,9 +247,6 @@ final class PointerGrammar {
     }
 
     private Pointer complete(int start, int end, RationalNumber factor) {
-        if (ALIKE.contains(heard.words.normal(start, end))) {
-            return alike(start, end, factor);
-        }
         if (heard.words.text(end - 1).equals("what")
                 || heard.words.normal(start, end).equals("as much as")) {
             return otherPart.went(start, end, factor).orElseGet(() -> ofBase(start, end, factor, nameAt(end, 6)));
@@ -291,12 +284,13 @@ final class PointerGrammar {
         return new Pointer(start, base.map(NameHit::end).orElse(after), factor, base, target, false);
     }
 
-    /** "weight for weight with the flour", "one to one with that". */
-    private Pointer alike(int start, int end, RationalNumber factor) {
+    /** "weight for weight with the flour", "one to one with that"; nothing where the other one is not told. */
+    private Optional<Pointer> alike(int start) {
+        int end = start + ALIKE_LENGTH;
         boolean with = WITH.contains(heard.words.text(end));
-        Optional<NameHit> base = with ? nameAt(end + 1, 2) : Optional.empty();
         boolean that = with && POINTING.contains(heard.words.text(end + 1));
-        return ofBase(start, that ? end + 2 : end, factor, base);
+        Optional<NameHit> base = with ? nameAt(end + 1, 2) : Optional.empty();
+        return base.isPresent() || that ? Optional.of(ofBase(start, end + 2, Rationals.ONE, base)) : Optional.empty();
     }
 
     /** What points at a named amount, or at the last one where none is named, and does not say what gets it. */

@@ -115,8 +115,7 @@ final class Pointing {
         return !named.isEmpty()
                 && named.stream()
                         .allMatch(name -> name.lines().equals(named.get(0).lines()))
-                && named.get(0).lines().stream()
-                        .allMatch(line -> attacher.mentions().of(line).isEmpty());
+                && attacher.mentions().noneOf(named.get(0));
     }
 
     /** "the flours", and not less than one of them: "three tablespoons of water in the end" is not all water of two parts. */

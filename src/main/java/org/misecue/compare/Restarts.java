@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.misecue.quantity.Rationals;
-import org.misecue.quantity.Unit;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -58,7 +57,7 @@ final class Restarts {
                 && heard.quantityFrom(said.end())
                         .filter(next -> next.start() - said.end() <= SPOON_REACH && next.manner() == Manner.MEASURED)
                         .filter(next -> next.unit()
-                                .filter(unit -> unit == Unit.TEASPOON || unit == Unit.TABLESPOON)
+                                .filter(Restatements.SPOONS::contains)
                                 .isPresent())
                         .filter(next -> next.amount().equals(said.amount()))
                         .isPresent();

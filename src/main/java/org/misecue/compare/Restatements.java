@@ -22,7 +22,7 @@ final class Restatements {
     private static final Set<String> EQUATING = Words.set(
             "which is that so call about or roughly equals comes to works out at it about a be in around and");
 
-    private static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON);
+    static final Set<Unit> SPOONS = EnumSet.of(Unit.TEASPOON, Unit.TABLESPOON);
 
     private final Hearing heard;
 

@@ -1,9 +1,11 @@
 package org.misecue.compare;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
@@ -21,12 +23,6 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class RunningScale {
 
-    /** What became of a number on the scale. */
-    private enum Part {
-        START,
-        STOP
-    }
-
     private static final int REACH = 14;
     private static final int STARTED_REACH = 150;
 
@@ -42,7 +38,11 @@ final class RunningScale {
             Pattern.compile(".*\\b(takes|take|brings|bring|goes|go|going|climbs|moves) (it|us|me|her|up)? ?from$");
 
     private final Hearing heard;
-    private final Map<Integer, Part> parts = new HashMap<>();
+
+    /** Where the numbers begin from which the scale went on. */
+    private final Set<Integer> starts = new HashSet<>();
+
+    /** What went in, by where the number begins at which the scale stopped. */
     private final Map<Integer, SpokenQuantity> added = new HashMap<>();
 
     RunningScale(Hearing heard) {
@@ -59,7 +59,7 @@ final class RunningScale {
 
     /** Whether the number only tells where the scale stood before. */
     boolean isStart(SpokenQuantity said) {
-        return parts.get(said.start()) == Part.START;
+        return starts.contains(said.start());
     }
 
     private void read(SpokenQuantity said) {
@@ -113,9 +113,8 @@ final class RunningScale {
             return;
         }
         if (!first.equals(said)) {
-            parts.put(first.start(), Part.START);
+            starts.add(first.start());
         }
-        parts.put(said.start(), Part.STOP);
         Unit unit = said.unit().or(first::unit).orElse(Unit.GRAM);
         added.put(
                 said.start(),
@@ -140,9 +139,8 @@ final class RunningScale {
         List<SpokenQuantity> before = heard.quantitiesIn(said.start() - STARTED_REACH, said.start()).stream()
                 .filter(this::isOnScale)
                 .toList();
-        Optional<SpokenQuantity> stopped = before.stream()
-                .filter(one -> parts.get(one.start()) == Part.STOP)
-                .reduce((one, other) -> other);
+        Optional<SpokenQuantity> stopped =
+                before.stream().filter(one -> added.containsKey(one.start())).reduce((one, other) -> other);
         return stopped.or(() ->
                 before.stream().filter(one -> one.manner() == Manner.MEASURED).reduce((one, other) -> other));
     }

@@ -1,6 +1,5 @@
 package org.misecue.compare;
 
-import java.util.Optional;
 import java.util.Set;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
@@ -100,7 +99,7 @@ final class Scoring {
         score -= borderCost(name.start(), heard);
         score -= heard.namesIn(said.end(), name.start()).isEmpty() ? 0 : NAME_BETWEEN;
         score -= DETERMINERS.contains(heard.words.text(said.end())) ? BEGINS_ANEW : 0;
-        score -= hasItsOwn(name, heard) ? OWN_BEHIND : 0;
+        score -= heard.nameFirst.isOne(name) ? OWN_BEHIND : 0;
         boolean of = heard.words.text(said.end()).equals("of");
         boolean pointing = of
                 && PointerGrammar.POINTING.contains(heard.words.text(said.end() + 1))
@@ -108,32 +107,6 @@ final class Scoring {
                 && !heard.words.text(said.end() + 2).equals("is");
         boolean is = heard.words.text(said.end()).equals("is") && name.start() == said.end() + 1;
         return pointing ? Double.NEGATIVE_INFINITY : of || is ? score + 1.9 : score;
-    }
-
-    /**
-     * "… a hundred grams, honey eighty grams, cocoa forty grams": where a run of names and amounts ends with an amount, each
-     * name has its own behind it; where it ends with a name, before it.
-     */
-    private static boolean hasItsOwn(NameHit first, Hearing heard) {
-        Optional<NameHit> name = Optional.of(first);
-        while (name.isPresent()) {
-            Optional<SpokenQuantity> own = ownBehind(name.get().end(), heard);
-            if (own.isEmpty()) {
-                return false;
-            }
-            name = nameBehind(own.get().end(), heard);
-        }
-        return true;
-    }
-
-    private static Optional<SpokenQuantity> ownBehind(int end, Hearing heard) {
-        return heard.quantityFrom(end)
-                .filter(own -> own.start() == end && own.manner() == Manner.MEASURED && !own.isAside());
-    }
-
-    private static Optional<NameHit> nameBehind(int end, Hearing heard) {
-        int from = heard.words.text(end).equals("of") ? end + 1 : end;
-        return heard.namesIn(from, from + 3).stream().findFirst();
     }
 
     /** "five grams for the yeast". */

@@ -33,17 +33,12 @@ final class Settling {
         if (isSettledOn(last)) {
             return List.of(last);
         }
-        Entry surest = standing.stream()
-                .max(Comparator.comparingDouble(Settling::score))
-                .orElseThrow();
+        Entry surest =
+                standing.stream().max(Comparator.comparingDouble(Entry::score)).orElseThrow();
         return standing.stream()
-                .filter(entry -> score(entry) >= score(surest) - DOUBTFUL_BY
+                .filter(entry -> entry.score() >= surest.score() - DOUBTFUL_BY
                         || reckoner.nearInSize(entry.quantity(), surest.quantity()))
                 .toList();
-    }
-
-    private static double score(Entry entry) {
-        return entry.mentions().stream().mapToDouble(Mention::score).max().orElse(0);
     }
 
     /** Two voices, or one in doubt, that end on the same figure twice within a breath have settled on it. */

@@ -50,8 +50,7 @@ final class StillTheTopic {
                 && topic(said.start())
                         .filter(name -> said.start() - name.end() <= WAITING_REACH
                                 && !name.lines().equals(behind.lines()))
-                        .filter(name -> name.lines().stream()
-                                .allMatch(line -> mentions.of(line).isEmpty()))
+                        .filter(mentions::noneOf)
                         .isPresent();
     }
 

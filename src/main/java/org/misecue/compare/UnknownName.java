@@ -19,7 +19,7 @@ final class UnknownName {
     private static final Set<String> ENDS = Words.set(
             "in and on into as to goes go for with that so because then now is at or but i you it just which if "
                     + "well um too please there here from over when we going went not like right okay of the a through "
-                    + "round about makes make gives this my your that which");
+                    + "round about makes make gives this my your");
     private static final Set<String> ARTICLES = Set.of("the", "my", "your", "some", "this", "that");
 
     /** What is made of something and bears its name: "tiger nut meal". */

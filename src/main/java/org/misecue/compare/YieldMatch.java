@@ -62,10 +62,13 @@ final class YieldMatch {
     }
 
     Optional<Plainness> plainness(SpokenQuantity said, Setting yield) {
-        if (isPlausible(said.amount(), yield) && tally.isPaired(said)) {
+        if (!isPlausible(said.amount(), yield)) {
+            return Optional.empty();
+        }
+        if (tally.isPaired(said)) {
             return Optional.of(Plainness.RECKONED);
         }
-        if (!isPlausible(said.amount(), yield) || isStory(said) || isOr(said)) {
+        if (isStory(said) || isOr(said)) {
             return Optional.empty();
         }
         boolean own = isNamed(said, Words.content(yield.what()));
@@ -83,8 +86,7 @@ final class YieldMatch {
         }
         boolean told = heard.phrases.within(Kind.IN_ALL, said.start() - TOLD_BEFORE, said.start())
                 || heard.phrases.within(Kind.IN_ALL, said.end(), said.end() + TOLD_BEHIND);
-        boolean ofThem = heard.words.text(said.end()).equals("of")
-                && Set.of("them", "those", "these").contains(heard.words.text(said.end() + 1));
+        boolean ofThem = heard.isOfThem(said.end());
         if ((tally.isTotal(said) && (told || made || piece || !isOfOther(said))) || isCountedUp(said)) {
             return Optional.of(Plainness.RECKONED);
         }

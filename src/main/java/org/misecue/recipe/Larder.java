@@ -9,6 +9,7 @@ import org.misecue.pantry.Pantry;
 /** The pantry while one recipe is read: what was asked once about a name is not looked up again. */
 final class Larder {
 
+    /** In letters. Common practice, no source. */
     private static final int LONGEST_NAME = 500;
 
     private final Pantry pantry;

@@ -1,10 +1,10 @@
 package org.misecue.spoken;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Rationals;
@@ -18,17 +18,20 @@ import tech.units.indriya.function.RationalNumber;
  */
 final class CountedUnits {
 
-    private static final int UNIT_REACH = 9;
+    private static final int COUNTED_REACH = 9;
+    private static final int BY_REACH = 7;
     private static final int GOES_ON = 30;
     private static final Set<String> OWNERS = Set.of("your", "the", "my", "our");
     private static final RationalNumber MOST = Rationals.of(12);
 
     private final WordStream words;
     private final List<SpokenQuantity> heard;
+    private final Places<SpokenQuantity> places;
 
     private CountedUnits(WordStream words, List<SpokenQuantity> heard) {
         this.words = words;
         this.heard = heard;
+        this.places = Places.ofQuantities(heard);
     }
 
     /** All that was heard, with what was counted in its unit. */
@@ -43,15 +46,15 @@ final class CountedUnits {
             if (said.start() < done) {
                 continue;
             }
-            Optional<SpokenQuantity> last =
-                    one(said).map(one -> unit(one).map(unit -> last(one, unit))).orElseGet(() -> byUnit(said));
+            Optional<SpokenQuantity> last = one(said)
+                    .map(one -> unit(one, COUNTED_REACH, this::isCounted).map(unit -> last(one, unit)))
+                    .orElseGet(() -> byUnit(said));
             last.ifPresent(all::add);
             if (last.isEmpty()) {
                 all.add(said);
             }
             done = last.map(SpokenQuantity::end).orElse(done);
         }
-        all.sort(Comparator.comparingInt(SpokenQuantity::start));
         return List.copyOf(all);
     }
 
@@ -72,38 +75,30 @@ final class CountedUnits {
     /** "by the teaspoon with those, one". */
     private Optional<SpokenQuantity> byUnit(SpokenQuantity said) {
         boolean few = said.manner() == Manner.BARE && !said.isAside() && said.isBelow(MOST);
-        for (int at = said.start() - 1; few && at > said.start() - UNIT_REACH && !isTaken(at); at--) {
-            Optional<Unit> unit = measure(at).filter(found -> isByThe(found, said));
+        return few
+                ? unit(said.start(), BY_REACH, this::isByThe)
+                        .map(unit -> SpokenQuantity.measured(said.start(), said.end(), said.amount(), unit))
+                : Optional.empty();
+    }
+
+    /** The unit that was named last and is told in such a way, with no other amount between. */
+    private Optional<Unit> unit(int until, int reach, IntPredicate isTold) {
+        for (int at = until - 1; at >= until - reach && !isTaken(at); at--) {
+            Optional<Unit> unit = isTold.test(at) ? measure(at) : Optional.empty();
             if (unit.isPresent()) {
-                return unit.map(found -> SpokenQuantity.measured(said.start(), said.end(), said.amount(), found));
+                return unit;
             }
         }
         return Optional.empty();
     }
 
-    private boolean isByThe(Unit unit, SpokenQuantity said) {
-        for (int at = said.start() - UNIT_REACH; at < said.start() - 1; at++) {
-            if (words.normal(at, at + 2).equals("by the")
-                    && measure(at + 2).filter(unit::equals).isPresent()) {
-                return true;
-            }
-        }
-        return false;
+    private boolean isByThe(int at) {
+        return words.normal(at - 2, at).equals("by the");
     }
 
-    /** In which unit is counted: "tablespoons", "by the cup", with no other amount between. */
-    private Optional<Unit> unit(int one) {
-        for (int at = one - 1; at >= Math.max(0, one - UNIT_REACH) && !isTaken(at); at--) {
-            boolean several = words.text(at).endsWith("s");
-            boolean by = words.normal(at - 2, at).equals("by the");
-            if (several || by) {
-                Optional<Unit> unit = measure(at);
-                if (unit.isPresent()) {
-                    return unit;
-                }
-            }
-        }
-        return Optional.empty();
+    /** "tablespoons", "by the cup". */
+    private boolean isCounted(int at) {
+        return words.text(at).endsWith("s") || isByThe(at);
     }
 
     private Optional<Unit> measure(int at) {
@@ -113,7 +108,7 @@ final class CountedUnits {
     }
 
     private boolean isTaken(int at) {
-        return heard.stream().anyMatch(said -> said.start() <= at && at < said.end());
+        return places.before(at + 1).filter(said -> at < said.end()).isPresent();
     }
 
     /** The last number of the count, with all of it as its amount. */
@@ -142,10 +137,9 @@ final class CountedUnits {
                 && SpokenOrdinals.value(words.text(at)).filter(next::equals).isPresent();
         return ordinal
                 ? Optional.of(new Counted(next, at + 1))
-                : heard.stream()
-                        .filter(said -> said.start() == at && said.manner() == Manner.BARE)
+                : places.at(at)
+                        .filter(said -> said.manner() == Manner.BARE)
                         .filter(said -> said.amount().least().equals(Optional.of(next)))
-                        .map(said -> new Counted(said.amount().most().orElse(next), said.end()))
-                        .findFirst();
+                        .map(said -> new Counted(said.amount().most().orElse(next), said.end()));
     }
 }

@@ -17,12 +17,13 @@ final class Levels implements Asides.AsideRule {
     private static final int WEATHER_REACH = 4;
     private static final int BODY_REACH = 5;
 
-    private final WordStream words;
+    /** Colder than any weather that is talked of. Common practice, no source. */
     private static final RationalNumber COLDEST = Rationals.of(50);
 
     /** "on the nose". */
     private static final Set<String> EXACTLY = Set.of("nose", "dot", "button", "money", "head", "line");
 
+    private final WordStream words;
     private final Places<NameHit> names;
 
     Levels(WordStream words, Places<NameHit> names) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** The phrases of {@code phrases.txt}, found around an index of the stream. */
 public final class Phrases {
@@ -188,16 +189,25 @@ public final class Phrases {
                         .toUpperCase(Locale.ROOT)
                         .replace(' ', '_'));
             } else if (!line.isBlank() && !line.startsWith("#")) {
-                List<String> phrase = tokens(line);
-                table.computeIfAbsent(kind, k -> new HashMap<>())
-                        .computeIfAbsent(phrase.get(0), k -> new ArrayList<>())
-                        .add(phrase);
+                Map<String, List<List<String>>> byFirst = table.computeIfAbsent(kind, k -> new HashMap<>());
+                variants(line).map(Phrases::tokens).forEach(phrase -> byFirst.computeIfAbsent(
+                                phrase.get(0), k -> new ArrayList<>())
+                        .add(phrase));
             }
         }
         table.values().forEach(byFirst -> byFirst.values()
                 .forEach(list ->
                         list.sort(Comparator.comparing(List<String>::size).reversed())));
         return table;
+    }
+
+    /** "not|isn't on the card|sheet": one phrase for each choice of words. */
+    private static Stream<String> variants(String line) {
+        Stream<String> begun = Stream.of("");
+        for (String choice : line.strip().split(" ", -1)) {
+            begun = begun.flatMap(words -> Stream.of(choice.split("\\|", -1)).map(word -> words + " " + word));
+        }
+        return begun;
     }
 
     /** Phrases are read by the stream's own rules, so that "that's" is the same in both. */
