@@ -127,7 +127,18 @@ final class Attacher {
 
     /** Gives a reckoned amount to a name that is meant, to any of its lines but those, until one is said outright. */
     void attachTo(SpokenQuantity said, NameHit name, Set<Integer> butNot) {
-        best(said, List.of(name), List.of(name), butNot).ifPresent(place -> keep(place, true));
+        best(said, List.of(name), List.of(name), butNot)
+                .or(() -> only(said, name, butNot))
+                .ifPresent(place -> keep(place, true));
+    }
+
+    /** The one line that is left, though another part was named right before: "we had two in the cake, half for this". */
+    private Optional<Place> only(SpokenQuantity said, NameHit name, Set<Integer> butNot) {
+        List<Integer> left =
+                name.lines().stream().filter(line -> !butNot.contains(line)).toList();
+        return left.size() == 1 && mentions.of(left.get(0)).isEmpty()
+                ? fitting(said, left.get(0), "it is the only one of the name that is left")
+                : Optional.empty();
     }
 
     /** "only half of that goes on": what was measured last goes in by that share alone. */

@@ -155,6 +155,18 @@ final class Hearing {
         return lines.get(line).ingredient() + (component.isEmpty() ? "" : " (" + component + ")");
     }
 
+    /** The name for the same ingredient in every part, though it may have been narrowed to one of them. */
+    NameHit alike(NameHit name) {
+        Set<String> ingredients =
+                name.lines().stream().map(line -> lines.get(line).ingredient()).collect(Collectors.toSet());
+        Set<Integer> alike = IntStream.range(0, lines.size())
+                .filter(line -> name.lines().contains(line)
+                        || ingredients.contains(lines.get(line).ingredient()))
+                .boxed()
+                .collect(Collectors.toSet());
+        return new NameHit(name.start(), name.end(), alike, name.name());
+    }
+
     boolean on(Mechanism mechanism) {
         return words.on(mechanism);
     }

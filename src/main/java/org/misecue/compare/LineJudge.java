@@ -2,23 +2,30 @@ package org.misecue.compare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.misecue.compare.Mention.Role;
 import org.misecue.narration.Clock;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.QuantityWriter;
 import org.misecue.recipe.IngredientLine;
 import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 
 /** The verdict on one ingredient line, from what the ledger says stands at the end. */
 final class LineJudge {
 
     private static final int ONE_BREATH = 30;
+    private static final int OVER_BEFORE = 30;
+    private static final int OVER_BEHIND = 12;
+    private static final Set<Kind> THOUGHT_OVER =
+            EnumSet.of(Kind.REPAIR, Kind.LATE_REPAIR, Kind.ADDS, Kind.TOTAL_AFTER);
 
     private final Hearing heard;
     private final List<SpokenQuantity> homeless;
@@ -56,8 +63,10 @@ final class LineJudge {
             return new LineVerdict(component, written, Verdict.DIFFERS, sure, contradiction(standing), evidence);
         }
         Verdict verdict = verdict(line, written, entry);
+        String before = standing.size() == 1 ? "" : " " + earlier(standing);
         String doubt = grounds.has(Doubt.WHOSE_SPOON) ? " " + WhoseSpoons.OTHERS : "";
-        return new LineVerdict(component, written, verdict, sure, reason(verdict, written, entry) + doubt, evidence);
+        return new LineVerdict(
+                component, written, verdict, sure, reason(verdict, written, entry) + before + doubt, evidence);
     }
 
     /** What may have been said of the line; nothing where it all is bare numbers of quite another size. */
@@ -92,8 +101,8 @@ final class LineJudge {
     }
 
     /**
-     * "three hundred with the ends on … two fifty": who ends on what is written, and soon, has come to it; but what was
-     * said twice is not overturned by what is said once.
+     * "three hundred with the ends on … two fifty": who ends on what is written, and soon or in thinking it over, has come
+     * to it; but what was said twice is not overturned by what is said once.
      */
     private boolean isLastWord(int line, List<Ledger.Entry> standing) {
         Ledger.Entry last = standing.get(standing.size() - 1);
@@ -109,8 +118,15 @@ final class LineJudge {
                 && saidAsOften
                 && !last.isProvisional()
                 && from >= until
-                && from - until <= ONE_BREATH
+                && (from - until <= ONE_BREATH || isThoughtOver(last))
                 && judge.of(heard.lines.get(line), last.quantity(), heard.ingredientOfLine.get(line)) == Verdict.AGREES;
+    }
+
+    /** "you're dead right … it's four hundred", "two hundred and here's the last fifty, so two fifty". */
+    private boolean isThoughtOver(Ledger.Entry last) {
+        Mention first = last.mentions().get(0);
+        return THOUGHT_OVER.stream()
+                .anyMatch(kind -> heard.phrases.within(kind, first.start() - OVER_BEFORE, first.end() + OVER_BEHIND));
     }
 
     private Grounds grounds(IngredientLine written, List<Mention> mentions, List<Ledger.Entry> standing) {
@@ -212,6 +228,16 @@ final class LineJudge {
                 .toList();
         return "Two amounts are %s and neither is taken back: %s."
                 .formatted(low(heard.told()), String.join(" and ", amounts));
+    }
+
+    /** What was said before the last word. */
+    private String earlier(List<Ledger.Entry> standing) {
+        return "%s was %s before: listen."
+                .formatted(
+                        standing.subList(0, standing.size() - 1).stream()
+                                .map(entry -> QuantityWriter.text(entry.quantity()))
+                                .collect(Collectors.joining(" and ")),
+                        low(heard.told()));
     }
 
     private String reason(Verdict verdict, IngredientLine written, Ledger.Entry entry) {

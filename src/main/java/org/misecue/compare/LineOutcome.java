@@ -40,7 +40,7 @@ final class LineOutcome {
             return outcome;
         }
         if (ruling.get().counted().size() > 1) {
-            outcome.add(stands(ruling.get()));
+            outcome.add(stands(ruling.get(), verdict.verdict()));
         }
         batch().ifPresent(outcome::add);
         held(verdict).ifPresent(outcome::add);
@@ -65,9 +65,12 @@ final class LineOutcome {
                 + ", and no amount was given to it.";
     }
 
-    private String stands(Ruling ruling) {
+    private String stands(Ruling ruling, Verdict verdict) {
         List<Ledger.Entry> standing = ruling.standing();
         String amounts = Telling.all(standing);
+        if (standing.size() > 1 && verdict != Verdict.DIFFERS) {
+            return "In the end " + amounts + " stand, and the last of them counts, being what is written.";
+        }
         if (standing.size() > 1) {
             return "In the end " + amounts + " stand and none is taken back: that differs, whatever is written.";
         }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
@@ -74,7 +73,7 @@ final class OtherPart {
     }
 
     private Optional<Pointer> pointer(int start, int end, RationalNumber factor, NameHit topic, int component) {
-        Set<Integer> same = alike(topic);
+        Set<Integer> same = heard.alike(topic).lines();
         Set<Integer> there = same.stream()
                 .filter(line -> heard.componentOfLine.get(line) == component)
                 .collect(Collectors.toSet());
@@ -88,17 +87,5 @@ final class OtherPart {
                         Optional.of(new NameHit(topic.start(), topic.end(), there, topic.name())),
                         Optional.of(new NameHit(topic.start(), topic.end(), here, topic.name())),
                         false));
-    }
-
-    /** The lines of the ingredient, in every part, though the name may have been narrowed to one of them. */
-    private Set<Integer> alike(NameHit topic) {
-        Set<String> ingredients = topic.lines().stream()
-                .map(line -> heard.lines.get(line).ingredient())
-                .collect(Collectors.toSet());
-        return IntStream.range(0, heard.lines.size())
-                .filter(line -> topic.lines().contains(line)
-                        || ingredients.contains(heard.lines.get(line).ingredient()))
-                .boxed()
-                .collect(Collectors.toSet());
     }
 }

@@ -136,14 +136,23 @@ final class PointerGrammar {
 
     private final Hearing heard;
     private final OtherPart otherPart;
+    private final ToldBy toldBy;
 
     PointerGrammar(Hearing heard) {
         this.heard = heard;
         this.otherPart = new OtherPart(heard);
+        this.toldBy = new ToldBy(heard);
     }
 
     /** The pointer that begins at the index, if one does. */
     Optional<Pointer> at(int start) {
+        Optional<Pointer> phrase = byPhrase(start);
+        return phrase.filter(found -> found.base().isPresent() || found.target().isPresent())
+                .or(() -> toldBy.at(start))
+                .or(() -> phrase);
+    }
+
+    private Optional<Pointer> byPhrase(int start) {
         Optional<Pointer> times = times(start);
         if (times.isPresent() || !FIRST_WORDS.contains(heard.words.text(start))) {
             return times;

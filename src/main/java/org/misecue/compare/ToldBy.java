@@ -1,0 +1,267 @@
+package org.misecue.compare;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.misecue.quantity.Rationals;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * An amount told by another one in so many words: how many times it is, then which one is meant, by what was done with it
+ * or where it went: "half what you did of the sugar", "three quarters of the butter you had in the pudding", "half as much
+ * for this". A bare "half of the sugar" is a portion and none of these.
+ */
+final class ToldBy {
+
+    private static final RationalNumber HALF = Rationals.of(1, 2);
+    private static final RationalNumber TWO = Rationals.of(2);
+    private static final Map<String, RationalNumber> TIMES = Map.of(
+            "half",
+            HALF,
+            "halve",
+            HALF,
+            "twice",
+            TWO,
+            "double",
+            TWO,
+            "triple",
+            Rationals.of(3),
+            "same",
+            Rationals.ONE,
+            "equal",
+            Rationals.ONE,
+            "identical",
+            Rationals.ONE);
+
+    private static final Set<String> MEASURES = Words.set("amount weight quantity measure number size volume");
+    private static final Set<String> LINKS = Words.set("of as what whatever the your my our that for with to");
+    private static final Set<String> SMALL = Words.set(
+            "of as what whatever that the your my our his her this which was were is are amount weight quantity size it in "
+                    + "into for on with to we you i they just then there and pan pot bowl tin goes");
+    /** What was done with the other amount. */
+    private static final Set<String> DOING = Words.set(
+            "did do does had have has got get gets used use put took take went go gave weighed measured said told needed "
+                    + "wanted added poured tipped made");
+
+    private static final Set<String> BEING = Set.of("is", "are", "was", "were", "weighs", "weighed");
+    private static final Set<String> BEFORE_SHARE = Words.set("the exactly just only about roughly a");
+    private static final Set<String> LIKENED = Set.of("as", "to", "with");
+    private static final Set<String> EARLIER = Words.set("before earlier already");
+    private static final Set<String> HERE = Words.set("this here these");
+    private static final int LONGEST = 14;
+    private static final int THAT_REACH = 6;
+    private static final int TOPIC_REACH = 30;
+
+    private final Hearing heard;
+
+    ToldBy(Hearing heard) {
+        this.heard = heard;
+    }
+
+    /** How many times the other amount it is, in {@code [start, end)}. */
+    private record Ratio(int end, RationalNumber factor, boolean asMuch) {}
+
+    /** What tells which other amount is meant. */
+    private record Told(int end, Optional<NameHit> name, Optional<Integer> part, boolean doing, boolean earlier) {}
+
+    /** The amount that is told from the index on. */
+    Optional<Pointer> at(int start) {
+        if (heard.words.text(start).startsWith("what")) {
+            return ofWhatever(start);
+        }
+        return heard.words.text(start - 1).equals("not")
+                ? Optional.empty()
+                : ratio(start).flatMap(ratio -> pointer(start, ratio));
+    }
+
+    /** "whatever we did for the baking powder, you take half of that". */
+    private Optional<Pointer> ofWhatever(int start) {
+        Told told = told(start);
+        if (told.name().isEmpty() || !told.doing()) {
+            return Optional.empty();
+        }
+        for (int at = told.end(); at < told.end() + THAT_REACH; at++) {
+            Optional<Ratio> ratio = ratio(at);
+            int that = ratio.map(Ratio::end)
+                    .map(end -> heard.words.text(end).equals("of") ? end + 1 : end)
+                    .orElse(at);
+            if (ratio.isPresent() && PointerGrammar.POINTING.contains(heard.words.text(that))) {
+                return Optional.of(
+                        new Pointer(start, that + 1, ratio.get().factor(), told.name(), Optional.empty(), false));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Ratio> ratio(int start) {
+        Optional<SpokenQuantity> number = heard.quantitiesIn(start, start + 1).stream()
+                .filter(said -> said.start() == start)
+                .filter(said -> said.manner() == Manner.SHARE
+                        || heard.words.text(said.end()).equals("times"))
+                .findFirst();
+        if (number.isPresent()) {
+            int end = number.get().manner() == Manner.SHARE
+                    ? number.get().end()
+                    : number.get().end() + 1;
+            return number.get().amount().least().map(factor -> asMuch(end, factor));
+        }
+        if (heard.words.normal(start, start + 2).matches("as (much|many)")) {
+            return Optional.of(new Ratio(start + 2, Rationals.ONE, true));
+        }
+        RationalNumber factor = TIMES.get(heard.words.text(start));
+        return factor == null || heard.quantitiesIn(start, start + 1).stream().anyMatch(said -> said.end() > start + 1)
+                ? Optional.empty()
+                : Optional.of(asMuch(start + 1, factor));
+    }
+
+    private Ratio asMuch(int end, RationalNumber factor) {
+        if (heard.words.normal(end, end + 2).matches("as (much|many)")) {
+            return new Ratio(end + 2, factor, true);
+        }
+        int measured = heard.words.text(end).equals("the") ? end + 1 : end;
+        return MEASURES.contains(heard.words.text(measured))
+                ? new Ratio(measured + 1, factor, true)
+                : new Ratio(end, factor, false);
+    }
+
+    private Optional<Pointer> pointer(int start, Ratio ratio) {
+        Told told = told(ratio.end());
+        if (!LINKS.contains(heard.words.text(ratio.end())) && !(ratio.asMuch() && told.doing())) {
+            return Optional.empty();
+        }
+        if (told.name().isPresent()) {
+            return ofNamed(start, ratio, told, told.name().get());
+        }
+        boolean here = ratio.asMuch()
+                && heard.words.text(ratio.end()).equals("for")
+                && HERE.contains(heard.words.text(ratio.end() + 1));
+        boolean elsewhere = told.part().isPresent() && (told.doing() || ratio.asMuch());
+        return here || elsewhere || (told.earlier() && told.doing())
+                ? topic(start).flatMap(topic -> ofSameElsewhere(start, ratio, told, topic))
+                : Optional.empty();
+    }
+
+    private Optional<Pointer> ofNamed(int start, Ratio ratio, Told told, NameHit name) {
+        boolean likened = ratio.asMuch() && LIKENED.contains(heard.words.text(ratio.end()));
+        boolean that = PointerGrammar.POINTING.contains(heard.words.text(name.start() - 1));
+        if (!told.doing() && that) {
+            return Optional.empty();
+        }
+        if (!told.doing() && told.part().isEmpty() && !likened && !isReckoned(start)) {
+            return Optional.empty();
+        }
+        Set<Integer> lines = told.part().map(part -> in(part, name.lines())).orElse(name.lines());
+        Set<Integer> base = lines.isEmpty() ? name.lines() : lines;
+        Optional<NameHit> same = topic(start)
+                .filter(topic -> topic.lines().containsAll(base) || name.lines().equals(topic.lines()))
+                .map(topic -> without(base, heard.alike(topic)))
+                .filter(target -> !target.lines().isEmpty());
+        return Optional.of(new Pointer(
+                start,
+                told.end(),
+                ratio.factor(),
+                Optional.of(new NameHit(name.start(), name.end(), base, name.name())),
+                same,
+                false));
+    }
+
+    /** "it's the half of the flour", "the butter is two thirds of it". */
+    private boolean isReckoned(int start) {
+        int at = start - 1;
+        while (BEFORE_SHARE.contains(heard.words.text(at))) {
+            at--;
+        }
+        return BEING.contains(heard.words.text(at));
+    }
+
+    private static NameHit without(Set<Integer> lines, NameHit name) {
+        Set<Integer> others = new HashSet<>(name.lines());
+        others.removeAll(lines);
+        return new NameHit(name.start(), name.end(), Set.copyOf(others), name.name());
+    }
+
+    /** "half as much for this", "the same as last time": the same ingredient in another part. */
+    private Optional<Pointer> ofSameElsewhere(int start, Ratio ratio, Told told, NameHit topic) {
+        NameHit alike = heard.alike(topic);
+        Set<Integer> there = told.part().map(part -> in(part, alike.lines())).orElse(alike.lines());
+        NameHit here = told.part().isPresent() ? without(there, alike) : alike;
+        return there.isEmpty() || alike.lines().size() < 2 || here.lines().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Pointer(
+                        start,
+                        told.end(),
+                        ratio.factor(),
+                        Optional.of(new NameHit(topic.start(), topic.end(), there, topic.name())),
+                        Optional.of(here),
+                        false));
+    }
+
+    private Set<Integer> in(int part, Set<Integer> lines) {
+        Set<Integer> in = new HashSet<>(lines);
+        in.removeIf(line -> heard.componentOfLine.get(line) != part);
+        return Set.copyOf(in);
+    }
+
+    private Optional<NameHit> topic(int start) {
+        return heard.namesIn(start - TOPIC_REACH, start).stream()
+                .filter(name -> name.inRecipe() && !heard.isPassing(name))
+                .max(Comparator.comparingInt(NameHit::start));
+    }
+
+    private Told told(int from) {
+        Optional<NameHit> name = Optional.empty();
+        Optional<Integer> part = Optional.empty();
+        boolean doing = false;
+        boolean earlier = false;
+        int end = from;
+        int at = from;
+        while (at < from + LONGEST && !(at > from && heard.words.wall(at))) {
+            Optional<NameHit> here = longest(at);
+            Optional<Integer> named = heard.locators.named(at);
+            String word = heard.words.text(at);
+            if (here.isPresent()) {
+                if (name.isPresent()) {
+                    break;
+                }
+                name = here;
+                at = here.get().end();
+                end = at;
+                continue;
+            }
+            boolean last = heard.words.normal(at, at + 2).equals("last time");
+            boolean being = name.isPresent() && (BEING.contains(word) || MEASURES.contains(word));
+            if (being) {
+                doing = true;
+                end = at + 1;
+            } else if (named.isPresent() && part.isEmpty()) {
+                part = named;
+                end = at + 1;
+            } else if (DOING.contains(word)) {
+                doing = true;
+                end = at + 1;
+            } else if (EARLIER.contains(word) || last) {
+                earlier = true;
+                at += last ? 1 : 0;
+                end = at + 1;
+            } else if (!SMALL.contains(word)) {
+                break;
+            }
+            at++;
+        }
+        return new Told(end, name, part, doing, earlier);
+    }
+
+    private Optional<NameHit> longest(int at) {
+        List<NameHit> here = heard.namesIn(at, at + 1).stream()
+                .filter(name -> name.inRecipe() && name.start() == at)
+                .toList();
+        return here.stream().max(Comparator.comparingInt(NameHit::end));
+    }
+}
