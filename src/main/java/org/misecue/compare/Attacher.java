@@ -45,6 +45,7 @@ final class Attacher {
     private final NotOnThePage elsewhere;
     private final List<Place> foreign = new ArrayList<>();
     private final List<SpokenQuantity> homeless = new ArrayList<>();
+    private final List<SpokenQuantity> repeats = new ArrayList<>();
     private Optional<Cited> cited = Optional.empty();
 
     Attacher(Hearing heard) {
@@ -139,6 +140,15 @@ final class Attacher {
         return left.size() == 1 && mentions.of(left.get(0)).isEmpty()
                 ? fitting(said, left.get(0), "it is the only one of the name that is left")
                 : Optional.empty();
+    }
+
+    /** "the same again over there": once more what was measured last, it may be of the same thing. */
+    void repeat(SpokenQuantity said) {
+        repeats.add(said);
+    }
+
+    List<SpokenQuantity> repeats() {
+        return repeats;
     }
 
     /** "only half of that goes on": what was measured last goes in by that share alone. */

@@ -156,8 +156,9 @@ final class Pointing {
                 pointer.factor(), base.get().quantity(), base.get().lines(), heard);
         heard.trail.note(
                 pointer.start(), target.isPresent() ? pointed : pointed + ", a portion of it and no new amount");
-        target.ifPresent(name -> attacher.attachTo(
-                amount(pointer, base.get().quantity()), name, base.get().lines()));
+        SpokenQuantity amount = amount(pointer, base.get().quantity());
+        target.ifPresentOrElse(
+                name -> attacher.attachTo(amount, name, base.get().lines()), () -> attacher.repeat(amount));
     }
 
     private static SpokenQuantity amount(Pointer pointer, Quantity base) {

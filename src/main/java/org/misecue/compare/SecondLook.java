@@ -30,11 +30,13 @@ final class SecondLook {
     private final Hearing heard;
     private final Attacher attacher;
     private final Judge judge;
+    private final InPieces pieces;
 
     SecondLook(Hearing heard, Attacher attacher) {
         this.heard = heard;
         this.attacher = attacher;
         this.judge = new Judge(heard.household);
+        this.pieces = new InPieces(heard, attacher);
     }
 
     void look() {
@@ -45,6 +47,9 @@ final class SecondLook {
                 if (isSilent(line)) {
                     homeless(line).ifPresent(attacher.mentions()::add);
                 }
+            }
+            if (written.quantity().isPresent()) {
+                pieces.join(line);
             }
         }
     }

@@ -1,0 +1,136 @@
+package org.misecue.compare;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.misecue.compare.Mention.Role;
+import org.misecue.quantity.Quantity;
+import org.misecue.spoken.NameHit;
+import org.misecue.spoken.Phrases.Kind;
+import org.misecue.spoken.SpokenQuantity;
+import org.misecue.spoken.Words;
+
+/**
+ * "Two hundred into the batter and fifty scattered on the top", "seventy at the first pour and then twenty at the second":
+ * two amounts that come to exactly what is written, where the words tell that they go in one after the other. Looked for
+ * when all has been heard, and only for a line that would differ without it.
+ */
+final class InPieces {
+
+    private static final int REACH = 45;
+    private static final int AROUND = 8;
+    private static final int LEADING = 4;
+    private static final Set<Kind> PARTING =
+            Set.of(Kind.ADDS, Kind.KEPT, Kind.HOLDS_BACK, Kind.FIRST_PORTION, Kind.REMAINDER);
+    private static final Set<String> PARTED =
+            Words.set("first second again after before top side other lot lots later over once");
+    /** Between amounts that are not the same these will do. */
+    private static final Set<String> FOLLOWING = Words.set("then and now");
+
+    private final Hearing heard;
+    private final Attacher attacher;
+    private final Judge judge;
+
+    InPieces(Hearing heard, Attacher attacher) {
+        this.heard = heard;
+        this.attacher = attacher;
+        this.judge = new Judge(heard.household);
+    }
+
+    /** Adds the second piece to the first, if the line's amounts are two such. */
+    void join(int line) {
+        List<Mention> own = attacher.mentions().of(line);
+        boolean plain = own.stream().allMatch(mention -> mention.role() != Role.ADDS && !mention.provisional());
+        if (own.isEmpty() || !plain || isRight(line)) {
+            return;
+        }
+        Mention first = own.get(0);
+        Stream<Mention> said = own.stream().skip(1);
+        Stream<Mention> homeless = Stream.concat(attacher.homeless().stream(), attacher.repeats().stream())
+                .flatMap(one -> asMention(one, line).stream());
+        Stream.concat(said, homeless)
+                .filter(second -> isNext(first, second) && completes(line, first, second) && isParted(first, second))
+                .filter(second -> own.stream().allMatch(mention -> isOneOf(mention, first, second)))
+                .findFirst()
+                .ifPresent(second -> join(first, second, own));
+    }
+
+    private void join(Mention first, Mention second, List<Mention> own) {
+        Mention piece = new Mention(
+                second.start(),
+                second.end(),
+                first.line(),
+                second.quantity(),
+                second.assumedUnit(),
+                Role.ADDS,
+                second.score(),
+                false);
+        if (own.contains(second)) {
+            attacher.mentions().move(second, piece);
+        } else {
+            attacher.mentions().add(piece);
+        }
+        heard.trail.note(second.start(), "the rest of what is written, after the first of it");
+    }
+
+    private boolean isRight(int line) {
+        return attacher.mentions()
+                .committed(line)
+                .filter(said -> verdict(line, said) != Verdict.DIFFERS)
+                .isPresent();
+    }
+
+    private Optional<Mention> asMention(SpokenQuantity said, int line) {
+        return said.isAside()
+                ? Optional.empty()
+                : Fit.inUnits(said, heard.lines.get(line), Optional.empty())
+                        .filter(quantity -> Fit.of(said, heard.lines.get(line), Optional.empty(), heard) > -5)
+                        .map(quantity -> new Mention(
+                                said.start(),
+                                said.end(),
+                                line,
+                                quantity,
+                                said.unit().isEmpty(),
+                                Role.STATES,
+                                Scoring.ENOUGH,
+                                false));
+    }
+
+    private boolean isNext(Mention first, Mention second) {
+        return second.start() >= first.end()
+                && second.start() - first.end() <= REACH
+                && heard.sameSource(first.start(), second.start())
+                && heard.namesIn(first.end(), second.start()).stream().allMatch(name -> isNoOther(name, first.line()));
+    }
+
+    private boolean isNoOther(NameHit name, int line) {
+        return !name.inRecipe() || name.lines().contains(line) || heard.isPassing(name);
+    }
+
+    private boolean completes(int line, Mention first, Mention second) {
+        return new Reckoner(heard.household, heard.ingredientOfLine.get(line))
+                .sum(first.quantity(), second.quantity())
+                .filter(sum -> !sum.amount().hedged() && verdict(line, sum) == Verdict.AGREES)
+                .isPresent();
+    }
+
+    private boolean isParted(Mention first, Mention second) {
+        boolean told = PARTING.stream()
+                        .anyMatch(kind -> heard.phrases.within(kind, first.start() - LEADING, first.end() + AROUND)
+                                || heard.phrases.within(kind, second.start() - AROUND, second.end() + AROUND))
+                || heard.words.saysAny(PARTED, first.start() - LEADING, first.end() + AROUND)
+                || heard.words.saysAny(PARTED, second.start() - AROUND, second.end() + AROUND);
+        boolean alike = first.quantity().unit() == second.quantity().unit()
+                && !first.quantity().equals(second.quantity());
+        return told || (alike && heard.words.saysAny(FOLLOWING, second.start() - LEADING, second.start()));
+    }
+
+    private static boolean isOneOf(Mention mention, Mention first, Mention second) {
+        return mention.quantity().equals(first.quantity()) || mention.quantity().equals(second.quantity());
+    }
+
+    private Verdict verdict(int line, Quantity said) {
+        return judge.of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
+    }
+}
