@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
+import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
@@ -42,7 +43,7 @@ final class InPieces {
     void join(int line) {
         List<Mention> own = attacher.mentions().of(line);
         boolean plain = own.stream().allMatch(mention -> mention.role() != Role.ADDS && !mention.provisional());
-        if (own.isEmpty() || !plain || isRight(line)) {
+        if (!heard.on(Mechanism.IN_PIECES) || own.isEmpty() || !plain || isRight(line)) {
             return;
         }
         Mention first = own.get(0);

@@ -2,7 +2,6 @@ package org.misecue.compare;
 
 import java.util.List;
 import java.util.Set;
-import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
 
@@ -25,10 +24,7 @@ final class Remainders {
     }
 
     boolean isOne(Further amount) {
-        return heard.on(Mechanism.REMAINDERS)
-                && (heard.phrases.endsBefore(Kind.REMAINDER, amount.start())
-                        || isOfNamed(amount)
-                        || isHeldBack(amount));
+        return heard.phrases.endsBefore(Kind.REMAINDER, amount.start()) || isOfNamed(amount) || isHeldBack(amount);
     }
 
     /** "the remaining water also goes in, twenty mils", not "the rest of the water, I put forty in already". */

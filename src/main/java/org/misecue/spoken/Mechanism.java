@@ -29,8 +29,8 @@ public enum Mechanism {
     PARTS,
     /** "thirty grams … and twenty more" when the name is long gone. */
     GOES_ON,
-    /** "first forty, and the remaining water, twenty": the last part of an amount. */
-    REMAINDERS,
+    /** "seventy at the first pour and twenty at the second": two amounts that come to what is written. */
+    IN_PIECES,
     /** A share or percentage of what was said is an amount where it goes to something else. */
     SHARES,
     /** The size of a pack is an amount where all of it goes in. */

@@ -1,6 +1,8 @@
 package org.misecue.spoken;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +12,8 @@ import java.util.stream.Collectors;
 import org.misecue.quantity.Amount;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Unit;
+import org.misecue.spoken.Phrases.Kind;
 
 /**
  * "One scoop is a quarter cup", "this little spoon, and that's half a teaspoon": what a speaker measures with who has no
@@ -19,7 +23,7 @@ final class OwnMeasures {
 
     /** What people dip into a bag. Common practice, no source. */
     private static final Set<String> VESSELS =
-            Words.set("scoop mug ladle glass teacup beaker tumbler spoon measure handful dipper");
+            Words.set("scoop mug ladle glass teacup beaker tumbler spoon measure handful dipper part");
 
     private static final Set<String> ARTICLES =
             Words.set("one a an each every the this that my our single little big small");
@@ -30,6 +34,13 @@ final class OwnMeasures {
     /** "what is in the spoon is about a tablespoon". */
     private static final Set<String> CONTAINED = Words.set("in into from of inside");
 
+    private static final Set<String> NOW = Set.of("today", "now");
+    private static final int NOW_REACH = 2;
+    private static final String SCOOP = "scoop";
+    private static final Set<String> HAVING = Words.set("got have found find");
+    private static final Set<String> ONLY = Words.set("only all what just");
+    private static final Set<String> DETERMINED = Words.set("this that the my one a");
+    private static final int ONLY_REACH = 5;
     private static final int ARTICLE_REACH = 4;
     private static final int TOLD_REACH = 6;
 
@@ -39,25 +50,38 @@ final class OwnMeasures {
     private final List<Told> told;
     private final Map<String, Quantity> sizes;
 
-    private OwnMeasures(List<Told> told) {
+    private OwnMeasures(List<Told> told, Map<String, Quantity> sizes) {
         this.told = told;
-        this.sizes = sizes(told);
+        this.sizes = sizes;
     }
 
-    /** Without those of which the speaker tells two things. */
-    private static Map<String, Quantity> sizes(List<Told> told) {
-        Map<String, Set<Quantity>> all = told.stream()
-                .collect(Collectors.groupingBy(Told::vessel, Collectors.mapping(Told::one, Collectors.toSet())));
-        return all.entrySet().stream()
-                .filter(vessel -> vessel.getValue().size() == 1)
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey,
-                        vessel -> vessel.getValue().iterator().next()));
+    /** Without those of which the speaker tells two things and takes none back. */
+    private static Map<String, Quantity> sizes(List<Told> told, WordStream words) {
+        Phrases phrases = new Phrases(words);
+        Map<String, Told> sizes = new HashMap<>();
+        Set<String> unsure = new HashSet<>();
+        for (Told next : told) {
+            Told before = sizes.put(next.vessel(), next);
+            boolean same = before == null || before.one().equals(next.one());
+            if (!same && !isTakenBack(words, phrases, before, next)) {
+                unsure.add(next.vessel());
+            }
+        }
+        return sizes.entrySet().stream()
+                .filter(vessel -> !unsure.contains(vessel.getKey()))
+                .collect(Collectors.toUnmodifiableMap(
+                        Map.Entry::getKey, vessel -> vessel.getValue().one()));
+    }
+
+    /** "no, that's Tuesday's sum, rub it out, today a part is sixty". */
+    private static boolean isTakenBack(WordStream words, Phrases phrases, Told before, Told next) {
+        return phrases.within(Kind.REPAIR, before.end(), next.start())
+                && words.saysAny(NOW, next.start() - NOW_REACH, next.start());
     }
 
     /** Of a speaker who tells of none. */
     static OwnMeasures none() {
-        return new OwnMeasures(List.of());
+        return new OwnMeasures(List.of(), Map.of());
     }
 
     static OwnMeasures in(WordStream words) {
@@ -79,7 +103,30 @@ final class OwnMeasures {
                         .ifPresent(told::add);
             }
         }
-        return new OwnMeasures(List.copyOf(told));
+        if (told.stream().noneMatch(one -> one.vessel().equals(SCOOP))) {
+            onlyMeasure(words, grammar).ifPresent(told::add);
+        }
+        return new OwnMeasures(List.copyOf(told), sizes(told, words));
+    }
+
+    /** "all I've got is this quarter cup": what is scooped with from then on. */
+    private static Optional<Told> onlyMeasure(WordStream words, QuantityGrammar grammar) {
+        for (int at = 0; at < words.size(); at++) {
+            if (HAVING.contains(words.text(at)) && words.saysAny(ONLY, at - ONLY_REACH, at)) {
+                int from = at;
+                for (int one = at + 1; one < at + ARTICLE_REACH; one++) {
+                    Optional<SpokenQuantity> size =
+                            DETERMINED.contains(words.text(one)) ? grammar.at(one + 1) : Optional.empty();
+                    Optional<Told> told = size.filter(cup -> cup.unit().equals(Optional.of(Unit.CUP)))
+                            .flatMap(SpokenQuantity::quantity)
+                            .map(cup -> new Told(from, size.get().end(), SCOOP, cup));
+                    if (told.isPresent()) {
+                        return told;
+                    }
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** How much one of the vessels is; empty for other words, and where the speaker tells two things of it. */
@@ -122,12 +169,21 @@ final class OwnMeasures {
         String loose = words.text(at);
         boolean hedged = LOOSE.contains(loose);
         return equal
-                ? grammar.at(hedged ? at + 1 : at)
+                ? twice(grammar, hedged ? at + 1 : at)
                         .map(size -> hedged ? size.with(new Amount.Approximate(size.amount(), loose)) : size)
                         .filter(size -> size.quantity()
                                 .filter(one -> one.dimension() == Dimension.VOLUME || one.dimension() == Dimension.MASS)
                                 .isPresent())
                 : Optional.empty();
+    }
+
+    /** "sixty, sixty grams" is sixty grams. */
+    private static Optional<SpokenQuantity> twice(QuantityGrammar grammar, int at) {
+        Optional<SpokenQuantity> first = grammar.at(at);
+        return first.filter(one -> one.unit().isEmpty())
+                .flatMap(one ->
+                        grammar.at(one.end()).filter(again -> again.amount().equals(one.amount())))
+                .or(() -> first);
     }
 
     private static String vessel(String word) {
