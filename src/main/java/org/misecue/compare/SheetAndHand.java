@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.misecue.spoken.Mechanism;
+import org.misecue.spoken.OwnDoing;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.Words;
@@ -76,7 +77,8 @@ final class SheetAndHand {
 
     /** "I'm only giving it ninety", "ninety is what it gets". */
     private boolean isDone(SpokenQuantity said) {
-        return heard.phrases.within(Kind.BY_HAND, said.start() - HAND_BEFORE, said.start())
+        return OwnDoing.endsAt(heard.words, said.start())
+                || heard.phrases.within(Kind.BY_HAND, said.start() - HAND_BEFORE, said.start())
                 || heard.phrases.within(Kind.IT_GETS, said.end(), said.end() + HAND_BEHIND);
     }
 

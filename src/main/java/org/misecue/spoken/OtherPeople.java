@@ -46,8 +46,7 @@ final class OtherPeople implements Asides.AsideRule {
         int from = story.clauseStart(to);
         return phrases.within(Kind.ELSEWHERE, from, to)
                         || isSomebodys(said)
-                        || someoneDoes(from, to)
-                        || somebodyElseDoes(from, to)
+                        || (!OwnDoing.endsAt(words, to) && (someoneDoes(from, to) || somebodyElseDoes(from, to)))
                 ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
                 : Optional.empty();
     }
