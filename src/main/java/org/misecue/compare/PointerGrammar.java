@@ -147,8 +147,10 @@ final class PointerGrammar {
     /** The pointer that begins at the index, if one does. */
     Optional<Pointer> at(int start) {
         Optional<Pointer> phrase = byPhrase(start);
+        Optional<Pointer> told = toldBy.at(start);
         return phrase.filter(found -> found.base().isPresent() || found.target().isPresent())
-                .or(() -> toldBy.at(start))
+                .filter(found -> told.filter(longer -> longer.end() > found.end() && found.target().isEmpty()).isEmpty())
+                .or(() -> told)
                 .or(() -> phrase);
     }
 

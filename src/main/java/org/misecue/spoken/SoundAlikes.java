@@ -20,6 +20,9 @@ final class SoundAlikes {
     /** Shorter words and codes sound like too many others. */
     private static final int SHORTEST_WORD = 4;
 
+    /** Said all the time: been is no bean. */
+    private static final Set<String> COMMON = Set.of("been", "meat", "meet", "seem", "seen", "week", "weak");
+
     private static final int SHORTEST_CODE = 3;
     private static final int LONG_WORD = 6;
     private static final int LONGEST_CODE = 8;
@@ -46,7 +49,9 @@ final class SoundAlikes {
     private Optional<String> find(String heard) {
         String code = heard.length() < SHORTEST_WORD ? "" : metaphone.doubleMetaphone(heard);
         if (code.length() < SHORTEST_CODE) {
-            return Optional.empty();
+            return code.isEmpty() || COMMON.contains(heard)
+                    ? Optional.empty()
+                    : nearest(code, heard, word -> word.replace("ea", "ee").equals(heard.replace("ea", "ee")));
         }
         return nearest(code, heard, word -> isSpeltLike(word, heard));
     }

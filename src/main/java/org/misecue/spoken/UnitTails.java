@@ -15,6 +15,7 @@ final class UnitTails {
             Words.set("the this that these those it them a an one my our your each another what");
 
     private static final Set<String> THESE = Set.of("that", "those", "these", "them", "it");
+    private static final Set<String> OWNERS = Set.of("the", "my", "your", "our");
     private static final Set<String> AS_MUCH = Words.set("amount much many weight quantity of again");
 
     private final WordStream words;
@@ -55,11 +56,19 @@ final class UnitTails {
     private boolean sharesOut(SpokenNumber more) {
         int at = more.end();
         return words.text(at).equals("a")
-                || words.text(at).equals("that") // "two hundred mils, and half that of milk"
+                || (words.text(at).equals("that") && !isArticled(more)) // "two hundred mils, and half that of milk"
                 || (words.text(at).equals("of") && POINTERS.contains(words.text(at + 1)) && !isOfTheSame(more));
     }
 
+    private boolean isArticled(SpokenNumber more) {
+        return words.text(more.start()).equals("a");
+    }
+
+    /** "a cup and a half of those", "a cup and a quarter of the sugar". */
     private boolean isOfTheSame(SpokenNumber more) {
+        if (isArticled(more) && OWNERS.contains(words.text(more.end() + 1))) {
+            return true;
+        }
         return words.normal(more.start(), more.end()).equals("a half")
                 && THESE.contains(words.text(more.end() + 1))
                 && !AS_MUCH.contains(words.text(more.end() + 2));
