@@ -51,7 +51,11 @@ final class Additions {
         if (isUpTo(amount)) {
             return false;
         }
-        if (before.isPresent() && !heard.phrases.within(Kind.NO_REPAIR, before.getAsInt() - 1, before.getAsInt() + 1)) {
+        boolean any =
+                before.isPresent() && heard.words.text(before.getAsInt() - 1).equals("any");
+        if (before.isPresent()
+                && !any
+                && !heard.phrases.within(Kind.NO_REPAIR, before.getAsInt() - 1, before.getAsInt() + 1)) {
             return true;
         }
         return heard.phrases.within(Kind.KEPT, end, end + KEPT_REACH)

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Quantity;
+import org.misecue.quantity.Rationals;
+import org.misecue.quantity.Unit;
 import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.NameHit;
 import org.misecue.spoken.Phrases.Kind;
@@ -52,6 +54,7 @@ final class InPieces {
                 .flatMap(one -> asMention(one, line).stream());
         Stream.concat(said, homeless)
                 .filter(second -> isNext(first, second) && completes(line, first, second) && isParted(first, second))
+                .filter(second -> !isOneThing(first) && !isOneThing(second))
                 .filter(second -> own.stream().allMatch(mention -> isOneOf(mention, first, second)))
                 .findFirst()
                 .ifPresent(second -> join(first, second, own));
@@ -114,6 +117,12 @@ final class InPieces {
                 .sum(first.quantity(), second.quantity())
                 .filter(sum -> !sum.amount().hedged() && verdict(line, sum) == Verdict.AGREES)
                 .isPresent();
+    }
+
+    /** "one egg at a time" is no piece of four eggs. */
+    private static boolean isOneThing(Mention mention) {
+        return mention.quantity().unit() == Unit.EACH
+                && mention.quantity().amount().least().equals(Optional.of(Rationals.ONE));
     }
 
     private boolean isParted(Mention first, Mention second) {

@@ -149,7 +149,9 @@ final class PointerGrammar {
         Optional<Pointer> phrase = byPhrase(start);
         Optional<Pointer> told = toldBy.at(start);
         return phrase.filter(found -> found.base().isPresent() || found.target().isPresent())
-                .filter(found -> told.filter(longer -> longer.end() > found.end() && found.target().isEmpty()).isEmpty())
+                .filter(found -> told.filter(longer ->
+                                longer.end() > found.end() && found.target().isEmpty())
+                        .isEmpty())
                 .or(() -> told)
                 .or(() -> phrase);
     }

@@ -82,8 +82,9 @@ final class HeardWords {
             return Optional.empty();
         }
         boolean small = SMALL_PIECES.contains(words.text(start + pieces - 1));
-        Optional<String> own =
-                whole.length() >= SHORTEST_JOINED && !small ? soundAlikes.of(whole) : soundAlikes.nearly(whole);
+        Optional<String> own = whole.length() >= SHORTEST_JOINED && !small
+                ? soundAlikes.of(whole).or(() -> soundAlikes.pieced(whole))
+                : soundAlikes.nearly(whole);
         return own.map(word -> new Heard(word, start + pieces));
     }
 

@@ -27,9 +27,10 @@ final class LooseUnits {
     /** The amount that begins at {@code start}, where such a unit stands at {@code at}. */
     Optional<SpokenQuantity> at(int start, int at, Amount amount) {
         String word = words.text(at);
-        Optional<SpokenQuantity> derived = UnitWords.derived(word)
+        boolean cut = UnitWords.isCutDessertspoon(words, at);
+        Optional<SpokenQuantity> derived = UnitWords.derived(cut ? "dessertspoon" : word)
                 .or(() -> own.one(word))
-                .flatMap(one -> OwnMeasures.many(start, at + 1, amount, one));
+                .flatMap(one -> OwnMeasures.many(start, cut ? at + 2 : at + 1, amount, one));
         if (derived.isPresent()) {
             return derived;
         }

@@ -44,7 +44,8 @@ public final class NameListener {
         if (isUnitSign(start)) {
             return Optional.empty();
         }
-        Optional<NameHit> byRecipe = own.at(start);
+        // "Two is all it wants" names no all-purpose flour.
+        Optional<NameHit> byRecipe = own.at(start).filter(name -> !name.name().equals("all"));
         Optional<NameHit> byPantry = words.on(Mechanism.SYNONYMS) ? known.at(start) : Optional.empty();
         boolean longer = byPantry.isPresent()
                 && byRecipe.filter(name -> name.end() >= byPantry.get().end()).isEmpty();

@@ -40,6 +40,7 @@ public final class QuantityListener {
 
     private static final Set<String> COUNTING_LINKS = Set.of("and", "that", "there", "is", "then");
     private static final Set<String> LIKENING = Set.of("like", "than", "as", "not", "without");
+    private static final Set<String> PLACING = Set.of("in", "into", "on");
     private static final Set<String> LOOSE = Words.set("odd something ish heaped heaping rounded scant generous hefty");
 
     private final WordStream words;
@@ -262,12 +263,15 @@ public final class QuantityListener {
             return at + 1;
         }
         int thing = DETERMINERS.contains(words.text(at)) ? at + 1 : at;
-        return names.at(thing).map(NameHit::end).map(this::afterHere).orElse(end);
+        return afterHere(names.at(thing).map(NameHit::end).orElse(end));
     }
 
-    /** "a cup of sour cream here, give or take". */
+    /** "a cup of sour cream here, give or take", "two hundred mils in the jug, give or take". */
     private int afterHere(int end) {
-        return words.text(end).equals("here") || words.text(end).equals("there") ? end + 1 : end;
+        boolean placed = PLACING.contains(words.text(end)) && DETERMINERS.contains(words.text(end + 1));
+        return placed
+                ? end + 3
+                : words.text(end).equals("here") || words.text(end).equals("there") ? end + 1 : end;
     }
 
     /** "thirty odd grams", "a heaped teaspoon": a word inside the amount that makes it a loose one. */

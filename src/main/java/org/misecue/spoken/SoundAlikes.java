@@ -75,6 +75,14 @@ final class SoundAlikes {
                 word -> distance(word, pieces) <= 1 && isSameVowel(word, pieces));
     }
 
+    /** The long word of the recipe that pieces make, which has the same consonants and nearly the same spelling: "salt anas". */
+    Optional<String> pieced(String pieces) {
+        String code = metaphone.doubleMetaphone(pieces);
+        return code.length() > SHORTEST_CODE
+                ? nearest(code, pieces, word -> word.charAt(0) == pieces.charAt(0) && distance(word, pieces) <= 2)
+                : Optional.empty();
+    }
+
     private Optional<String> nearest(String code, String heard, Predicate<String> like) {
         return bySound.getOrDefault(code, List.of()).stream()
                 .filter(like)

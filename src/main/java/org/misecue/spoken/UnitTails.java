@@ -79,11 +79,18 @@ final class UnitTails {
         Optional<UnitWords.Heard> second = UnitWords.at(words, more.end());
         if (second.isPresent()) {
             return second.filter(smaller -> isPair(unit.unit(), smaller.unit()))
+                    .filter(smaller -> !isSameAgain(amount, unit.unit(), more, smaller.unit()))
                     .map(smaller -> sum(start, smaller.end(), amount, unit.unit(), more, smaller.unit()));
         }
         return isMinutes(unit, more)
                 ? Optional.of(sum(start, more.end(), amount, unit.unit(), more, Unit.MINUTE))
                 : Optional.empty();
+    }
+
+    /** "half an hour, thirty minutes". */
+    private static boolean isSameAgain(Amount amount, Unit unit, SpokenNumber more, Unit smaller) {
+        return unit.toBase(value(amount), Household.METRIC)
+                .equals(smaller.toBase(value(more.amount()), Household.METRIC));
     }
 
     private static boolean isPair(Unit unit, Unit smaller) {

@@ -148,6 +148,13 @@ public final class UnitWords {
                 : Optional.empty();
     }
 
+    /** "a desert spoon of it". */
+    static boolean isCutDessertspoon(WordStream words, int at) {
+        return words.on(Mechanism.CUT_UNITS)
+                && (words.text(at).equals("dessert") || words.text(at).equals("desert"))
+                && SPOONS.contains(words.text(at + 1));
+    }
+
     /** A spoon of no stated size: "a spoonful". */
     static boolean isSpoon(String word) {
         return SPOONS.contains(word);
