@@ -54,7 +54,7 @@ final class InPieces {
                 .flatMap(one -> asMention(one, line).stream());
         Stream.concat(said, homeless)
                 .filter(second -> isNext(first, second) && completes(line, first, second) && isParted(first, second))
-                .filter(second -> !isOneThing(first) && !isOneThing(second))
+                .filter(second -> !isOneThing(first.quantity()) && !isOneThing(second.quantity()))
                 .filter(second -> own.stream().allMatch(mention -> isOneOf(mention, first, second)))
                 .findFirst()
                 .ifPresent(second -> join(first, second, own));
@@ -120,9 +120,8 @@ final class InPieces {
     }
 
     /** "one egg at a time" is no piece of four eggs. */
-    private static boolean isOneThing(Mention mention) {
-        return mention.quantity().unit() == Unit.EACH
-                && mention.quantity().amount().least().equals(Optional.of(Rationals.ONE));
+    static boolean isOneThing(Quantity quantity) {
+        return quantity.unit() == Unit.EACH && quantity.amount().least().equals(Optional.of(Rationals.ONE));
     }
 
     private boolean isParted(Mention first, Mention second) {

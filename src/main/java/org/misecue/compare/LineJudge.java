@@ -196,7 +196,8 @@ final class LineJudge {
     private List<Ledger.Entry> inParts(IngredientLine written, List<Ledger.Entry> standing) {
         if (standing.size() != 2
                 || written.quantity().isEmpty()
-                || standing.stream().anyMatch(entry -> entry.score() < Scoring.SURE)) {
+                || standing.stream()
+                        .anyMatch(entry -> entry.score() < Scoring.SURE || InPieces.isOneThing(entry.quantity()))) {
             return standing;
         }
         Optional<Quantity> sum = new Reckoner(heard.household, Optional.empty())

@@ -18,6 +18,7 @@ final class Passing {
     private static final Set<String> PREPOSITIONS_OF = Set.of("of", "in", "from", "with");
     private static final Set<String> DETERMINERS =
             Words.set("the your my our that this any more some plain all an a its their own");
+    private static final Set<String> PERCENT = Set.of("percent", "%", "cent");
     private static final Set<String> SHARES = Set.of("percent", "%", "cent", "size", "instead", "out", "top");
 
     /** "the flour is exactly half of the nuts". */
@@ -36,6 +37,10 @@ final class Passing {
 
     /** "two percent of the flour", "half what the milk was", "on top of the sugar". */
     private static boolean isBase(String before, Hearing heard, int at) {
+        if (PERCENT.contains(heard.words.text(at - 3))
+                && heard.words.normal(at - 2, at).equals("of the")) {
+            return true; // "fifteen percent of the dough flour"
+        }
         String twoBefore = heard.words.text(at - 1);
         boolean ofShare = (before.equals("of") || before.equals("on"))
                 && (SHARES.contains(twoBefore)

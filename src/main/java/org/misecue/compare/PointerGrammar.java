@@ -60,6 +60,9 @@ final class PointerGrammar {
             Map.entry("double that amount", Rationals.of(2)),
             Map.entry("double that quantity", Rationals.of(2)),
             Map.entry("twice that amount", Rationals.of(2)),
+            Map.entry("half that weight", HALF),
+            Map.entry("twice that weight", Rationals.of(2)),
+            Map.entry("double that weight", Rationals.of(2)),
             Map.entry("half that amount", HALF),
             Map.entry("half that quantity", HALF),
             Map.entry("double the quantity", Rationals.of(2)),
@@ -276,6 +279,7 @@ final class PointerGrammar {
         }
         // "twice the weight of the butter" names the other one, "twice the amount of sugar" the one that gets it.
         boolean measure = !factor.equals(Rationals.ONE)
+                && !heard.words.text(start + 1).equals("that")
                 && !POINTING.contains(heard.words.text(end - 1))
                 && heard.words.text(end).equals("of")
                 && heard.words.text(end + 1).equals("the");

@@ -10,9 +10,20 @@ import org.misecue.spoken.SpokenQuantity.Manner;
 /** "or use three", "if you like it sharp put in twenty": what viewers could do instead. */
 final class Alternatives implements Asides.AsideRule {
 
-    private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop");
+    private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop then");
     private static final Set<String> OBJECTS = Set.of("it", "them", "in", "for", "to");
     private static final Set<String> NEEDING = Words.set("need want you'd you'll that's it's is");
+    private static final Set<String> SUGGESTS = Set.of(
+            "does the job",
+            "will do",
+            "works a treat",
+            "does nicely",
+            "is fine",
+            "does fine",
+            "works fine",
+            "works too");
+
+    private static final int SUGGESTED_REACH = 5;
     private static final int IF_REACH = 12;
     private static final int WOULD_REACH = 5;
 
@@ -66,7 +77,7 @@ final class Alternatives implements Asides.AsideRule {
     private boolean isConditional(SpokenQuantity said) {
         int start = story.conditionStart(said.start());
         OptionalInt condition = phrases.lastWithin(Kind.CONDITION, start, said.start());
-        if (condition.isEmpty() && isAmount(said) && isToldTo(said.start())) {
+        if (condition.isEmpty() && isAmount(said) && (isToldTo(said.start()) || isSuggested(said.end()))) {
             condition = lastIf(Math.max(start, said.start() - IF_REACH), said.start());
         }
         return condition.isPresent()
@@ -100,6 +111,16 @@ final class Alternatives implements Asides.AsideRule {
     private boolean isToldTo(int start) {
         return TELLING.contains(words.text(start - 1))
                 || (TELLING.contains(words.text(start - 2)) && OBJECTS.contains(words.text(start - 1)));
+    }
+
+    /** "sixty grams of almond butter does the job". */
+    private boolean isSuggested(int end) {
+        for (int at = end; at < end + SUGGESTED_REACH; at++) {
+            if (SUGGESTS.contains(words.normal(at, at + 2)) || SUGGESTS.contains(words.normal(at, at + 3))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private OptionalInt lastIf(int from, int to) {

@@ -60,6 +60,7 @@ final class Labels implements Asides.AsideRule {
                 bare(Aside.Kind.TIME, "a time of day", this::isClock),
                 any(Aside.Kind.PACK_SIZE, "the size of a pack", packs::isToldOfPack),
                 bare(Aside.Kind.NAMED, "how far something goes", this::isCountedTo),
+                any(Aside.Kind.NAMED, "how far it may be off", this::isOff),
                 bare(Aside.Kind.COUNT, said -> "a count of " + words.text(said.end()), this::isTimes),
                 bare(Aside.Kind.AGE, "an age", ages::isAge),
                 any(Aside.Kind.DRINK, "a drink", this::isDrink),
@@ -110,6 +111,11 @@ final class Labels implements Asides.AsideRule {
     /** "a four mil nozzle", "two mil thick". */
     private boolean isMillimetres(SpokenQuantity said) {
         return said.unit().filter(unit -> unit == Unit.MILLILITRE).isPresent() && THIN.contains(words.text(said.end()));
+    }
+
+    /** "seventy five grams, give or take five". */
+    private boolean isOff(SpokenQuantity said) {
+        return words.normal(said.start() - 3, said.start()).equals("give or take");
     }
 
     private boolean isAtMost(SpokenQuantity said) {

@@ -14,7 +14,7 @@ final class LooseUnits {
     static final RationalNumber MANY_PACKS = Rationals.of(40);
 
     private static final Set<String> HANDLED = Words.set(
-            "draw drag run pull stick use used using with dip stand hold grab scrape tap bang lick wet find fetch");
+            "draw drag run pull stick use used using with dip stand hold grab scrape get getting got dirty dirtying tap bang lick wet find fetch");
 
     private final WordStream words;
     private final OwnMeasures own;

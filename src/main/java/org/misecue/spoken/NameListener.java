@@ -27,6 +27,9 @@ public final class NameListener {
     }
 
     /** In the order of the stream; none overlap. */
+    private static final Set<String> TEA_THINGS =
+            Words.set("spoon spoons towel towels cloth cosy cozy room rooms time urn tray pot");
+
     public List<NameHit> all() {
         List<NameHit> hits = new ArrayList<>();
         int at = 0;
@@ -45,11 +48,16 @@ public final class NameListener {
             return Optional.empty();
         }
         // "Two is all it wants" names no all-purpose flour.
-        Optional<NameHit> byRecipe = own.at(start).filter(name -> !name.name().equals("all"));
+        Optional<NameHit> byRecipe = own.at(start).filter(name -> !name.name().equals("all") && !isTeaThing(name));
         Optional<NameHit> byPantry = words.on(Mechanism.SYNONYMS) ? known.at(start) : Optional.empty();
         boolean longer = byPantry.isPresent()
                 && byRecipe.filter(name -> name.end() >= byPantry.get().end()).isEmpty();
         return longer ? byPantry : byRecipe;
+    }
+
+    /** "a tea towel", "the tea urn": no tea. */
+    private boolean isTeaThing(NameHit name) {
+        return name.name().equals("tea") && TEA_THINGS.contains(words.text(name.end()));
     }
 
     /** The "g" of "100 g ground hazelnuts", which is no piece of a word. */

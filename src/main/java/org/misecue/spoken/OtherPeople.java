@@ -17,6 +17,13 @@ final class OtherPeople implements Asides.AsideRule {
     private static final Set<String> COPULAS = Set.of("was", "is");
     private static final Set<String> ELDERS =
             Words.set("mother mum mam mom nan nana gran grandma granny gramma auntie dad");
+    private static final Set<String> KIN = Words.set("uncle aunt aunty sister brother cousin neighbour neighbor granda "
+            + "grandad granddad grandpa granpa mother-in-law");
+    private static final Set<String> SMALL = Words.set("he she always only just now though who");
+    /** "mum says" may be an answer of one who is in the kitchen. */
+    private static final Set<String> NO_VERBS = Words.set("says this less plus gives grams cups spoons eggs ounces");
+
+    private static final int SHORTEST_VERB = 3;
     private static final Set<String> YES = Words.set("yes yeah aye yep right lovely");
     private static final int ASKED_REACH = 14;
     private static final Set<String> SHE = Set.of("she", "he");
@@ -46,7 +53,8 @@ final class OtherPeople implements Asides.AsideRule {
         int from = story.clauseStart(to);
         return phrases.within(Kind.ELSEWHERE, from, to)
                         || isSomebodys(said)
-                        || (!OwnDoing.endsAt(words, to) && (someoneDoes(from, to) || somebodyElseDoes(from, to)))
+                        || (!OwnDoing.endsAt(words, to)
+                                && (someoneDoes(from, to) || somebodyElseDoes(from, to) || kinDoes(from, to)))
                 ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
                 : Optional.empty();
     }
@@ -77,6 +85,26 @@ final class OtherPeople implements Asides.AsideRule {
             return false;
         }
         return words.saysAny(DOING, person.getAsInt() + 1, Math.min(to, person.getAsInt() + DOES_REACH));
+    }
+
+    /** "mum starts with a kilo of it", "my uncle he chucks in two": kin, and any verb in the third person right behind. */
+    private boolean kinDoes(int from, int to) {
+        for (int at = from; at < to; at++) {
+            boolean kin = ELDERS.contains(words.text(at)) || KIN.contains(words.text(at));
+            int verb = SMALL.contains(words.text(at + 1)) ? at + 2 : at + 1;
+            if (kin && verb < to && isThirdPerson(words.text(verb))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isThirdPerson(String word) {
+        return word.length() > SHORTEST_VERB
+                && word.endsWith("s")
+                && !word.endsWith("ss")
+                && !NO_VERBS.contains(word)
+                && !word.endsWith("'s");
     }
 
     /** "Aunt … puts four in", "the neighbour uses two": what one says of oneself has no such ending. */

@@ -71,7 +71,8 @@ final class OtherTimes implements Asides.AsideRule {
                     && new NumberGrammar(words).at(at).isPresent()) {
                 return false;
             }
-            if (phrases.endAt(Kind.OTHER_PEOPLE, at).isPresent()) {
+            if (words.text(at).equals("yes")
+                    || phrases.endAt(Kind.OTHER_PEOPLE, at).isPresent()) {
                 return false; // "two spoons. My mother used to add more": somebody else begins
             }
             OptionalInt told = phrases.endAt(Kind.OTHER_TIME, at);

@@ -252,8 +252,14 @@ public final class QuantityListener {
 
     private boolean isHedgedBehind(int at) {
         OptionalInt end = phrases.endAt(Kind.HEDGE_AFTER, at);
-        boolean plain = end.isPresent() && grammar.at(end.getAsInt()).isEmpty();
+        boolean plain = end.isPresent()
+                && (isGiveOrTake(at) || grammar.at(end.getAsInt()).isEmpty());
         return plain || (words.on(Mechanism.SHADES) && shades.behind(at));
+    }
+
+    /** "seventy five grams, give or take five". */
+    private boolean isGiveOrTake(int at) {
+        return words.normal(at, at + 3).equals("give or take");
     }
 
     /** Behind what is measured: "thirty grams of them, give or take". */
