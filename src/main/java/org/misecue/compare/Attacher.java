@@ -92,7 +92,7 @@ final class Attacher {
         if (place.isEmpty()) {
             homeless.add(said);
         } else {
-            keep(ofCited(place.get()), provisional);
+            keep(ofRead(ofCited(place.get())), provisional);
         }
     }
 
@@ -116,6 +116,16 @@ final class Attacher {
         return cited.filter(one -> place.said().start() - one.end() <= CITED_REACH)
                 .filter(one -> place.name().lines().contains(one.line()))
                 .map(one -> new Place(place.said(), place.name(), one.line(), place.score()))
+                .orElse(place);
+    }
+
+    /** "she's put a hundred and fifty, so mine's a hundred and twenty": of the same part of the dish as what was read. */
+    private Place ofRead(Place place) {
+        Optional<Mention> read = mentions.last();
+        return read.filter(last ->
+                        last.line() != place.line() && place.name().lines().contains(last.line()))
+                .filter(last -> sheet.isByHand(place.said(), read))
+                .map(last -> new Place(place.said(), place.name(), last.line(), place.score()))
                 .orElse(place);
     }
 

@@ -1,6 +1,7 @@
 package org.misecue.compare;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.misecue.quantity.Dimension;
@@ -12,6 +13,7 @@ import org.misecue.spoken.Mechanism;
 import org.misecue.spoken.QuantityWords;
 import org.misecue.spoken.SpokenQuantity;
 import org.misecue.spoken.SpokenQuantity.Manner;
+import org.misecue.spoken.Words;
 import tech.units.indriya.function.RationalNumber;
 
 /** Whether an amount could be one of an ingredient line at all, by its dimension and its order of magnitude. */
@@ -21,6 +23,7 @@ final class Fit {
     private static final double FARTHEST_RATIO = 6.5;
 
     private static final double IMPOSSIBLE = -20;
+    private static final Set<String> FATS = Words.set("butter margarine shortening lard spread fat oleo");
     private static final Pattern TIMES = Pattern.compile("^\\W*(\\d{1,3})\\s*[x×]");
     private static final Pattern COUNTED_PACKS = Pattern.compile("(\\d{1,3})\\s+(\\p{L}+)");
     private static final RationalNumber MANY = Rationals.of(25);
@@ -37,7 +40,10 @@ final class Fit {
         Optional<Quantity> quantity = inUnits(said, line, carried);
         boolean bareWeight =
                 said.manner() == Manner.BARE && written.unit() != Unit.EACH && !heard.on(Mechanism.BARE_NUMBERS);
-        if (quantity.isEmpty() || bareWeight || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
+        if (quantity.isEmpty()
+                || isStickOfNoFat(quantity.get(), line)
+                || bareWeight
+                || (written.unit() != Unit.EACH && isCountOfThem(said, heard))) {
             return IMPOSSIBLE;
         }
         double manner = carried.isPresent()
@@ -52,6 +58,12 @@ final class Fit {
             return manner + (crossing == 0 ? magnitude(quantity.get(), nearest, heard) : crossing);
         }
         return manner + 1.5 + magnitude(quantity.get(), nearest, heard);
+    }
+
+    /** Butter comes in sticks, and what is sold like it. */
+    private static boolean isStickOfNoFat(Quantity said, IngredientLine line) {
+        return said.unit() == Unit.STICK
+                && Words.content(line.ingredient()).stream().noneMatch(FATS::contains);
     }
 
     /** "I've got a whole one here", "it's only one": of the things, not of the measure before. */

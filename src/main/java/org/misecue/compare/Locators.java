@@ -23,6 +23,10 @@ final class Locators {
     private static final int REACH_ON = 5;
     private static final int DONE_REACH = 6;
     private static final int LIKENED_REACH = 8;
+    /** "three quarters of the butter you had in the pudding". */
+    private static final Set<String> TIMES = Words.set("half quarter quarters third thirds twice double triple times");
+
+    private static final Set<String> DOING = Words.set("had used put did got went took gave needed");
     private static final Set<String> PLACED = Words.set("it that they is are in into the my our your");
 
     /** Stands for no part: the one that was spoken of is done with. */
@@ -80,6 +84,9 @@ final class Locators {
         for (int same = at - 1; same >= at - LIKENED_REACH; same--) {
             if (heard.words.text(same).equals("same")
                     && heard.words.text(same + 1).equals("as")) {
+                return true;
+            }
+            if (TIMES.contains(heard.words.text(same)) && heard.words.saysAny(DOING, same, at)) {
                 return true;
             }
         }

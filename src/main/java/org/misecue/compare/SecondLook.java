@@ -81,7 +81,9 @@ final class SecondLook {
 
     private List<Mention> foreign(int line) {
         List<Mention> own = attacher.mentions().of(line);
-        return own.stream().anyMatch(mention -> verdict(line, mention.quantity()) == Verdict.AGREES)
+        return own.stream()
+                        .anyMatch(mention ->
+                                !mention.provisional() && verdict(line, mention.quantity()) == Verdict.AGREES)
                 ? own.stream()
                         .filter(mention ->
                                 isTelling(mention.quantity()) && verdict(line, mention.quantity()) == Verdict.DIFFERS)
