@@ -70,7 +70,14 @@ final class LineScores {
                 .max()
                 .orElse(0);
         double score = lineScore(said, name, line) - mostLikely;
-        return score + continuations.of(said, name, line, mayGoOn) + descriptions.of(said, name, line);
+        boolean goesOn = mayGoOn && !isOfOtherPart(said, line);
+        return score + continuations.of(said, name, line, goesOn) + descriptions.of(said, name, line);
+    }
+
+    /** "now the sauce, and brown sugar a hundred and twenty": nothing of the pudding is said again. */
+    private boolean isOfOtherPart(SpokenQuantity said, int line) {
+        OptionalInt named = heard.locators.around(said.start(), said.end());
+        return named.isPresent() && named.getAsInt() != heard.componentOfLine.get(line);
     }
 
     /** Whether the amount goes on with the line that was measured last. */
