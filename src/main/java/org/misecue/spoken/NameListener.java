@@ -48,11 +48,11 @@ public final class NameListener {
             return Optional.empty();
         }
         // "Two is all it wants" names no all-purpose flour.
-        Optional<NameHit> byRecipe = own.at(start).filter(name -> !name.name().equals("all") && !isTeaThing(name));
+        Optional<NameHit> byRecipe = own.at(start).filter(name -> !name.name().equals("all"));
         Optional<NameHit> byPantry = words.on(Mechanism.SYNONYMS) ? known.at(start) : Optional.empty();
         boolean longer = byPantry.isPresent()
                 && byRecipe.filter(name -> name.end() >= byPantry.get().end()).isEmpty();
-        return longer ? byPantry : byRecipe;
+        return (longer ? byPantry : byRecipe).filter(name -> !isTeaThing(name));
     }
 
     /** "a tea towel", "the tea urn": no tea. */
