@@ -22,7 +22,8 @@ final class Clauses {
     private static final Set<String> CAUSING = Words.set("makes make helps help lets let wakes keeps");
     private static final Set<String> AIMS = Words.set("thing trick step job secret way idea plan");
     private static final Set<String> DOING = Words.set(
-            "add use take put pour weigh tip go start begin get have do mix stir measure the a your my our this that it "
+            "add use take put pour weigh tip go start begin get have do mix stir measure remember know worry learn say see "
+                    + "think look wait rest argue lose spare hurry the a your my our this that it "
                     + "and room for with");
     private static final Set<String> OPENING = Words.set("and now then so right okay next first");
     private static final Set<String> BEHIND_REFUSED = Words.set("please thanks here today for in and or from ever");
