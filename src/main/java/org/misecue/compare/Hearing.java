@@ -48,6 +48,9 @@ final class Hearing {
     final Locators locators;
     final Trail trail = new Trail();
     final NameFirst nameFirst = new NameFirst(this);
+    /** Where amounts are said by pointing at what was told for the viewers' batch. */
+    final Set<Integer> pointedAtViewers = new HashSet<>();
+
     private final Medium medium;
     private final Places<NameHit> namePlaces;
     private final byte[] passing;

@@ -157,8 +157,18 @@ final class Pointing {
         heard.trail.note(
                 pointer.start(), target.isPresent() ? pointed : pointed + ", a portion of it and no new amount");
         SpokenQuantity amount = amount(pointer, base.get().quantity());
+        if (isForViewers(base.get())) {
+            heard.pointedAtViewers.add(amount.start());
+        }
         target.ifPresentOrElse(
                 name -> attacher.attachTo(amount, name, base.get().lines()), () -> attacher.repeat(amount));
+    }
+
+    /** "a hundred here, so two hundred in yours … and the sugar is the same weight as your butter". */
+    private boolean isForViewers(Base base) {
+        return base.lines().stream()
+                .flatMap(line -> attacher.mentions().last(line).stream())
+                .anyMatch(told -> told.quantity().equals(base.quantity()) && Whose.of(told, heard) == Whose.VIEWERS);
     }
 
     private static SpokenQuantity amount(Pointer pointer, Quantity base) {
