@@ -249,9 +249,17 @@ final class Attacher {
         }
         double enough = said.manner() == Manner.BARE ? Scoring.ENOUGH_FOR_BARE : Scoring.ENOUGH;
         heard.trail.weighed(said, all);
+        boolean ofThis = all.stream().anyMatch(place -> isOfIt(place) && place.score() >= Scoring.SURE);
         return all.stream()
-                .filter(place -> place.score() >= enough)
+                .filter(place -> place.score() >= enough && (!ofThis || isOfIt(place)))
                 .reduce((one, other) -> other.score() > one.score() ? other : one);
+    }
+
+    /** "seventy five of butter and seventy five of lard": nothing tells more than the name behind "of". */
+    private boolean isOfIt(Place place) {
+        return place.inRecipe()
+                && heard.words.text(place.said().end()).equals("of")
+                && place.name().start() == place.said().end() + 1;
     }
 
     /** "… two hundred and twenty grams of it": more said of what was measured last, however far back its name is. */

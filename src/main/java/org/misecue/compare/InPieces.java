@@ -22,6 +22,7 @@ import org.misecue.spoken.Words;
 final class InPieces {
 
     private static final int REACH = 45;
+    private static final int FAR = 100;
     private static final int AROUND = 8;
     private static final int LEADING = 4;
     private static final Set<Kind> PARTING =
@@ -53,7 +54,8 @@ final class InPieces {
         Stream<Mention> homeless = Stream.concat(attacher.homeless().stream(), attacher.repeats().stream())
                 .flatMap(one -> asMention(one, line).stream());
         Stream.concat(said, homeless)
-                .filter(second -> isNext(first, second) && completes(line, first, second) && isParted(first, second))
+                .filter(second -> isNext(first, second) || isNext(second, first))
+                .filter(second -> completes(line, first, second) && isParted(first, second))
                 .filter(second -> !isOneThing(first.quantity()) && !isOneThing(second.quantity()))
                 .filter(second -> own.stream().allMatch(mention -> isOneOf(mention, first, second)))
                 .findFirst()
@@ -75,7 +77,7 @@ final class InPieces {
         } else {
             attacher.mentions().add(piece);
         }
-        heard.trail.note(second.start(), "the rest of what is written, after the first of it");
+        heard.trail.note(second.start(), "one of two pieces that come to what is written");
     }
 
     private boolean isRight(int line) {
@@ -103,9 +105,14 @@ final class InPieces {
 
     private boolean isNext(Mention first, Mention second) {
         return second.start() >= first.end()
-                && second.start() - first.end() <= REACH
+                && second.start() - first.end() <= (isMore(second) ? FAR : REACH)
                 && heard.sameSource(first.start(), second.start())
                 && heard.namesIn(first.end(), second.start()).stream().allMatch(name -> isNoOther(name, first.line()));
+    }
+
+    /** "then the other hundred grams", however long the whisking takes. */
+    private boolean isMore(Mention second) {
+        return heard.phrases.within(Kind.ADDS, second.start() - LEADING, second.start() + 1);
     }
 
     private boolean isNoOther(NameHit name, int line) {

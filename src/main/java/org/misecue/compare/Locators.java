@@ -81,6 +81,9 @@ final class Locators {
 
     /** "the same as I put in the pudding": of another part no more is told than an amount. */
     private boolean isLikened(int at) {
+        if (heard.words.normal(at - 2, at).equals("half a")) {
+            return true; // "whether it's half a pudding or a whole one"
+        }
         for (int same = at - 1; same >= at - LIKENED_REACH; same--) {
             if (heard.words.text(same).equals("same")
                     && heard.words.text(same + 1).equals("as")) {

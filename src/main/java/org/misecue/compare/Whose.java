@@ -24,7 +24,8 @@ enum Whose {
     static Whose of(Mention mention, Hearing heard) {
         int next = nextAmount(heard, mention.end());
         if (heard.pointedAtViewers.contains(mention.start())
-                || isOfEach(mention, heard, next) || isLeft(mention, heard, next)) {
+                || isOfEach(mention, heard, next)
+                || isLeft(mention, heard, next)) {
             return VIEWERS;
         }
         int until = Math.min(mention.end() + CLAUSE_AFTER, next);
