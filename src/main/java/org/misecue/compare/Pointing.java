@@ -24,6 +24,7 @@ final class Pointing {
 
     private static final int ONE_REACH = 30;
     private static final int TARGET_REACH = 30;
+    private static final int NAMED_BASE_REACH = 45;
     private static final int SHARE_TARGET_REACH = 18;
     private static final int SAID_OUTRIGHT = 9;
     private static final int THOUGHT_REACH = 7;
@@ -221,9 +222,17 @@ final class Pointing {
         return true;
     }
 
+    /** Whether a line that the name may mean has no amount yet. */
+    private boolean isWanting(NameHit name) {
+        return name.lines().stream()
+                .anyMatch(line -> attacher.mentions().of(line).isEmpty());
+    }
+
     /** What is spoken of when the pointer is said, if that is something else than what it points at. */
     private Optional<NameHit> topic(Pointer pointer, Set<Integer> baseLines, int baseEnd) {
-        int reach = pointer.share() ? SHARE_TARGET_REACH : TARGET_REACH;
+        int reach = pointer.share()
+                ? SHARE_TARGET_REACH
+                : pointer.base().isPresent() ? NAMED_BASE_REACH : TARGET_REACH;
         boolean ofPack = bases.pack(pointer).isPresent();
         int from = pointer.base().isPresent() || ofPack
                 ? pointer.start() - reach
@@ -232,6 +241,10 @@ final class Pointing {
                 .filter(name -> name.inRecipe() && !heard.isPassing(name))
                 .filter(name -> !baseLines.containsAll(name.lines()))
                 .toList();
-        return before.stream().max(Comparator.comparingInt(NameHit::start));
+        // "Mascarpone, that goes in with the cream, and it's the same weight as the honey."
+        return before.stream()
+                .filter(this::isWanting)
+                .max(Comparator.comparingInt(NameHit::start))
+                .or(() -> before.stream().max(Comparator.comparingInt(NameHit::start)));
     }
 }
