@@ -26,7 +26,8 @@ final class Passing {
 
     private static final Set<String> RECKONED = Set.of("is", "exactly", "just", "be", "about", "a");
     private static final Set<String> BASES = Set.of("what", "whatever", "own", "times");
-    private static final Set<String> BRINGS_WITH = Set.of("in", "and", "then", "so", "now", "along", "start", "starts", "begin", "begins");
+    private static final Set<String> BRINGS_WITH =
+            Set.of("in", "and", "then", "so", "now", "along", "start", "starts", "begin", "begins");
 
     private static final Set<String> HEATS = Words.set("hot warm boiling cold");
     private static final Set<String> BATHS = Words.set("in into under through");

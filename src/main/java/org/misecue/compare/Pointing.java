@@ -230,9 +230,7 @@ final class Pointing {
 
     /** What is spoken of when the pointer is said, if that is something else than what it points at. */
     private Optional<NameHit> topic(Pointer pointer, Set<Integer> baseLines, int baseEnd) {
-        int reach = pointer.share()
-                ? SHARE_TARGET_REACH
-                : pointer.base().isPresent() ? NAMED_BASE_REACH : TARGET_REACH;
+        int reach = pointer.share() ? SHARE_TARGET_REACH : pointer.base().isPresent() ? NAMED_BASE_REACH : TARGET_REACH;
         boolean ofPack = bases.pack(pointer).isPresent();
         int from = pointer.base().isPresent() || ofPack
                 ? pointer.start() - reach

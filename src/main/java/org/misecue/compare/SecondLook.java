@@ -45,6 +45,9 @@ final class SecondLook {
             if (written.quantity().isPresent() && isSilent(line)) {
                 elsewhere(line).forEach(this::move);
                 if (isSilent(line)) {
+                    misplaced(line).forEach(this::move);
+                }
+                if (isSilent(line)) {
                     homeless(line).ifPresent(attacher.mentions()::add);
                 }
             }
@@ -67,6 +70,28 @@ final class SecondLook {
     private void move(Move move) {
         attacher.mentions().move(move.from(), move.to());
         heard.trail.note(move.from().start(), "taken for what is written of it, as the other has its own amount");
+    }
+
+    /** What was given to another line and is far too much or too little for it, and just right for this one. */
+    private List<Move> misplaced(int line) {
+        return IntStream.range(0, heard.lines.size())
+                .filter(other ->
+                        other != line && heard.lines.get(other).quantity().isPresent())
+                .boxed()
+                .flatMap(other -> unlikely(other).stream())
+                .filter(mention -> !mention.assumedUnit())
+                .filter(mention -> verdict(line, mention.quantity()) != Verdict.DIFFERS
+                        && isNear(line, mention.start(), mention.end())
+                        && !isOfAnother(line, mention.end()))
+                .map(mention ->
+                        new Move(mention, mention(line, mention.start(), mention.end(), mention.quantity(), false)))
+                .toList();
+    }
+
+    private List<Mention> unlikely(int line) {
+        List<Mention> own = attacher.mentions().of(line);
+        List<Mention> likely = new SlipOfTongue(heard.lines.get(line), heard.household).likely(own);
+        return own.stream().filter(mention -> !likely.contains(mention)).toList();
     }
 
     /** What was given to other lines that agree without it. */
