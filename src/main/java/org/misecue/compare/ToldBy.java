@@ -40,6 +40,7 @@ final class ToldBy {
             "identical",
             Rationals.ONE);
 
+    private static final Set<String> MANY = Set.of("much", "many");
     private static final Set<String> MEASURES = Words.set("amount weight quantity measure number size volume");
     private static final Set<String> LINKS = Words.set("of as what whatever the your my our that for with to");
     private static final Set<String> SMALL = Words.set(
@@ -112,7 +113,7 @@ final class ToldBy {
                     : number.get().end() + 1;
             return number.get().amount().least().map(factor -> asMuch(end, factor));
         }
-        if (heard.words.normal(start, start + 2).matches("as (much|many)")) {
+        if (isAsMuch(start)) {
             return Optional.of(new Ratio(start + 2, Rationals.ONE, true));
         }
         RationalNumber factor = TIMES.get(heard.words.text(start));
@@ -121,8 +122,12 @@ final class ToldBy {
                 : Optional.of(asMuch(start + 1, factor));
     }
 
+    private boolean isAsMuch(int at) {
+        return heard.words.text(at).equals("as") && MANY.contains(heard.words.text(at + 1));
+    }
+
     private Ratio asMuch(int end, RationalNumber factor) {
-        if (heard.words.normal(end, end + 2).matches("as (much|many)")) {
+        if (isAsMuch(end)) {
             return new Ratio(end + 2, factor, true);
         }
         int measured = heard.words.text(end).equals("the") ? end + 1 : end;
