@@ -24,7 +24,7 @@ final class Additions {
 
     private static final Set<String> LITTLE = Set.of("bit", "little", "touch", "drop", "tad", "smidge");
     private static final int ALOUD_REACH = 20;
-    private static final int ORDINAL_REACH = 45;
+    private static final int ORDINAL_REACH = 80;
     private static final Set<String> POINTERS = Set.of("that", "there", "makes", "now");
 
     private static final Set<String> STORES = Set.of("freezer", "fridge", "tomorrow", "later", "saved");
@@ -154,9 +154,8 @@ final class Additions {
         boolean next = isOneMore(amount.quantity(), amount.last().quantity())
                 && amount.start() - amount.last().end() <= (isOrdinal(amount) ? ORDINAL_REACH : ALOUD_REACH)
                 && amount.quantity().dimension() == Dimension.VOLUME
-                && heard.namesIn(amount.last().end(), amount.start()).stream()
-                        .allMatch(name -> isOrdinal(amount)
-                                && name.lines().contains(amount.last().line()));
+                && (isOrdinal(amount)
+                        || heard.namesIn(amount.last().end(), amount.start()).isEmpty());
         boolean pointed = heard.words.text(amount.start() - 1).equals("is")
                 && POINTERS.contains(heard.words.text(amount.start() - 2));
         return next

@@ -22,11 +22,12 @@ import org.misecue.spoken.Words;
 final class InPieces {
 
     private static final int REACH = 45;
+    private static final int BESIDE = 3;
+    private static final Set<String> AGAIN = Words.set("it is that no only");
     private static final int FAR = 100;
     private static final int AROUND = 8;
     private static final int LEADING = 4;
-    private static final Set<Kind> PARTING =
-            Set.of(Kind.ADDS, Kind.KEPT, Kind.HOLDS_BACK, Kind.FIRST_PORTION, Kind.REMAINDER);
+    private static final Set<Kind> PARTING = Set.of(Kind.KEPT, Kind.HOLDS_BACK, Kind.FIRST_PORTION, Kind.REMAINDER);
     private static final Set<String> PARTED =
             Words.set("first second again after before top side other lot lots later over once");
     /** Between amounts that are not the same these will do. */
@@ -132,14 +133,24 @@ final class InPieces {
     }
 
     private boolean isParted(Mention first, Mention second) {
-        boolean told = PARTING.stream()
+        boolean told = isMore(second)
+                || PARTING.stream()
                         .anyMatch(kind -> heard.phrases.within(kind, first.start() - LEADING, first.end() + AROUND)
                                 || heard.phrases.within(kind, second.start() - AROUND, second.end() + AROUND))
                 || heard.words.saysAny(PARTED, first.start() - LEADING, first.end() + AROUND)
                 || heard.words.saysAny(PARTED, second.start() - AROUND, second.end() + AROUND);
         boolean alike = first.quantity().unit() == second.quantity().unit()
                 && !first.quantity().equals(second.quantity());
-        return told || (alike && heard.words.saysAny(FOLLOWING, second.start() - LEADING, second.start()));
+        return told
+                || isBeside(first, second)
+                || (alike && heard.words.saysAny(FOLLOWING, second.start() - LEADING, second.start()));
+    }
+
+    /** "one teaspoon whole and one teaspoon crushed". */
+    private boolean isBeside(Mention first, Mention second) {
+        return second.start() - first.end() <= BESIDE
+                && heard.words.text(second.start() - 1).equals("and")
+                && !AGAIN.contains(heard.words.text(second.end()));
     }
 
     private static boolean isOneOf(Mention mention, Mention first, Mention second) {

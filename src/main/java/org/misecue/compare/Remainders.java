@@ -14,7 +14,7 @@ final class Remainders {
     private static final int NAME_REACH = 6;
     private static final int NAME_LENGTH = 4;
     private static final int BEFORE_REACH = 4;
-    private static final Set<String> BEFORE_NOW = Set.of("already", "earlier", "before", "had");
+    private static final Set<String> BEFORE_NOW = Set.of("already", "earlier", "before", "had", "was", "went");
     private static final int FIRST_REACH = 12;
 
     private final Hearing heard;

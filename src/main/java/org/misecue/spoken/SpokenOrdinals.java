@@ -20,7 +20,7 @@ public final class SpokenOrdinals {
             entry("second", 2), entry("third", 3), entry("fourth", 4), entry("fifth", 5), entry("sixth", 6));
     private static final Set<String> FIRST = Set.of("first", "one", "1", "a");
     private static final Set<String> OWNERS = Words.set("the your my our a and that this");
-    private static final int FIRST_REACH = 40;
+    private static final int FIRST_REACH = 70;
 
     private final WordStream words;
     private final OwnMeasures own;
