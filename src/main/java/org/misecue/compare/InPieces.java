@@ -148,7 +148,8 @@ final class InPieces {
 
     /** "one teaspoon whole and one teaspoon crushed". */
     private boolean isBeside(Mention first, Mention second) {
-        return second.start() - first.end() <= BESIDE
+        return first.quantity().unit() != Unit.EACH
+                && second.start() - first.end() <= BESIDE
                 && heard.words.text(second.start() - 1).equals("and")
                 && !AGAIN.contains(heard.words.text(second.end()));
     }
