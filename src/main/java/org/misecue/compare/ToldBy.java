@@ -2,7 +2,6 @@ package org.misecue.compare;
 
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -41,22 +40,11 @@ final class ToldBy {
             Rationals.ONE);
 
     private static final Set<String> MANY = Set.of("much", "many");
-    private static final Set<String> MEASURES = Words.set("amount weight quantity measure number size volume");
     private static final Set<String> LINKS = Words.set("of as what whatever the your my our that for with to");
-    private static final Set<String> SMALL = Words.set(
-            "of as what whatever that the your my our his her this which was were is are amount weight quantity size it in "
-                    + "into for on with to we you i they just then there and pan pot bowl tin goes");
-    /** What was done with the other amount. */
-    private static final Set<String> DOING = Words.set(
-            "did do does had have has got get gets used use put took take went go gave weighed measured said told needed "
-                    + "wanted added poured tipped made");
-
-    private static final Set<String> BEING = Set.of("is", "are", "was", "were", "weighs", "weighed");
     private static final Set<String> BEFORE_SHARE = Words.set("the exactly just only about roughly a");
     private static final Set<String> LIKENED = Set.of("as", "to", "with");
-    private static final Set<String> EARLIER = Words.set("before earlier already");
     private static final Set<String> HERE = Words.set("this here these");
-    private static final int LONGEST = 14;
+    private static final int SHARE_REACH = 5;
     private static final int THAT_REACH = 6;
     private static final int TOPIC_REACH = 30;
 
@@ -68,9 +56,6 @@ final class ToldBy {
 
     /** How many times the other amount it is, in {@code [start, end)}. */
     private record Ratio(int end, RationalNumber factor, boolean asMuch) {}
-
-    /** What tells which other amount is meant. */
-    private record Told(int end, Optional<NameHit> name, Optional<Integer> part, boolean doing, boolean earlier) {}
 
     /** The amount that is told from the index on. */
     Optional<Pointer> at(int start) {
@@ -84,7 +69,7 @@ final class ToldBy {
 
     /** "whatever we did for the baking powder, you take half of that". */
     private Optional<Pointer> ofWhatever(int start) {
-        Told told = told(start);
+        OtherAmount told = OtherAmount.at(start, heard);
         if (told.name().isEmpty() || !told.doing()) {
             return Optional.empty();
         }
@@ -131,13 +116,13 @@ final class ToldBy {
             return new Ratio(end + 2, factor, true);
         }
         int measured = heard.words.text(end).equals("the") ? end + 1 : end;
-        return MEASURES.contains(heard.words.text(measured))
+        return OtherAmount.MEASURES.contains(heard.words.text(measured))
                 ? new Ratio(measured + 1, factor, true)
                 : new Ratio(end, factor, false);
     }
 
     private Optional<Pointer> pointer(int start, Ratio ratio) {
-        Told told = told(ratio.end());
+        OtherAmount told = OtherAmount.at(ratio.end(), heard);
         if (!LINKS.contains(heard.words.text(ratio.end())) && !(ratio.asMuch() && told.doing())) {
             return Optional.empty();
         }
@@ -153,7 +138,7 @@ final class ToldBy {
                 : Optional.empty();
     }
 
-    private Optional<Pointer> ofNamed(int start, Ratio ratio, Told told, NameHit name) {
+    private Optional<Pointer> ofNamed(int start, Ratio ratio, OtherAmount told, NameHit name) {
         boolean likened = ratio.asMuch() && LIKENED.contains(heard.words.text(ratio.end()));
         boolean that = PointerGrammar.POINTING.contains(heard.words.text(name.start() - 1));
         if (!told.doing() && that) {
@@ -180,10 +165,10 @@ final class ToldBy {
     /** "it's the half of the flour", "the butter is two thirds of it". */
     private boolean isReckoned(int start) {
         int at = start - 1;
-        while (BEFORE_SHARE.contains(heard.words.text(at))) {
+        while (at > start - SHARE_REACH && BEFORE_SHARE.contains(heard.words.text(at))) {
             at--;
         }
-        return BEING.contains(heard.words.text(at));
+        return OtherAmount.BEING.contains(heard.words.text(at));
     }
 
     private static NameHit without(Set<Integer> lines, NameHit name) {
@@ -193,7 +178,7 @@ final class ToldBy {
     }
 
     /** "half as much for this", "the same as last time": the same ingredient in another part. */
-    private Optional<Pointer> ofSameElsewhere(int start, Ratio ratio, Told told, NameHit topic) {
+    private Optional<Pointer> ofSameElsewhere(int start, Ratio ratio, OtherAmount told, NameHit topic) {
         NameHit alike = heard.alike(topic);
         Set<Integer> there = told.part().map(part -> in(part, alike.lines())).orElse(alike.lines());
         NameHit here = told.part().isPresent() ? without(there, alike) : alike;
@@ -218,55 +203,5 @@ final class ToldBy {
         return heard.namesIn(start - TOPIC_REACH, start).stream()
                 .filter(name -> name.inRecipe() && !heard.isPassing(name))
                 .max(Comparator.comparingInt(NameHit::start));
-    }
-
-    private Told told(int from) {
-        Optional<NameHit> name = Optional.empty();
-        Optional<Integer> part = Optional.empty();
-        boolean doing = false;
-        boolean earlier = false;
-        int end = from;
-        int at = from;
-        while (at < from + LONGEST && !(at > from && heard.words.wall(at))) {
-            Optional<NameHit> here = longest(at);
-            Optional<Integer> named = heard.locators.named(at);
-            String word = heard.words.text(at);
-            if (here.isPresent()) {
-                if (name.isPresent()) {
-                    break;
-                }
-                name = here;
-                at = here.get().end();
-                end = at;
-                continue;
-            }
-            boolean last = heard.words.normal(at, at + 2).equals("last time");
-            boolean being = name.isPresent() && (BEING.contains(word) || MEASURES.contains(word));
-            if (being) {
-                doing = true;
-                end = at + 1;
-            } else if (named.isPresent() && part.isEmpty()) {
-                part = named;
-                end = at + 1;
-            } else if (DOING.contains(word)) {
-                doing = true;
-                end = at + 1;
-            } else if (EARLIER.contains(word) || last) {
-                earlier = true;
-                at += last ? 1 : 0;
-                end = at + 1;
-            } else if (!SMALL.contains(word)) {
-                break;
-            }
-            at++;
-        }
-        return new Told(end, name, part, doing, earlier);
-    }
-
-    private Optional<NameHit> longest(int at) {
-        List<NameHit> here = heard.namesIn(at, at + 1).stream()
-                .filter(name -> name.inRecipe() && name.start() == at)
-                .toList();
-        return here.stream().max(Comparator.comparingInt(NameHit::end));
     }
 }
