@@ -167,7 +167,7 @@ final class Hearing {
                         || ingredients.contains(lines.get(line).ingredient()))
                 .boxed()
                 .collect(Collectors.toSet());
-        return new NameHit(name.start(), name.end(), alike, name.name());
+        return name.meaning(alike);
     }
 
     boolean on(Mechanism mechanism) {

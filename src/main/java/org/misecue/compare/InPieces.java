@@ -25,6 +25,9 @@ final class InPieces {
     private static final int BESIDE = 3;
     private static final Set<String> AGAIN = Words.set("it is that no only");
     private static final int FAR = 100;
+    /** What {@link Fit} makes of an amount that is far too much or too little for the line. */
+    private static final double OF_ANOTHER_SIZE = -5;
+
     private static final int AROUND = 8;
     private static final int LEADING = 4;
     private static final Set<Kind> PARTING = Set.of(Kind.KEPT, Kind.HOLDS_BACK, Kind.FIRST_PORTION, Kind.REMAINDER);
@@ -60,31 +63,19 @@ final class InPieces {
                 .filter(second -> !isOneThing(first.quantity()) && !isOneThing(second.quantity()))
                 .filter(second -> own.stream().allMatch(mention -> isOneOf(mention, first, second)))
                 .findFirst()
-                .ifPresent(second -> join(first, second, own));
+                .ifPresent(second -> join(second));
     }
 
-    private void join(Mention first, Mention second, List<Mention> own) {
-        Mention piece = new Mention(
-                second.start(),
-                second.end(),
-                first.line(),
-                second.quantity(),
-                second.assumedUnit(),
-                Role.ADDS,
-                second.score(),
-                false);
-        if (own.contains(second)) {
-            attacher.mentions().move(second, piece);
-        } else {
-            attacher.mentions().add(piece);
-        }
+    private void join(Mention second) {
+        // What was given to nothing so far is only added.
+        attacher.mentions().move(second, second.with(Role.ADDS));
         heard.trail.note(second.start(), "one of two pieces that come to what is written");
     }
 
     private boolean isRight(int line) {
         return attacher.mentions()
                 .committed(line)
-                .filter(said -> verdict(line, said) != Verdict.DIFFERS)
+                .filter(said -> judge.of(line, said, heard) != Verdict.DIFFERS)
                 .isPresent();
     }
 
@@ -92,16 +83,14 @@ final class InPieces {
         return said.isAside()
                 ? Optional.empty()
                 : Fit.inUnits(said, heard.lines.get(line), Optional.empty())
-                        .filter(quantity -> Fit.of(said, heard.lines.get(line), Optional.empty(), heard) > -5)
-                        .map(quantity -> new Mention(
+                        .filter(quantity ->
+                                Fit.of(said, heard.lines.get(line), Optional.empty(), heard) > OF_ANOTHER_SIZE)
+                        .map(quantity -> Mention.foundLate(
+                                line,
                                 said.start(),
                                 said.end(),
-                                line,
                                 quantity,
-                                said.unit().isEmpty(),
-                                Role.STATES,
-                                Scoring.ENOUGH,
-                                false));
+                                said.unit().isEmpty()));
     }
 
     private boolean isNext(Mention first, Mention second) {
@@ -123,7 +112,7 @@ final class InPieces {
     private boolean completes(int line, Mention first, Mention second) {
         return new Reckoner(heard.household, heard.ingredientOfLine.get(line))
                 .sum(first.quantity(), second.quantity())
-                .filter(sum -> !sum.amount().hedged() && verdict(line, sum) == Verdict.AGREES)
+                .filter(sum -> !sum.amount().hedged() && judge.of(line, sum, heard) == Verdict.AGREES)
                 .isPresent();
     }
 
@@ -156,9 +145,5 @@ final class InPieces {
 
     private static boolean isOneOf(Mention mention, Mention first, Mention second) {
         return mention.quantity().equals(first.quantity()) || mention.quantity().equals(second.quantity());
-    }
-
-    private Verdict verdict(int line, Quantity said) {
-        return judge.of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
     }
 }

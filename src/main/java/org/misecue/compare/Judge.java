@@ -37,6 +37,11 @@ final class Judge {
         this.household = household;
     }
 
+    /** Of a line of the recipe that was heard. */
+    Verdict of(int line, Quantity said, Hearing heard) {
+        return of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
+    }
+
     /** The best of what it comes to against each figure of the line. */
     Verdict of(IngredientLine written, Quantity said, Optional<Ingredient> ingredient) {
         return figures(written, said).stream()

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.misecue.compare.Mention.Role;
 import org.misecue.narration.Clock;
 import org.misecue.quantity.Quantity;
@@ -119,7 +118,7 @@ final class LineJudge {
                 && !last.isProvisional()
                 && from >= until
                 && (from - until <= ONE_BREATH || isThoughtOver(last))
-                && judge.of(heard.lines.get(line), last.quantity(), heard.ingredientOfLine.get(line)) == Verdict.AGREES;
+                && judge.of(line, last.quantity(), heard) == Verdict.AGREES;
     }
 
     /** "you're dead right … it's four hundred", "two hundred and here's the last fifty, so two fifty". */
@@ -224,21 +223,13 @@ final class LineJudge {
     }
 
     private String contradiction(List<Ledger.Entry> standing) {
-        List<String> amounts = standing.stream()
-                .map(entry -> QuantityWriter.text(entry.quantity()))
-                .toList();
-        return "Two amounts are %s and neither is taken back: %s."
-                .formatted(low(heard.told()), String.join(" and ", amounts));
+        return "Two amounts are %s and neither is taken back: %s.".formatted(low(heard.told()), Telling.all(standing));
     }
 
     /** What was said before the last word. */
     private String earlier(List<Ledger.Entry> standing) {
-        return "%s was %s before: listen."
-                .formatted(
-                        standing.subList(0, standing.size() - 1).stream()
-                                .map(entry -> QuantityWriter.text(entry.quantity()))
-                                .collect(Collectors.joining(" and ")),
-                        low(heard.told()));
+        String amounts = Telling.all(standing.subList(0, standing.size() - 1));
+        return "%s was %s before: listen.".formatted(amounts, low(heard.told()));
     }
 
     private String reason(Verdict verdict, IngredientLine written, Ledger.Entry entry) {

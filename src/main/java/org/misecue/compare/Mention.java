@@ -33,6 +33,15 @@ record Mention(
         RESTATES
     }
 
+    /** One that nothing told of while it was heard, and that is never sure. */
+    static Mention foundLate(int line, int start, int end, Quantity quantity, boolean assumedUnit) {
+        return new Mention(start, end, line, quantity, assumedUnit, Role.STATES, Scoring.ENOUGH, false);
+    }
+
+    Mention with(Role other) {
+        return new Mention(start, end, line, quantity, assumedUnit, other, score, provisional);
+    }
+
     Mention with(Quantity other) {
         return new Mention(start, end, line, other, assumedUnit, role, score, provisional);
     }

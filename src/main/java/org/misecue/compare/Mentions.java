@@ -85,6 +85,11 @@ final class Mentions {
         return name.lines().stream().allMatch(line -> of(line).isEmpty());
     }
 
+    /** Whether a line that the name may mean has no amount yet. */
+    boolean lacking(NameHit name) {
+        return name.lines().stream().anyMatch(line -> of(line).isEmpty());
+    }
+
     Map<Integer, List<Mention>> byLine() {
         return byLine;
     }

@@ -47,7 +47,7 @@ final class Narrowing {
                     lines = narrower(name, next, REACH_ON);
                 }
             }
-            narrowed.add(new NameHit(name.start(), name.end(), lines, name.name()));
+            narrowed.add(name.meaning(lines));
         }
         return List.copyOf(narrowed);
     }

@@ -66,13 +66,15 @@ final class OtherPart {
         return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
     }
 
-    private Optional<NameHit> topic(int start) {
+    /** What is spoken of where the words begin. */
+    Optional<NameHit> topic(int start) {
         return heard.namesIn(start - TOPIC_REACH, start).stream()
                 .filter(name -> name.inRecipe() && !heard.isPassing(name))
                 .max(Comparator.comparingInt(NameHit::start));
     }
 
-    private Optional<Pointer> pointer(int start, int end, RationalNumber factor, NameHit topic, int component) {
+    /** What the topic gets here, by what the same ingredient got in the component. */
+    Optional<Pointer> pointer(int start, int end, RationalNumber factor, NameHit topic, int component) {
         Set<Integer> same = heard.alike(topic).lines();
         Set<Integer> there = same.stream()
                 .filter(line -> heard.componentOfLine.get(line) == component)
@@ -84,8 +86,8 @@ final class OtherPart {
                         start,
                         end,
                         factor,
-                        Optional.of(new NameHit(topic.start(), topic.end(), there, topic.name())),
-                        Optional.of(new NameHit(topic.start(), topic.end(), here, topic.name())),
+                        Optional.of(topic.meaning(there)),
+                        Optional.of(topic.meaning(here)),
                         false));
     }
 }

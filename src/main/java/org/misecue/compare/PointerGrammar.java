@@ -144,7 +144,7 @@ final class PointerGrammar {
     PointerGrammar(Hearing heard) {
         this.heard = heard;
         this.otherPart = new OtherPart(heard);
-        this.toldBy = new ToldBy(heard);
+        this.toldBy = new ToldBy(heard, otherPart);
     }
 
     /** The pointer that begins at the index, if one does. */
@@ -353,9 +353,7 @@ final class PointerGrammar {
         Set<Integer> lines = base.lines().stream()
                 .filter(line -> heard.componentOfLine.get(line) == component.getAsInt())
                 .collect(Collectors.toSet());
-        return lines.isEmpty() || lines.equals(base.lines())
-                ? Optional.empty()
-                : Optional.of(new NameHit(base.start(), base.end(), lines, base.name()));
+        return lines.isEmpty() || lines.equals(base.lines()) ? Optional.empty() : Optional.of(base.meaning(lines));
     }
 
     /** "the sugar is a third of the water", not "pour on a third of the milk". */

@@ -222,12 +222,6 @@ final class Pointing {
         return true;
     }
 
-    /** Whether a line that the name may mean has no amount yet. */
-    private boolean isWanting(NameHit name) {
-        return name.lines().stream()
-                .anyMatch(line -> attacher.mentions().of(line).isEmpty());
-    }
-
     /** What is spoken of when the pointer is said, if that is something else than what it points at. */
     private Optional<NameHit> topic(Pointer pointer, Set<Integer> baseLines, int baseEnd) {
         int reach = pointer.share() ? SHARE_TARGET_REACH : pointer.base().isPresent() ? NAMED_BASE_REACH : TARGET_REACH;
@@ -241,7 +235,7 @@ final class Pointing {
                 .toList();
         // "Mascarpone, that goes in with the cream, and it's the same weight as the honey."
         return before.stream()
-                .filter(this::isWanting)
+                .filter(attacher.mentions()::lacking)
                 .max(Comparator.comparingInt(NameHit::start))
                 .or(() -> before.stream().max(Comparator.comparingInt(NameHit::start)));
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.misecue.compare.Mention.Role;
 import org.misecue.quantity.Dimension;
 import org.misecue.quantity.Quantity;
 import org.misecue.quantity.Rationals;
@@ -80,11 +79,11 @@ final class SecondLook {
                 .boxed()
                 .flatMap(other -> unlikely(other).stream())
                 .filter(mention -> !mention.assumedUnit())
-                .filter(mention -> verdict(line, mention.quantity()) != Verdict.DIFFERS
+                .filter(mention -> judge.of(line, mention.quantity(), heard) != Verdict.DIFFERS
                         && isNear(line, mention.start(), mention.end())
                         && !isOfAnother(line, mention.end()))
-                .map(mention ->
-                        new Move(mention, mention(line, mention.start(), mention.end(), mention.quantity(), false)))
+                .map(mention -> new Move(
+                        mention, Mention.foundLate(line, mention.start(), mention.end(), mention.quantity(), false)))
                 .toList();
     }
 
@@ -108,10 +107,10 @@ final class SecondLook {
         List<Mention> own = attacher.mentions().of(line);
         return own.stream()
                         .anyMatch(mention ->
-                                !mention.provisional() && verdict(line, mention.quantity()) == Verdict.AGREES)
+                                !mention.provisional() && judge.of(line, mention.quantity(), heard) == Verdict.AGREES)
                 ? own.stream()
-                        .filter(mention ->
-                                isTelling(mention.quantity()) && verdict(line, mention.quantity()) == Verdict.DIFFERS)
+                        .filter(mention -> isTelling(mention.quantity())
+                                && judge.of(line, mention.quantity(), heard) == Verdict.DIFFERS)
                         .toList()
                 : List.of();
     }
@@ -120,12 +119,12 @@ final class SecondLook {
         Quantity written = heard.lines.get(line).quantity().orElseThrow();
         Quantity said =
                 mention.assumedUnit() ? new Quantity(mention.quantity().amount(), written.unit()) : mention.quantity();
-        return verdict(line, said) == Verdict.AGREES
+        return judge.of(line, said, heard) == Verdict.AGREES
                         && isNear(line, mention.start(), mention.end())
                         && !isOfAnother(line, mention.end())
                         && !isOwned(mention.start())
-                ? Optional.of(
-                        new Move(mention, mention(line, mention.start(), mention.end(), said, mention.assumedUnit())))
+                ? Optional.of(new Move(
+                        mention, Mention.foundLate(line, mention.start(), mention.end(), said, mention.assumedUnit())))
                 : Optional.empty();
     }
 
@@ -137,8 +136,8 @@ final class SecondLook {
                         && !isOwned(said.start()))
                 .flatMap(said -> Fit.inUnits(said, written, Optional.empty()).stream()
                         .filter(SecondLook::isTelling)
-                        .filter(quantity -> verdict(line, quantity) != Verdict.DIFFERS)
-                        .map(quantity -> mention(
+                        .filter(quantity -> judge.of(line, quantity, heard) != Verdict.DIFFERS)
+                        .map(quantity -> Mention.foundLate(
                                 line,
                                 said.start(),
                                 said.end(),
@@ -147,20 +146,12 @@ final class SecondLook {
                 .findFirst();
     }
 
-    private static Mention mention(int line, int start, int end, Quantity quantity, boolean assumed) {
-        return new Mention(start, end, line, quantity, assumed, Role.STATES, Scoring.ENOUGH, false);
-    }
-
     private static boolean isTelling(Quantity said) {
         return (said.dimension() == Dimension.MASS || said.dimension() == Dimension.VOLUME)
                 && said.amount()
                         .least()
                         .filter(number -> number.compareTo(TELLING) >= 0)
                         .isPresent();
-    }
-
-    private Verdict verdict(int line, Quantity said) {
-        return judge.of(heard.lines.get(line), said, heard.ingredientOfLine.get(line));
     }
 
     /** "sixty grams of yolk" is not of the butter that was spoken of before. */

@@ -1,6 +1,5 @@
 package org.misecue.compare;
 
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
@@ -46,12 +45,13 @@ final class ToldBy {
     private static final Set<String> HERE = Words.set("this here these");
     private static final int SHARE_REACH = 5;
     private static final int THAT_REACH = 6;
-    private static final int TOPIC_REACH = 30;
 
     private final Hearing heard;
+    private final OtherPart otherPart;
 
-    ToldBy(Hearing heard) {
+    ToldBy(Hearing heard, OtherPart otherPart) {
         this.heard = heard;
+        this.otherPart = otherPart;
     }
 
     /** How many times the other amount it is, in {@code [start, end)}. */
@@ -134,32 +134,26 @@ final class ToldBy {
                 && HERE.contains(heard.words.text(ratio.end() + 1));
         boolean elsewhere = told.part().isPresent() && (told.doing() || ratio.asMuch());
         return here || elsewhere || (told.earlier() && told.doing())
-                ? topic(start).flatMap(topic -> ofSameElsewhere(start, ratio, told, topic))
+                ? otherPart.topic(start).flatMap(topic -> ofSameElsewhere(start, ratio, told, topic))
                 : Optional.empty();
     }
 
     private Optional<Pointer> ofNamed(int start, Ratio ratio, OtherAmount told, NameHit name) {
         boolean likened = ratio.asMuch() && LIKENED.contains(heard.words.text(ratio.end()));
         boolean that = PointerGrammar.POINTING.contains(heard.words.text(name.start() - 1));
-        if (!told.doing() && that) {
-            return Optional.empty();
-        }
-        if (!told.doing() && told.part().isEmpty() && !likened && !isReckoned(start)) {
+        boolean reckoned = told.part().isPresent() || likened || isReckoned(start);
+        if (!told.doing() && (that || !reckoned)) {
             return Optional.empty();
         }
         Set<Integer> lines = told.part().map(part -> in(part, name.lines())).orElse(name.lines());
         Set<Integer> base = lines.isEmpty() ? name.lines() : lines;
-        Optional<NameHit> same = topic(start)
+        Optional<NameHit> same = otherPart
+                .topic(start)
                 .filter(topic -> topic.lines().containsAll(base) || name.lines().equals(topic.lines()))
                 .map(topic -> without(base, heard.alike(topic)))
                 .filter(target -> !target.lines().isEmpty());
-        return Optional.of(new Pointer(
-                start,
-                told.end(),
-                ratio.factor(),
-                Optional.of(new NameHit(name.start(), name.end(), base, name.name())),
-                same,
-                false));
+        return Optional.of(
+                new Pointer(start, told.end(), ratio.factor(), Optional.of(name.meaning(base)), same, false));
     }
 
     /** "it's the half of the flour", "the butter is two thirds of it". */
@@ -174,34 +168,24 @@ final class ToldBy {
     private static NameHit without(Set<Integer> lines, NameHit name) {
         Set<Integer> others = new HashSet<>(name.lines());
         others.removeAll(lines);
-        return new NameHit(name.start(), name.end(), Set.copyOf(others), name.name());
+        return name.meaning(Set.copyOf(others));
     }
 
     /** "half as much for this", "the same as last time": the same ingredient in another part. */
     private Optional<Pointer> ofSameElsewhere(int start, Ratio ratio, OtherAmount told, NameHit topic) {
-        NameHit alike = heard.alike(topic);
-        Set<Integer> there = told.part().map(part -> in(part, alike.lines())).orElse(alike.lines());
-        NameHit here = told.part().isPresent() ? without(there, alike) : alike;
-        return there.isEmpty() || alike.lines().size() < 2 || here.lines().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Pointer(
-                        start,
-                        told.end(),
-                        ratio.factor(),
-                        Optional.of(new NameHit(topic.start(), topic.end(), there, topic.name())),
-                        Optional.of(here),
-                        false));
+        if (told.part().isPresent()) {
+            return otherPart.pointer(
+                    start, told.end(), ratio.factor(), topic, told.part().get());
+        }
+        // Which of its lines the amount comes from and which gets it is told by what was measured.
+        Optional<NameHit> alike = Optional.of(heard.alike(topic))
+                .filter(several -> several.lines().size() > 1);
+        return alike.map(several -> new Pointer(start, told.end(), ratio.factor(), alike, alike, false));
     }
 
     private Set<Integer> in(int part, Set<Integer> lines) {
         Set<Integer> in = new HashSet<>(lines);
         in.removeIf(line -> heard.componentOfLine.get(line) != part);
         return Set.copyOf(in);
-    }
-
-    private Optional<NameHit> topic(int start) {
-        return heard.namesIn(start - TOPIC_REACH, start).stream()
-                .filter(name -> name.inRecipe() && !heard.isPassing(name))
-                .max(Comparator.comparingInt(NameHit::start));
     }
 }

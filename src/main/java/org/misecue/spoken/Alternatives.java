@@ -3,6 +3,7 @@ package org.misecue.spoken;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.misecue.quantity.Dimension;
 import org.misecue.spoken.Phrases.Kind;
 import org.misecue.spoken.SpokenQuantity.Manner;
@@ -13,16 +14,6 @@ final class Alternatives implements Asides.AsideRule {
     private static final Set<String> TELLING = Words.set("use add put take go give try do make throw pop then");
     private static final Set<String> OBJECTS = Set.of("it", "them", "in", "for", "to");
     private static final Set<String> NEEDING = Words.set("need want you'd you'll that's it's is");
-    private static final Set<String> SUGGESTS = Set.of(
-            "does the job",
-            "will do",
-            "works a treat",
-            "does nicely",
-            "is fine",
-            "does fine",
-            "works fine",
-            "works too");
-
     private static final int SUGGESTED_REACH = 5;
     private static final int IF_REACH = 12;
     private static final int WOULD_REACH = 5;
@@ -115,12 +106,8 @@ final class Alternatives implements Asides.AsideRule {
 
     /** "sixty grams of almond butter does the job". */
     private boolean isSuggested(int end) {
-        for (int at = end; at < end + SUGGESTED_REACH; at++) {
-            if (SUGGESTS.contains(words.normal(at, at + 2)) || SUGGESTS.contains(words.normal(at, at + 3))) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(end, end + SUGGESTED_REACH)
+                .anyMatch(at -> phrases.endAt(Kind.SUGGESTED, at).isPresent());
     }
 
     private OptionalInt lastIf(int from, int to) {

@@ -34,6 +34,8 @@ public record Aside(Kind kind, String reason) {
         ALTERNATIVE
     }
 
+    static final Aside SOMEBODY_ELSES = new Aside(Kind.OTHER_PEOPLE, "what somebody else does");
+
     static Aside of(Kind kind, String reason) {
         return new Aside(kind, reason);
     }

@@ -50,9 +50,7 @@ final class Bygones implements Asides.AsideRule {
         if (isOccasionGoingOn(said.start()) || isOfOccasions(said.start())) {
             return Optional.of(Aside.of(Aside.Kind.OTHER_TIME, "another time"));
         }
-        return isSplitOfOthers(said)
-                ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
-                : Optional.empty();
+        return isSplitOfOthers(said) ? Optional.of(Aside.SOMEBODY_ELSES) : Optional.empty();
     }
 
     /** "that was three hundred grams in the bin", "I had to throw away fifty grams". */

@@ -14,4 +14,9 @@ public record NameHit(int start, int end, Set<Integer> lines, String name) {
     public boolean inRecipe() {
         return !lines.isEmpty();
     }
+
+    /** The same words, meaning other lines. */
+    public NameHit meaning(Set<Integer> others) {
+        return new NameHit(start, end, others, name);
+    }
 }

@@ -55,7 +55,7 @@ final class OtherPeople implements Asides.AsideRule {
                         || isSomebodys(said)
                         || (!OwnDoing.endsAt(words, to)
                                 && (someoneDoes(from, to) || somebodyElseDoes(from, to) || kinDoes(from, to)))
-                ? Optional.of(Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"))
+                ? Optional.of(Aside.SOMEBODY_ELSES)
                 : Optional.empty();
     }
 

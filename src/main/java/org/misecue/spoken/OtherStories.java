@@ -45,6 +45,6 @@ final class OtherStories implements Asides.AsideRule {
                 .filter(last -> words.text(said.start() - 1).equals("and")
                         && !words.text(said.end()).equals("is")
                         && !OwnDoing.endsAt(words, said.start()))
-                .map(last -> Aside.of(Aside.Kind.OTHER_PEOPLE, "what somebody else does"));
+                .map(last -> Aside.SOMEBODY_ELSES);
     }
 }

@@ -71,6 +71,7 @@ public final class Phrases {
         LOOKS,
         IF_NEEDED,
         OFFERED,
+        SUGGESTED,
         LATER_ONE,
         MORE_OF_IT,
         WRITTEN_BATCH,

@@ -29,6 +29,7 @@ final class SoundAlikes {
 
     private final DoubleMetaphone metaphone = new DoubleMetaphone();
     private final Map<String, List<String>> bySound = new HashMap<>();
+    private final Map<String, String> codes = new HashMap<>();
     private final Map<String, Optional<String>> looked = new HashMap<>();
 
     SoundAlikes(Set<String> vocabulary) {
@@ -47,7 +48,7 @@ final class SoundAlikes {
     }
 
     private Optional<String> find(String heard) {
-        String code = heard.length() < SHORTEST_WORD ? "" : metaphone.doubleMetaphone(heard);
+        String code = heard.length() < SHORTEST_WORD ? "" : code(heard);
         if (code.length() < SHORTEST_CODE) {
             return code.isEmpty() || COMMON.contains(heard)
                     ? Optional.empty()
@@ -58,7 +59,7 @@ final class SoundAlikes {
 
     /** The word that has the same consonants but for the vowel between them: "card" for curd. */
     Optional<String> loosely(String heard) {
-        String code = heard.length() < SHORTEST_WORD ? "" : metaphone.doubleMetaphone(heard);
+        String code = heard.length() < SHORTEST_WORD ? "" : code(heard);
         return code.length() < SHORTEST_CODE
                 ? Optional.empty()
                 : nearest(code, heard, word -> word.charAt(0) == heard.charAt(0) && distance(word, heard) <= 1);
@@ -69,18 +70,20 @@ final class SoundAlikes {
         if (pieces.length() < SHORTEST_WORD) {
             return Optional.empty();
         }
-        return nearest(
-                metaphone.doubleMetaphone(pieces),
-                pieces,
-                word -> distance(word, pieces) <= 1 && isSameVowel(word, pieces));
+        return nearest(code(pieces), pieces, word -> distance(word, pieces) <= 1 && isSameVowel(word, pieces));
     }
 
     /** The long word of the recipe that pieces make, which has the same consonants and nearly the same spelling: "salt anas". */
     Optional<String> pieced(String pieces) {
-        String code = metaphone.doubleMetaphone(pieces);
+        String code = code(pieces);
         return code.length() > SHORTEST_CODE
                 ? nearest(code, pieces, word -> word.charAt(0) == pieces.charAt(0) && distance(word, pieces) <= 2)
                 : Optional.empty();
+    }
+
+    /** Kept, as the same words are asked for in several ways. */
+    private String code(String heard) {
+        return codes.computeIfAbsent(heard, metaphone::doubleMetaphone);
     }
 
     private Optional<String> nearest(String code, String heard, Predicate<String> like) {
